@@ -1,0 +1,105 @@
+"""The bytes of a calendar file (RFC 5545, RFC 7986), written with the icalendar library."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date, timedelta
+from uuid import UUID, uuid5
+
+from icalendar import Alarm, Calendar, Event, vDuration, vText
+
+from quailsched.calendars.entry import Entry, entries_of, quiet_entry
+from quailsched.calendars.publish import Published, utc_seconds
+from quailsched.calendars.words import one_line
+from quailsched.chores.chore import Chore
+
+PRODID = "-//Quailsched//Calendar of chores//EN"
+REFRESH = timedelta(hours=1)
+LIMIT_BYTES = 500_000  # calendars that fetch the file by themselves give up at about 1 MB (R14)
+
+
+class _ExactText(vText):
+    """TEXT of RFC 5545 3.3.11.
+
+    WORKAROUND: vText of icalendar 7.3 writes a backslash before a capital N ("D:\\Notes") as a line break;
+    remove when it escapes that backslash too.
+    """
+
+    def to_ical(self) -> bytes:
+        escaped = self.replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,").replace("\n", "\\n")
+        return escaped.encode()
+
+
+def calendar_text(
+    farm_id: str,
+    farm_name: str,
+    chores: Sequence[Chore],
+    published: Mapping[str, Published],
+    *,
+    alarms_from: date | None = None,
+) -> bytes:
+    """The calendar of ``chores``, with the revisions that ``publish`` gave for the same chores.
+
+    The farm's name becomes the calendar's name. ``alarms_from`` is today if alarms are wanted, and the same
+    as was published. Raises ValueError if ``published`` is not up to date, CalendarError if ``farm_id`` is no
+    UUID.
+    """
+    calendar = _head(farm_name)
+    entries = entries_of(farm_id, chores, alarms_from) or [_quiet(farm_id, published)]
+    for entry in entries:
+        revision = published.get(entry.uid)
+        if revision is None or revision.content != entry.content:
+            raise ValueError(f"“{entry.summary}” on {entry.day} has to be published before it is written")
+        calendar.add_component(_event(entry, revision))
+    data: bytes = calendar.to_ical()
+    return data
+
+
+def _quiet(farm_id: str, published: Mapping[str, Published]) -> Entry:
+    uid = quiet_entry(farm_id, date.min).uid
+    if uid not in published:
+        raise ValueError("an empty calendar has to be published before it is written")
+    return quiet_entry(farm_id, utc_seconds(published[uid].revised).date())
+
+
+def _head(farm_name: str) -> Calendar:
+    name = _ExactText(one_line(farm_name) or "Quail chores")
+    calendar = Calendar()
+    calendar.add("version", "2.0")
+    calendar.add("prodid", PRODID)
+    calendar.add("name", name)
+    calendar.add("x-wr-calname", name)
+    # The library leaves out VALUE, which RFC 7986 5.7 asks for.
+    calendar.add("refresh-interval", vDuration(REFRESH, {"VALUE": "DURATION"}))
+    calendar.add("x-published-ttl", vDuration(REFRESH))
+    return calendar
+
+
+def _event(entry: Entry, revision: Published) -> Event:
+    revised = utc_seconds(revision.revised)
+    event = Event()
+    event.add("uid", entry.uid)
+    event.add("dtstamp", revised)  # without METHOD the same as LAST-MODIFIED (RFC 5545 3.8.7.2)
+    event.add("last-modified", revised)
+    event.add("sequence", revision.sequence)
+    event.add("dtstart", entry.day)
+    event.add("dtend", entry.day + timedelta(days=1))
+    event.add("summary", _ExactText(entry.summary))
+    event.add("description", _ExactText(entry.description))
+    if entry.category:
+        event.add("categories", [entry.category])
+    event.add("status", "CONFIRMED")
+    event.add("transp", "TRANSPARENT")
+    event.add("x-microsoft-cdo-busystatus", "FREE")
+    if entry.alarm is not None:
+        event.add_component(_alarm(entry, entry.alarm))
+    return event
+
+
+def _alarm(entry: Entry, trigger: timedelta) -> Alarm:
+    alarm = Alarm()
+    alarm.add("uid", str(uuid5(UUID(entry.uid), "alarm")))
+    alarm.add("action", "DISPLAY")
+    alarm.add("description", _ExactText(entry.summary))
+    alarm.add("trigger", trigger)
+    return alarm

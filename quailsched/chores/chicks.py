@@ -1,0 +1,140 @@
+"""Chores from the brooder to the first weeks in a pen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+from itertools import pairwise
+
+from quailsched.chores.chore import Chore
+from quailsched.chores.make import chore_of, on_day
+from quailsched.farm.records import Batch, Part, Role
+from quailsched.farm.units import count_text, length_text, warmth_text
+from quailsched.season.footprint import Leg
+from quailsched.season.season import Season
+
+LAMP_HEIGHT_CM = 46  # 18 in from bedding: Livingston County emergency management, 2017 (row safe.lamp.dist)
+
+
+def chick_chores(season: Season, batch: Batch) -> Iterator[Chore]:
+    """Into the brooder, heat, feed and water, hardening off, moving out, quarantine of bought birds."""
+    legs = season.footprint(batch).legs
+    for leg in legs:
+        place = season.farm.place(leg.stay.place_id)
+        if place.role is Role.BROODER:
+            yield from _brooder(season, batch, leg)
+    for before, after in _moves(legs):
+        yield from _move(season, batch, before, after)
+    if not batch.origin.is_eggs:
+        yield from _brought_in(season, batch, legs[0])
+
+
+def _moves(legs: tuple[Leg, ...]) -> Iterator[tuple[Leg, Leg]]:
+    """Each leg of all birds, or of the hens, with the one that it goes on from."""
+    together = [leg for leg in legs if leg.stay.part is not Part.COCKS]
+    yield from pairwise(together)
+
+
+def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
+    kind, days, farm = season.kind(batch), season.days(batch), season.farm
+    make = partial(chore_of, farm, batch=batch, place=farm.place(leg.stay.place_id))
+    units = farm.settings.units
+    week = 1
+    while (age := 7 * week) < days.heat_off - days.hatch:
+        if leg.start <= days.hatch + age < leg.end:
+            warm = warmth_text(kind.at("heat_c", age), units)
+            yield make(
+                "heat", f"Heat down to {warm} for {batch.name}",
+                f"Raise the heat a little; at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding. They should "
+                "spread out, not huddle (cold) or pant at the walls (hot).",
+                day=on_day(batch, days.hatch + age), number=week, cautions=("heat_lamp",),
+            )  # fmt: skip
+        week += 1
+    if leg.start <= days.heat_off < leg.end:
+        yield make(
+            "heat off", f"Heat off for {batch.name}", "Feathered and warm enough by now; look again after dark.",
+            day=on_day(batch, days.heat_off),
+        )  # fmt: skip
+    pebbles = days.hatch + kind.days("pebbles_days")
+    if leg.start <= pebbles < leg.end and days.hatch >= 0:
+        yield make(
+            "pebbles", f"Pebbles out of the drinkers of {batch.name}", "Big enough now not to drown in the lip.",
+            day=on_day(batch, pebbles),
+        )  # fmt: skip
+    switch = days.hatch + kind.days("starter_until_day")
+    if leg.start <= switch < leg.end:
+        yield _feed_switch(season, batch, leg, switch)
+
+
+def _feed_switch(season: Season, batch: Batch, leg: Leg, day: int) -> Chore:
+    kind = season.kind(batch)
+    return chore_of(
+        season.farm, "feed switch", f"From starter to grower feed, {batch.name}",
+        f"Mix over three days; starter has {kind.value('starter_protein_pct'):g} % protein, "
+        f"grower {kind.value('grower_protein_pct'):g} %.",
+        day=on_day(batch, day), batch=batch, place=season.farm.place(leg.stay.place_id),
+    )  # fmt: skip
+
+
+def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Chore]:
+    farm = season.farm
+    old, new = farm.place(before.stay.place_id), farm.place(after.stay.place_id)
+    if old.id == new.id:
+        return
+    day = on_day(batch, after.start)
+    make = partial(chore_of, farm, batch=batch)
+    if old.role.holds_eggs and not new.role.holds_eggs:
+        units = farm.settings.units
+        warm = warmth_text(season.kind(batch).at("heat_c", 0), units)
+        yield make(
+            "to brooder", f"Move the chicks of {batch.name} to {new.name}",
+            f"Dry and fluffy first. {warm} under the heat, pebbles in the drinkers; dip each beak in water, "
+            f"feed on rough paper. Lamp at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding.",
+            day=day, place=new, cautions=("heat_lamp", "hands"), urgent=True,
+        )  # fmt: skip
+    elif new.role.is_pen and not old.role.is_pen:
+        yield from _move_out(season, batch, before, after)
+    elif not new.role.holds_eggs:
+        yield make(
+            "move", f"Move {batch.name} from {old.name} to {new.name}", "In the evening, calmly, in the dim.",
+            day=day, place=new, number=after.index, cautions=("hands",),
+        )  # fmt: skip
+
+
+def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Chore]:
+    farm, kind = season.farm, season.kind(batch)
+    old, new = farm.place(before.stay.place_id), farm.place(after.stay.place_id)
+    make = partial(chore_of, farm, batch=batch)
+    harden = kind.days("harden_off_days")
+    if new.outdoors and after.start - harden >= before.start:
+        yield make(
+            "harden", f"Start hardening off {batch.name}",
+            "Heat off by day, cooler air each day, back on if they huddle; fully used to nights by the move.",
+            day=on_day(batch, after.start - harden), place=old,
+        )  # fmt: skip
+    beside = kind.days("drinker_beside_days")
+    yield make(
+        "move out", f"Move {batch.name} out to {new.name}",
+        f"In the morning, feed and water first. Keep the old drinker beside the new one for "
+        f"{count_text(beside, 'day')}; corners filled, low cover in.",
+        day=on_day(batch, after.start), place=new, cautions=("hands",), urgent=True,
+    )  # fmt: skip
+    if after.start + beside < after.end:
+        yield make(
+            "old drinker", f"Old drinker out, {batch.name}", "Only if all of them drink from the new one.",
+            day=on_day(batch, after.start + beside), place=new,
+        )  # fmt: skip
+
+
+def _brought_in(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
+    make = partial(chore_of, season.farm, batch=batch, place=season.farm.place(leg.stay.place_id))
+    quarantine = season.kind(batch).days("quarantine_days")
+    yield make(
+        "arrive", f"{batch.name} comes: {count_text(batch.number, 'bird')}",
+        f"Keep them apart from the flock for {count_text(quarantine, 'day')}, see to them last, water first.",
+        day=batch.start, cautions=("bird_flu", "hands"), urgent=True,
+    )  # fmt: skip
+    yield make(
+        "quarantine", f"Quarantine of {batch.name} ends", "Only if none has been ill; else ask a vet first.",
+        day=on_day(batch, quarantine), cautions=("sick",),
+    )  # fmt: skip

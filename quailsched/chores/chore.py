@@ -1,0 +1,29 @@
+"""One thing to do on one day."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class Chore:
+    """A thing to do.
+
+    ``key`` is stable for the life of the chore: made of stored ids and a running number, never of a date or
+    a title. ``able`` are the people at home that day who can do it. ``urgent`` marks what cannot wait a day.
+    """
+
+    key: str
+    kind: str  # "set", "candle", "bedding" ...: the name of its rule
+    day: date
+    title: str
+    how: str
+    batch_id: str | None
+    batch: str  # name, "" if it is about a place only
+    place_id: str | None
+    place: str  # name
+    able: tuple[str, ...]
+    caution: str = ""
+    urgent: bool = False
+    needs_grown_up: bool = False

@@ -1,0 +1,56 @@
+"""How a rule makes a chore: names and able people are filled in here, in one place."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from quailsched.chores.chore import Chore
+from quailsched.farm.records import Batch, Farm, Place
+from quailsched.husbandry.cautions import caution
+
+
+def able_people(farm: Farm, day: date, needs_grown_up: bool) -> tuple[str, ...]:
+    """Names of those at home on ``day`` who can do it. A minor does not do what needs a grown-up."""
+    return tuple(p.name for p in farm.people if p.is_home(day) and (p.is_grown_up or not needs_grown_up))
+
+
+def chore_of(
+    farm: Farm,
+    kind: str,
+    title: str,
+    how: str,
+    *,
+    day: date,
+    number: int = 0,
+    batch: Batch | None = None,
+    place: Place | None = None,
+    run_of: str = "",
+    cautions: tuple[str, ...] = (),
+    urgent: bool = False,
+    needs_grown_up: bool = False,
+) -> Chore:
+    """A chore; its key is made of ids and ``number``, so it survives any change of days and names.
+
+    ``run_of`` is the id of the batch that opened a place's run of occupancy, for chores about a place.
+    """
+    ids = [i for i in (batch.id if batch else "", place.id if place and run_of else "", run_of) if i]
+    return Chore(
+        key="/".join([kind, *ids, str(number)]),
+        kind=kind,
+        day=day,
+        title=title,
+        how=how,
+        batch_id=batch.id if batch else None,
+        batch=batch.name if batch else "",
+        place_id=place.id if place else None,
+        place=place.name if place else "",
+        able=able_people(farm, day, needs_grown_up),
+        caution=" ".join(caution(topic).text for topic in cautions),
+        urgent=urgent,
+        needs_grown_up=needs_grown_up,
+    )
+
+
+def on_day(batch: Batch, number: int) -> date:
+    """The date of day ``number`` of a batch."""
+    return batch.start + timedelta(days=number)

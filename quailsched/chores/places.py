@@ -1,0 +1,114 @@
+"""Chores that come round in a place as long as birds are in it, and the clean-out after them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from quailsched.chores.chore import Chore
+from quailsched.chores.make import chore_of
+from quailsched.farm.records import Part, Place, Role
+from quailsched.farm.units import count_text
+from quailsched.husbandry.kind import Kind
+from quailsched.season.occupancy import Presence
+from quailsched.season.season import Season
+
+
+@dataclass(frozen=True, slots=True)
+class Round:
+    """A chore that comes round: every ``figure`` days in places of ``roles``, first after one such time."""
+
+    kind: str
+    figure: str
+    roles: tuple[Role, ...]
+    title: str
+    how: str
+    cautions: tuple[str, ...] = ()
+
+
+ROUNDS = (
+    Round("bedding", "bedding_brooder_days", (Role.BROODER,), "Change the bedding in {place}",
+          "Dry and dust-poor shavings or sand, never cedar, no slick paper; damp spots out at once.", ("dust",)),
+    Round("bedding", "bedding_pen_days", (Role.PEN,), "Change the bedding in {place}",
+          "Look and smell first: dry and sweet can wait, damp or sharp cannot.", ("dust",)),
+    Round("dust bath", "dust_bath_days", (Role.PEN, Role.GRASS_PEN), "Fresh dust bath in {place}",
+          "Dry sand with a little wood ash, a hand deep, under cover.", ("dust",)),
+    Round("grass", "grass_move_days", (Role.GRASS_PEN,), "Move {place} to fresh grass",
+          "Walk it slowly with the birds in sight; look for legs under the edge, close gaps in the ground."),
+    Round("drain", "drain_water_days", (Role.BROODER, Role.PEN, Role.GRASS_PEN), "Drain and scrub the water of {place}",
+          "Empty the barrel or drinkers, brush, rinse, fill; youngest birds first, hands washed between places.",
+          ("hands",)),
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Occupied:
+    """A run of days on which a place is not empty, named after the batch that opened it."""
+
+    opened_by: str
+    kind: Kind
+    start: date
+    end: date
+
+
+def occupied_runs(season: Season, presences: list[Presence]) -> list[Occupied]:
+    """The unbroken runs of occupancy of one place, in order."""
+    runs: list[Occupied] = []
+    for p in sorted(presences, key=lambda p: (p.start, p.batch.name)):
+        if runs and p.start <= runs[-1].end:
+            last = runs[-1]
+            runs[-1] = Occupied(last.opened_by, last.kind, last.start, max(last.end, p.end))
+        else:
+            runs.append(Occupied(p.batch.id, season.kind(p.batch), p.start, p.end))
+    return runs
+
+
+def place_chores(season: Season, place: Place, start: date, end: date) -> Iterator[Chore]:
+    """What comes round in ``place`` on the days from ``start`` to ``end`` (half-open), and its clean-outs."""
+    for run in occupied_runs(season, season.presences(place)):
+        for item in ROUNDS:
+            if place.role in item.roles:
+                yield from _rounds(season, place, run, item, start, end)
+    yield from _collecting(season, place, start, end)
+    if place.clean_out_days:
+        yield from _clean_outs(season, place)
+
+
+def _rounds(season: Season, place: Place, run: Occupied, item: Round, start: date, end: date) -> Iterator[Chore]:
+    step = max(run.kind.days(item.figure), 1)
+    number = max((start - run.start).days // step, 1)
+    while (day := run.start + timedelta(days=step * number)) < min(run.end, end):
+        yield chore_of(
+            season.farm, item.kind, item.title.format(place=place.name), item.how,
+            day=day, number=number, place=place, run_of=run.opened_by, cautions=item.cautions,
+        )  # fmt: skip
+        number += 1
+
+
+def _collecting(season: Season, place: Place, start: date, end: date) -> Iterator[Chore]:
+    """Eggs to collect each day on which hens of laying age are in the pen."""
+    laying = []
+    for p in season.presences(place):
+        first = p.batch.start + timedelta(days=season.days(p.batch).first_egg)
+        if place.role.is_pen and p.part is not Part.COCKS and first < p.end:
+            laying.append(Presence(p.batch, p.leg, max(p.start, first), p.end))
+    for run in occupied_runs(season, laying):
+        day = max(run.start, start)
+        while day < min(run.end, end):
+            yield chore_of(
+                season.farm, "collect", f"Collect the eggs of {place.name}",
+                "Twice on warm days, cracked ones out; write down how many.",
+                day=day, number=(day - run.start).days, place=place, run_of=run.opened_by, cautions=("hands",),
+            )  # fmt: skip
+            day += timedelta(days=1)
+
+
+def _clean_outs(season: Season, place: Place) -> Iterator[Chore]:
+    start = "Shells and fluff out" if place.role.holds_eggs else "Bedding out, scrape"
+    for emptying in season.emptyings(place):
+        yield chore_of(
+            season.farm, "clean-out", f"Clean out {place.name}",
+            f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} before the next come in.",
+            day=emptying.day, place=place, run_of=emptying.left[0].batch.id, cautions=("dust", "hands"),
+        )  # fmt: skip

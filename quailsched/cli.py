@@ -1,0 +1,151 @@
+"""The command line: reads the words, hands them to ``commands`` or opens the window, tells faults as sentences.
+
+The only place that knows all layers. Nothing of the window or the calendar library is loaded before it is needed.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+from typing import NoReturn
+
+from quailsched import __version__
+
+FAULT = 2
+_Command = Callable[[argparse.Namespace, date], int]
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        raise _WordsError(f"{message[:1].upper()}{message[1:]}. Try: {self.prog} --help")
+
+
+class _WordsError(Exception):
+    """The words of the command line cannot be used."""
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"“{text}” is no day; a day like 2027-04-06 is accepted") from None
+
+
+def _count(most: int) -> Callable[[str], int]:
+    def read(text: str) -> int:
+        if not text.isascii() or not text.isdigit() or not 1 <= int(text) <= most:
+            raise argparse.ArgumentTypeError(f"“{text}” cannot be used; a whole number from 1 to {most} is accepted")
+        return int(text)
+
+    return read
+
+
+def _kind(text: str) -> str:
+    from quailsched.husbandry.handbook import handbook
+
+    if text not in handbook():
+        raise argparse.ArgumentTypeError(f"“{text}” is no kind; one of {', '.join(handbook())} is accepted")
+    return text
+
+
+def parser() -> argparse.ArgumentParser:
+    """The words that are understood. ``quailsched FILE`` and ``quailsched`` alone open the window (``main``)."""
+    top = _Parser(
+        prog="quailsched",
+        description="Plan a season of quail: set eggs, see what clashes, get every chore. "
+        "Without a word, or with a FILE alone, the window opens.",
+    )
+    top.add_argument("--version", action="version", version=f"Quailsched {__version__}")
+    words = top.add_subparsers(dest="word", metavar="WORD", required=True)
+
+    def word(name: str, text: str, *, json: bool = True, since: str = "", file: str = "the farm") -> argparse.ArgumentParser:
+        sub = words.add_parser(name, help=text, description=text[:1].upper() + text[1:] + ".")
+        if file:
+            sub.add_argument("file", metavar="FILE", type=Path, help=file)
+        if json:
+            sub.add_argument("--json", action="store_true", help="for machines")
+        if since:
+            sub.add_argument("--from", dest="since", metavar="DATE", type=_day, help=since)
+        return sub
+
+    word("example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file")
+    word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
+    sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
+    sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
+    sub = word("chores", "chores of the coming days", since="the first day (today)")
+    sub.add_argument("--days", type=_count(400), default=14, metavar="N", help="how many days (14)")
+    sub = word("calendar", "write a calendar file", json=False, since="the day that it is made for (today)")
+    sub.add_argument("--out", type=Path, required=True, metavar="X.ics", help="the calendar file")
+    sub.add_argument("--alarms", action="store_true", help="ring for what cannot wait")
+    sub = word("figures", "every figure of husbandry with its source", file="")
+    sub.add_argument("kind", nargs="?", type=_kind, metavar="KIND", help="one kind only")
+    sub.add_argument("--farm", type=Path, metavar="FILE", help="with the figures that this farm replaces")
+    sub = word("export", "everything in the farm as one JSON document", json=False)
+    sub.add_argument("document", metavar="X.json", type=Path, help="the document")
+    sub = words.add_parser("import", help="a farm file from a JSON document", description="A farm file from a JSON document.")
+    sub.add_argument("document", metavar="X.json", type=Path, help="the document")
+    sub.add_argument("file", metavar="FILE", type=Path, help="a new file")
+    return top
+
+
+WORDS = ("example", "clashes", "places", "chores", "calendar", "figures", "export", "import")
+
+
+def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
+    """Run the words; the exit code. 2 for a fault, which is told as a sentence on standard error."""
+    from quailsched.calendars.errors import CalendarError
+    from quailsched.farm.faults import FarmError
+    from quailsched.store.errors import StoreError
+
+    arguments = list(sys.argv[1:] if argv is None else argv)
+    try:
+        code = _run(arguments, today or date.today())
+        sys.stdout.flush()
+        return code
+    except (_WordsError, FarmError, StoreError, CalendarError) as error:
+        print(error, file=sys.stderr)
+        return FAULT
+    except BrokenPipeError:  # the reader of our output has gone (a pager was closed)
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        return 130
+
+
+def _run(arguments: list[str], today: date) -> int:
+    if not arguments or _is_file_alone(arguments):
+        return _window(Path(arguments[0]) if arguments else None, today)
+    from quailsched import commands
+
+    words = parser().parse_args(arguments)
+    command: _Command = getattr(commands, {"import": "import_"}.get(words.word, words.word))
+    return command(words, today)
+
+
+def _is_file_alone(arguments: list[str]) -> bool:
+    first = arguments[0]
+    return len(arguments) == 1 and first not in WORDS and not first.startswith("-")
+
+
+def has_screen() -> bool:
+    """Whether a window can open: on Linux, a display server or a Qt platform that was asked for."""
+    if not sys.platform.startswith("linux"):
+        return True
+    return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
+
+
+def _window(file: Path | None, today: date) -> int:
+    if file is not None and not file.exists():
+        known = ", ".join(WORDS)
+        raise _WordsError(f"“{file}” is neither a farm file that exists nor a word of the program ({known})")
+    if not has_screen():
+        from quailsched.commands import no_screen
+
+        return no_screen(file, today)
+    from quailsched.desktop.app import run
+
+    return run(file)

@@ -1,0 +1,114 @@
+"""What each word of the command line does. Each prints its answer and returns the exit code."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Any
+
+from quailsched.chores.work_out import chores_between
+from quailsched.farm.kinds import kind_in
+from quailsched.husbandry.handbook import handbook
+from quailsched.report.chores import chores_json, chores_text
+from quailsched.report.clashes import clashes_json, clashes_text
+from quailsched.report.figures import figures_json, figures_text
+from quailsched.report.places import places_json, places_text
+from quailsched.season.clashes import clashes_of
+from quailsched.season.freeing import place_states
+from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
+from quailsched.session.open_farm import OpenFarm
+from quailsched.session.paths import data_dir
+from quailsched.session.sharing import give_calendar
+
+
+def _print_json(value: dict[str, Any]) -> None:
+    print(json.dumps(value, ensure_ascii=False, indent=2))
+
+
+def example(words: argparse.Namespace, today: date) -> int:
+    make_example(words.file, words.since or today)
+    print(f"The example farm Pebble Bank is in {words.file}.")
+    return 0
+
+
+def clashes(words: argparse.Namespace, today: date) -> int:
+    """Exit code 1 if there are clashes, so that a script can ask."""
+    opened, since = open_farm(words.file), words.since or today
+    found = clashes_of(opened.season, since)
+    if words.json:
+        _print_json(clashes_json(opened.farm, found, since))
+    else:
+        print(clashes_text(opened.farm, found, since))
+    return 1 if found else 0
+
+
+def places(words: argparse.Namespace, today: date) -> int:
+    opened, since = open_farm(words.file), words.since or today
+    states = place_states(opened.season, since, words.weeks)
+    if words.json:
+        _print_json(places_json(opened.farm, states, since))
+    else:
+        print(places_text(opened.farm, states, since))
+    return 0
+
+
+def chores(words: argparse.Namespace, today: date) -> int:
+    opened, since = open_farm(words.file), words.since or today
+    found = chores_between(opened.season, since, since + timedelta(days=words.days))
+    if words.json:
+        _print_json(chores_json(opened.farm, found, since, words.days))
+    else:
+        print(chores_text(opened.farm, found, since, words.days))
+    return 0
+
+
+def calendar(words: argparse.Namespace, today: date) -> int:
+    count = give_calendar(open_farm(words.file), words.out, words.since or today, alarms=words.alarms)
+    print(f"{count} chores are in {words.out}.")
+    return 0
+
+
+def figures(words: argparse.Namespace, today: date) -> int:
+    ids = [words.kind] if words.kind else list(handbook())
+    if words.farm is not None:
+        farm = open_farm(words.farm).farm
+        kinds = [kind_in(farm, kind_id) for kind_id in ids]
+    else:
+        kinds = [handbook()[kind_id] for kind_id in ids]
+    if words.json:
+        _print_json(figures_json(kinds))
+    else:
+        print(figures_text(kinds))
+    return 0
+
+
+def export(words: argparse.Namespace, today: date) -> int:
+    export_farm(open_farm(words.file), words.document)
+    print(f"Everything of {words.file} is in {words.document}.")
+    return 0
+
+
+def import_(words: argparse.Namespace, today: date) -> int:
+    import_farm(words.document, words.file)
+    print(f"The farm of {words.document} is in {words.file}.")
+    return 0
+
+
+def in_words(opened: OpenFarm, today: date, calendar_to: Path) -> None:
+    """The job of the window without a screen: clashes, free places, the next chores, the calendar file."""
+    print(clashes_text(opened.farm, clashes_of(opened.season, today), today), end="\n\n")
+    print(places_text(opened.farm, place_states(opened.season, today, 8), today), end="\n\n")
+    print(chores_text(opened.farm, chores_between(opened.season, today, today + timedelta(days=7)), today, 7))
+    count = give_calendar(opened, calendar_to, today)
+    print(f"\n{count} chores for a phone or desk calendar are in {calendar_to}.")
+
+
+def no_screen(file: Path | None, today: date) -> int:
+    """There is no screen to open a window on: say so, and do the same job in words."""
+    print("There is no screen here, so no window can open; here is the farm in words.\n")
+    opened = open_farm(file) if file else home_example(today)
+    calendar_to = file.with_suffix(".ics") if file else data_dir() / "Pebble Bank.ics"
+    in_words(opened, today, calendar_to)
+    return 0

@@ -1,0 +1,1 @@
+"""The window: the only code that knows Qt. It shows what ``session`` and ``season`` say and calls ``edits``."""

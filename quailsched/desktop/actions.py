@@ -1,0 +1,98 @@
+"""Every command of the window, once: its text, keys, menu, and a sentence. Menus and help are made from it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMainWindow
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    name: str  # the method of the main window that does it
+    text: str
+    menu: str
+    keys: str = ""
+    tip: str = ""
+    parts_before: bool = False  # a line in the menu above it
+
+
+COMMANDS = (
+    Command("new_farm", "&New farm…", "&Farm", "Ctrl+N", "Begin your own farm in a file of its own"),
+    Command("open_file", "&Open farm…", "&Farm", "Ctrl+O", "Open a farm file"),
+    Command("show_example", "&Example farm", "&Farm", "", "Look at Pebble Bank, an invented farm"),
+    Command(
+        "write_calendar",
+        "&Calendar file…",
+        "&Farm",
+        "Ctrl+K",
+        "Write every chore into a file that phones and calendars read",
+        True,
+    ),
+    Command("export_document", "E&xport everything…", "&Farm", "", "Write the whole farm as one JSON document"),
+    Command("import_document", "&Import a document…", "&Farm", "", "Make a farm file from an exported document"),
+    Command("close", "&Quit", "&Farm", "Ctrl+Q", "", True),
+    Command("undo", "&Undo", "&Change", "Ctrl+Z", "Take the last step back"),
+    Command("redo", "&Redo", "&Change", "Ctrl+Shift+Z", "Do the step that was taken back again"),
+    Command("add_batch", "Add a &batch…", "&Change", "Ctrl+B", "Set eggs or bring birds in", True),
+    Command("add_place", "Add a &place…", "&Change", "Ctrl+P", "A setter, hatcher, cabinet, brooder or pen"),
+    Command("add_person", "Add a p&erson…", "&Change", "", "Somebody who does chores"),
+    Command(
+        "change_picked",
+        "Chan&ge what is picked…",
+        "&Change",
+        "Ctrl+E",
+        "Change the batch that is picked",
+        True,
+    ),
+    Command("remove_picked", "Re&move what is picked…", "&Change", "Ctrl+Del", "Remove the batch that is picked"),
+    Command("change_farm", "Farm: name, units, &nights…", "&Change", "", "What there is one of in a farm"),
+    Command("show_season", "&Season", "&Show", "Ctrl+1", "Lanes of places over time"),
+    Command("show_setup", "Se&tup", "&Show", "Ctrl+2", "Places, people, batches and figures as tables"),
+    Command("fit_season", "&Fit the season", "&Show", "Ctrl+0", "The whole season in view", True),
+    Command("go_today", "Go to &today", "&Show", "Ctrl+T", "Bring today into view"),
+    Command("next_clash", "&Next clash", "&Show", "F3", "Go to the next clash"),
+    Command("previous_clash", "&Previous clash", "&Show", "Shift+F3", "Go to the clash before"),
+    Command("zoom_in", "Zoom &in", "&Show", "Ctrl++", "Fewer days, wider"),
+    Command("zoom_out", "Zoom &out", "&Show", "Ctrl+-", "More days, narrower"),
+    Command("show_auto", "Colours as the &desktop", "&Show", "", "Light or dark as the desktop is set", True),
+    Command("show_light", "&Light", "&Show"),
+    Command("show_dark", "Dar&k", "&Show"),
+    Command("how_to_begin", "How to &begin", "&Help", "F1", "Your own farm in five steps"),
+    Command("show_keys", "&Keys and mouse", "&Help", "", "What the keys and the mouse do"),
+    Command("about", "&About Quailsched", "&Help", "", "Version and cautions"),
+)
+
+
+def make_actions(window: QMainWindow) -> dict[str, QAction]:
+    """The commands as menus of ``window``, each connected to its method."""
+    actions: dict[str, QAction] = {}
+    menus = {}
+    for command in COMMANDS:
+        if command.menu not in menus:
+            menus[command.menu] = window.menuBar().addMenu(command.menu)
+        menu = menus[command.menu]
+        if command.parts_before:
+            menu.addSeparator()
+        action = QAction(command.text, window)
+        if command.keys:
+            action.setShortcut(QKeySequence(command.keys))
+        if command.tip:
+            action.setStatusTip(command.tip)
+            action.setToolTip(command.tip)
+        method: Callable[[], object] = getattr(window, command.name)
+        action.triggered.connect(_without_checked(method))
+        menu.addAction(action)
+        actions[command.name] = action
+    return actions
+
+
+def _without_checked(method: Callable[[], object]) -> Callable[[], None]:
+    """Qt passes whether the action is checked; our methods take nothing."""
+
+    def call() -> None:
+        method()
+
+    return call

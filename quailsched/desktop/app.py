@@ -1,0 +1,77 @@
+"""Starting the window: the Qt application, its colours, the farm, and what happens when something breaks."""
+
+from __future__ import annotations
+
+import logging
+import sys
+import traceback
+from datetime import date
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtWidgets import QApplication, QMessageBox
+
+from quailsched.desktop.icons import icon
+from quailsched.desktop.main_window import MainWindow
+from quailsched.desktop.theme import show_theme, wanted_theme
+from quailsched.session.farms import home_example, open_farm
+from quailsched.session.faults import StoreError
+from quailsched.session.open_farm import OpenFarm
+from quailsched.session.paths import data_dir, last_farm, remembered
+
+
+def run(file: Path | None) -> int:
+    """Open the window on ``file``, the farm that was open last, or the example; until it is closed."""
+    app = QApplication(sys.argv[:1])
+    app.setApplicationName("Quailsched")
+    app.setDesktopFileName("quailsched")
+    QLocale.setDefault(QLocale.system())
+    show_theme(app, wanted_theme(str(remembered().get("colours", "auto"))))
+    app.setWindowIcon(icon("quailsched", "#2b2622"))
+    sys.excepthook = _tell
+    today = date.today()
+    opened, remark = _farm_to_show(file, today)
+    window = MainWindow(opened, today)
+    app.styleHints().colorSchemeChanged.connect(lambda _scheme: _follow_desktop(window))
+    window.show()
+    window.season.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
+    window.say(remark)
+    return app.exec()
+
+
+def _farm_to_show(file: Path | None, today: date) -> tuple[OpenFarm, str]:
+    """The farm and a word about it. A file that was named and cannot be opened raises; a remembered one does not."""
+    if file is not None:
+        return open_farm(file), ""
+    kept = last_farm()
+    if kept is not None:
+        try:
+            return open_farm(kept), ""
+        except StoreError as error:
+            return home_example(today), f"{error} Here is the example instead."
+    return home_example(today), "This is an example. Farm › New farm begins your own; F1 tells how."
+
+
+def _follow_desktop(window: MainWindow) -> None:
+    if remembered().get("colours", "auto") == "auto":
+        window.show_auto()
+
+
+def _tell(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+    """A fault of the program: keep the details in a file, tell the keeper in a sentence, go on."""
+    details = "".join(traceback.format_exception(kind, error, trace))
+    path = data_dir() / "faults.txt"
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        with path.open("a", encoding="utf-8") as file:
+            file.write(details + "\n")
+        where = f" The details are in {path}."
+    except OSError:
+        logging.getLogger(__name__).error("%s", details)
+        where = ""
+    QMessageBox.critical(
+        QApplication.activeWindow(),
+        "Quailsched",
+        f"Something went wrong inside the program; what was saved stays saved.{where}",
+    )

@@ -1,0 +1,125 @@
+"""The bar along the top and the rail of views along the left."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from quailsched.desktop.icons import icon
+from quailsched.desktop.theme import current
+
+
+class TopBar(QWidget):
+    """Farm and season, undo and redo, the calendar file, and how many clashes are ahead."""
+
+    def __init__(
+        self,
+        undo: Callable[[], object],
+        redo: Callable[[], object],
+        calendar: Callable[[], object],
+        clashes: Callable[[], object],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setObjectName("topBar")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(18, 7, 18, 7)
+        row.setSpacing(8)
+        self.farm_name = QLabel()
+        font = self.farm_name.font()
+        font.setPointSizeF(font.pointSizeF() * 1.25)
+        font.setBold(True)
+        self.farm_name.setFont(font)
+        self.season_name = QLabel()
+        self.season_name.setObjectName("soft")
+        self.undo = self._button("Undo", "flat", undo)
+        self.redo = self._button("Redo", "flat", redo)
+        self.calendar = self._button("Calendar file", "", calendar)
+        self.calendar.setToolTip("Write every chore into a file that phones and calendars read")
+        self.clashes = self._button("", "clashes", clashes)
+        row.addWidget(self.farm_name)
+        row.addWidget(self.season_name)
+        row.addSpacing(40)
+        row.addWidget(self.undo)
+        row.addWidget(self.redo)
+        row.addStretch()
+        row.addWidget(self.calendar)
+        row.addWidget(self.clashes)
+        self.dress()
+
+    def _button(self, text: str, name: str, action: Callable[[], object]) -> QPushButton:
+        button = QPushButton(text)
+        button.setObjectName(name)
+        button.clicked.connect(lambda: action())
+        return button
+
+    def dress(self) -> None:
+        """Take the icons in the ink of the theme."""
+        theme = current()
+        for button, name in ((self.undo, "undo"), (self.redo, "redo"), (self.calendar, "calendar")):
+            button.setIcon(icon(name, theme.ink))
+
+    def show_steps(self, undo: str | None, redo: str | None) -> None:
+        """What Undo and Redo would do; None where there is nothing."""
+        for button, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+            button.setEnabled(label is not None)
+            button.setToolTip(f"{word}: {label}" if label else f"Nothing to {word.lower()}")
+
+    def show_clashes(self, count: int) -> None:
+        text = "no clash ahead" if not count else f"{count} clash{'es' if count > 1 else ''} ahead"
+        self.clashes.setText(text)
+        self.clashes.setObjectName("clashes" if count else "calm")
+        self.clashes.setToolTip("Go to the next clash (F3)" if count else "Everything fits")
+        self.clashes.style().unpolish(self.clashes)
+        self.clashes.style().polish(self.clashes)
+
+
+class Rail(QWidget):
+    """The views; one is on."""
+
+    chosen = Signal(int)
+
+    def __init__(self, views: list[tuple[str, str, str]], parent: QWidget | None = None) -> None:
+        """``views``: icon, name and a sentence of each."""
+        super().__init__(parent)
+        self.setObjectName("rail")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(7, 8, 7, 8)
+        column.setSpacing(10)
+        self._group = QButtonGroup(self)
+        self._icons: list[tuple[QToolButton, str]] = []
+        wide = max(self.fontMetrics().horizontalAdvance(name) for _, name, _ in views)
+        for number, (picture, name, tip) in enumerate(views):
+            button = QToolButton()
+            button.setObjectName("view")
+            button.setText(name)
+            button.setToolTip(tip)
+            button.setCheckable(True)
+            button.setIconSize(QSize(24, 24))
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+            button.setMinimumWidth(round(wide * 1.2) + 18)
+            self._group.addButton(button, number)
+            self._icons.append((button, picture))
+            column.addWidget(button)
+        column.addStretch()
+        self._group.idClicked.connect(self.chosen)
+        self.dress()
+
+    def dress(self) -> None:
+        for button, picture in self._icons:
+            button.setIcon(icon(picture, current().ink))
+
+    def show_chosen(self, number: int) -> None:
+        self._group.button(number).setChecked(True)

@@ -1,0 +1,165 @@
+"""The panel beside the season: all clashes, or the clash or batch that is picked, in words."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.farm.records import Batch
+from quailsched.farm.units import count_text, span_text
+from quailsched.report.clashes import title_of
+from quailsched.report.inspect import batch_rows, clash_rows
+from quailsched.season.clash import Clash
+from quailsched.season.season import Season
+
+
+class Inspector(QFrame):
+    """Shows one of three pages; asks by signals for what its buttons say."""
+
+    clash_chosen = Signal(object)  # Clash
+    batch_chosen = Signal(str)
+    change_asked = Signal(str)  # batch id
+    remove_asked = Signal(str)
+    nudge_asked = Signal(str, int)
+    back_asked = Signal()
+    batch_wanted = Signal()
+    place_wanted = Signal()
+
+    def __init__(self, today: date, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.today = today
+        self._area = QScrollArea(self)
+        self._area.setWidgetResizable(True)
+        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(6, 6, 6, 6)
+        layout.addWidget(self._area)
+        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 40)
+
+    def show_picked(self, season: Season, clashes: tuple[Clash, ...], picked: Picked) -> None:
+        """Show the page for what is picked; a batch that is gone shows as nothing."""
+        page = QWidget()
+        page.setObjectName("panel")
+        column = QVBoxLayout(page)
+        column.setSpacing(8)
+        batch = season.farm.find(picked.batch_id) if picked.batch_id else None
+        if picked.clash is not None:
+            self._clash_page(column, season, picked.clash)
+        elif isinstance(batch, Batch):
+            self._batch_page(column, season, batch, clashes)
+        elif not season.farm.places:
+            self._first_page(column)
+        else:
+            self._all_page(column, season, clashes)
+        column.addStretch()
+        self._area.setWidget(page)
+
+    def _first_page(self, column: QVBoxLayout) -> None:
+        """A farm with nothing in it: how to begin."""
+        column.addWidget(_label("Begin with your places", "heading"))
+        column.addWidget(
+            _label(
+                "Add what your birds live in: a setter or a cabinet for the eggs, a brooder for the "
+                "chicks, a pen for grown birds. Then add a batch: its days follow by themselves."
+            )
+        )
+        column.addWidget(_button("Add a place", self.place_wanted.emit, "main"))
+
+    def _all_page(self, column: QVBoxLayout, season: Season, clashes: tuple[Clash, ...]) -> None:
+        farm = season.farm
+        if not farm.batches:
+            column.addWidget(_label("Now a batch", "heading"))
+            column.addWidget(
+                _label(
+                    "Say how many eggs go in and when. The route through your places is filled in, "
+                    "and where it goes wrong shows at once."
+                )
+            )
+            column.addWidget(_button("Add a batch", self.batch_wanted.emit, "main"))
+            return
+        if not clashes:
+            column.addWidget(_label("No clash ahead", "heading"))
+            column.addWidget(
+                _label("Every batch has its place, its room and its clean-out. Pick a batch to see its days.")
+            )
+            return
+        column.addWidget(_label(f"{count_text(len(clashes), 'clash', 'clashes')} ahead", "clashHeading"))
+        column.addWidget(_label("Pick one to see why.", "soft"))
+        for clash in clashes:
+            when = span_text(clash.first, clash.last, self.today)
+            button = _button(f"{title_of(farm, clash)}\n{when}", lambda c=clash: self.clash_chosen.emit(c), "row")
+            button.setToolTip(clash.sentence)
+            button.setAccessibleDescription(clash.sentence)
+            column.addWidget(button)
+
+    def _clash_page(self, column: QVBoxLayout, season: Season, clash: Clash) -> None:
+        farm = season.farm
+        column.addWidget(_label(title_of(farm, clash), "clashHeading"))
+        column.addLayout(_rows(clash_rows(farm, clash, self.today)))
+        for batch_id in clash.batch_ids:
+            name = farm.batch(batch_id).name
+            column.addWidget(_button(f"Show {name}", lambda b=batch_id: self.batch_chosen.emit(b)))
+        column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
+
+    def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
+        column.addWidget(_label(batch.name, "heading"))
+        column.addLayout(_rows(batch_rows(season, batch, self.today)))
+        own = [clash for clash in clashes if batch.id in clash.batch_ids]
+        for clash in own:
+            text = f"{title_of(season.farm, clash)}\n{span_text(clash.first, clash.last, self.today)}"
+            column.addWidget(_button(text, lambda c=clash: self.clash_chosen.emit(c), "row"))
+        nudges = QHBoxLayout()
+        for text, days in (("A day earlier", -1), ("A day later", 1)):
+            nudges.addWidget(_button(text, lambda d=days: self.nudge_asked.emit(batch.id, d)))
+        column.addLayout(nudges)
+        edit = QHBoxLayout()
+        edit.addWidget(_button("Change…", lambda: self.change_asked.emit(batch.id), "main"))
+        edit.addWidget(_button("Remove…", lambda: self.remove_asked.emit(batch.id)))
+        column.addLayout(edit)
+        column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
+
+
+def _label(text: str, name: str = "") -> QLabel:
+    label = QLabel(text)
+    label.setWordWrap(True)
+    label.setObjectName(name)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def _button(text: str, action: object, name: str = "") -> QPushButton:
+    button = QPushButton(text)
+    button.setObjectName(name)
+    button.setAutoDefault(False)
+    button.clicked.connect(action)
+    return button
+
+
+def _rows(rows: list[tuple[str, str]]) -> QGridLayout:
+    grid = QGridLayout()
+    grid.setHorizontalSpacing(12)
+    grid.setVerticalSpacing(6)
+    grid.setColumnStretch(1, 1)
+    said = ""
+    for number, (name, text) in enumerate(rows):
+        soft = _label("" if name == said else name, "soft")
+        soft.setAlignment(Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(soft, number, 0)
+        grid.addWidget(_label(text), number, 1)
+        said = name
+    return grid

@@ -1,0 +1,332 @@
+"""The window: puts the views together and carries out the commands. Rules, forms and painting live elsewhere."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray
+from PySide6.QtGui import QCloseEvent, QGuiApplication
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QHBoxLayout,
+    QInputDialog,
+    QMainWindow,
+    QMessageBox,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from quailsched.desktop import texts
+from quailsched.desktop.actions import make_actions
+from quailsched.desktop.bars import Rail, TopBar
+from quailsched.desktop.forms.batch_form import edit_batch
+from quailsched.desktop.forms.confirm import remove_record
+from quailsched.desktop.forms.farm_form import edit_farm
+from quailsched.desktop.forms.person_form import edit_person
+from quailsched.desktop.forms.place_form import edit_place
+from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.season_view import SeasonView
+from quailsched.desktop.setup.setup_view import SetupView
+from quailsched.desktop.theme import show_theme, wanted_theme
+from quailsched.edits.batches import shift
+from quailsched.farm.faults import FarmError
+from quailsched.farm.records import Batch
+from quailsched.season.clashes import clashes_of
+from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
+from quailsched.session.faults import CalendarError, StoreError
+from quailsched.session.open_farm import Notice, OpenFarm
+from quailsched.session.paths import remember, remembered
+from quailsched.session.sharing import give_calendar
+
+_FARM_FILES = "Farms (*.quail);;All files (*)"
+SEASON, SETUP = 0, 1
+
+
+class MainWindow(QMainWindow):
+    """One farm at a time. ``opened`` is replaced when another is opened."""
+
+    def __init__(self, opened: OpenFarm, today: date) -> None:
+        super().__init__()
+        self.today = today
+        self.opened = opened
+        self.top = TopBar(self.undo, self.redo, self.write_calendar, self.next_clash)
+        views = [
+            ("season", "Season", "Lanes of places over time (Ctrl+1)"),
+            ("setup", "Setup", "Places, people, batches and figures (Ctrl+2)"),
+        ]
+        self.rail = Rail(views)
+        self.season = SeasonView(today)
+        self.setup_view = SetupView(opened, today)
+        self.stack = QStackedWidget()
+        self.stack.addWidget(self.season)
+        self.stack.addWidget(self.setup_view)
+        self._lay_out()
+        self.actions_by_name = make_actions(self)
+        self._connect()
+        self.show_view(SEASON)
+        self._come_back()
+        self.show_farm(opened)
+
+    def _lay_out(self) -> None:
+        body = QWidget()
+        column = QVBoxLayout(body)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.top)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(self.rail)
+        row.addWidget(self.stack, 1)
+        column.addLayout(row, 1)
+        self.setCentralWidget(body)
+        self.statusBar().setSizeGripEnabled(False)
+
+    def _connect(self) -> None:
+        self.rail.chosen.connect(self.show_view)
+        canvas, inspector = self.season.canvas, self.season.inspector
+        canvas.batch_opened.connect(self.change_batch)
+        canvas.place_opened.connect(self.change_place)
+        canvas.nudged.connect(self.nudge)
+        canvas.picked.connect(self._enable)
+        inspector.change_asked.connect(self.change_batch)
+        inspector.remove_asked.connect(self.remove)
+        inspector.nudge_asked.connect(self.nudge)
+        inspector.batch_wanted.connect(self.add_batch)
+        inspector.place_wanted.connect(self.add_place)
+        self.season.frees_up.place_opened.connect(self.change_place)
+        self.setup_view.status.connect(self.say)
+
+    def show_farm(self, opened: OpenFarm) -> None:
+        """Show another farm, and remember it for the next start."""
+        self.opened = opened
+        opened.listen(self._changed)
+        self.setup_view.set_farm(opened)
+        self.season.pick(Picked())
+        self.refresh()
+        self.season.canvas.fit()
+        remember(last_farm=str(opened.file.path.absolute()))
+
+    def refresh(self) -> None:
+        """Show the farm as it is now."""
+        farm, season = self.opened.farm, self.opened.season
+        clashes = clashes_of(season, self.today)
+        self.season.show_season(season, clashes)
+        years = sorted(
+            {batch.start.year for batch in farm.batches if batch.start >= self.today.replace(month=1, day=1)}
+        )
+        self.top.farm_name.setText(farm.settings.name)
+        self.top.season_name.setText(f"season {years[0] if years else self.today.year}")
+        self.top.show_clashes(len(clashes))
+        self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
+        self.setWindowTitle(f"{farm.settings.name} – Quailsched")
+        self._enable()
+
+    def _enable(self, _picked: object = None) -> None:
+        for name, label in (("undo", self.opened.undo_label), ("redo", self.opened.redo_label)):
+            self.actions_by_name[name].setEnabled(label is not None)
+            word = "&Undo" if name == "undo" else "&Redo"
+            self.actions_by_name[name].setText(f"{word}: {label}" if label else word)
+        is_picked = self.season.picked.batch_id is not None
+        for name in ("change_picked", "remove_picked"):
+            self.actions_by_name[name].setEnabled(is_picked)
+
+    def _changed(self, notice: Notice) -> None:
+        self.refresh()
+        words = {
+            "apply": f"{notice.label}. Ctrl+Z takes it back.",
+            "undo": f"Taken back: {notice.label}.",
+            "redo": f"Done again: {notice.label}.",
+        }
+        self.say(words[notice.how])
+
+    def say(self, text: str) -> None:
+        """A sentence in the line at the bottom."""
+        self.statusBar().showMessage(text, 12_000)
+
+    def attempt(self, action: Callable[[], object]) -> None:
+        """Do something that may be refused; the reason is shown as it is."""
+        try:
+            action()
+        except (FarmError, StoreError, CalendarError) as error:
+            QMessageBox.warning(self, "Quailsched", str(error))
+
+    # views
+
+    def show_view(self, number: int) -> None:
+        self.stack.setCurrentIndex(number)
+        self.rail.show_chosen(number)
+
+    def show_season(self) -> None:
+        self.show_view(SEASON)
+        self.season.canvas.setFocus()
+
+    def show_setup(self) -> None:
+        self.show_view(SETUP)
+
+    def fit_season(self) -> None:
+        self.season.canvas.fit()
+
+    def go_today(self) -> None:
+        self.show_season()
+        self.season.canvas.go_to(self.today)
+
+    def next_clash(self) -> None:
+        self.show_season()
+        self.season.canvas.next_clash()
+
+    def previous_clash(self) -> None:
+        self.show_season()
+        self.season.canvas.next_clash(-1)
+
+    def zoom_in(self) -> None:
+        self.season.canvas.zoom(1.25)
+
+    def zoom_out(self) -> None:
+        self.season.canvas.zoom(0.8)
+
+    def show_auto(self) -> None:
+        self._show_colours("auto")
+
+    def show_light(self) -> None:
+        self._show_colours("light")
+
+    def show_dark(self) -> None:
+        self._show_colours("dark")
+
+    def _show_colours(self, choice: str) -> None:
+        remember(colours=choice)
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        show_theme(app, wanted_theme(choice))
+        self.top.dress()
+        self.rail.dress()
+        self.refresh()
+
+    # changes
+
+    def undo(self) -> None:
+        if self.opened.undo_label is not None:
+            self.attempt(self.opened.undo)
+
+    def redo(self) -> None:
+        if self.opened.redo_label is not None:
+            self.attempt(self.opened.redo)
+
+    def add_batch(self) -> None:
+        self._pick_new(edit_batch(self, self.opened))
+
+    def add_place(self) -> None:
+        edit_place(self, self.opened)
+
+    def add_person(self) -> None:
+        edit_person(self, self.opened)
+
+    def change_batch(self, batch_id: str) -> None:
+        batch = self.opened.farm.find(batch_id)
+        if isinstance(batch, Batch):
+            self._pick_new(edit_batch(self, self.opened, batch))
+
+    def change_place(self, place_id: str) -> None:
+        edit_place(self, self.opened, self.opened.farm.place(place_id))
+
+    def change_farm(self) -> None:
+        edit_farm(self, self.opened)
+
+    def change_picked(self) -> None:
+        if self.season.picked.batch_id is not None:
+            self.change_batch(self.season.picked.batch_id)
+
+    def remove_picked(self) -> None:
+        if self.season.picked.batch_id is not None:
+            self.remove(self.season.picked.batch_id)
+
+    def remove(self, record_id: str) -> None:
+        remove_record(self, self.opened, record_id)
+
+    def nudge(self, batch_id: str, days: int) -> None:
+        self.attempt(lambda: self.opened.apply(shift(self.opened.farm, batch_id, days)))
+
+    def _pick_new(self, batch_id: str | None) -> None:
+        if batch_id is not None:
+            self.season.pick(Picked(batch_id=batch_id))
+
+    # files
+
+    def new_farm(self) -> None:
+        name, is_given = QInputDialog.getText(self, "New farm", "What is your farm called?")
+        if not is_given or not name.strip():
+            return
+        path = self._ask_new_file("Keep the farm in", f"{name.strip()}.quail", _FARM_FILES, ".quail")
+        if path is not None:
+            self.attempt(lambda: self.show_farm(make_farm(path, name, self.opened.farm.settings.units)))
+
+    def open_file(self) -> None:
+        chosen, _ = QFileDialog.getOpenFileName(self, "Open a farm", str(Path.home()), _FARM_FILES)
+        if chosen:
+            self.attempt(lambda: self.show_farm(open_farm(Path(chosen))))
+
+    def show_example(self) -> None:
+        self.attempt(lambda: self.show_farm(home_example(self.today)))
+
+    def write_calendar(self) -> None:
+        name = f"{self.opened.farm.settings.name}.ics"
+        path = self._ask_new_file("Write the calendar to", name, "Calendars (*.ics)", ".ics")
+        if path is not None:
+            self.attempt(lambda: self._calendar_to(path))
+
+    def _calendar_to(self, path: Path) -> None:
+        count = give_calendar(self.opened, path, self.today)
+        self.say(f"{count} chores are in {path.name}. Write it again after changes: entries are brought up to date.")
+
+    def export_document(self) -> None:
+        name = f"{self.opened.farm.settings.name}.json"
+        path = self._ask_new_file("Export everything to", name, "Documents (*.json)", ".json")
+        if path is not None:
+            self.attempt(lambda: export_farm(self.opened, path))
+
+    def import_document(self) -> None:
+        chosen, _ = QFileDialog.getOpenFileName(self, "Import a document", str(Path.home()), "Documents (*.json)")
+        if not chosen:
+            return
+        document = Path(chosen)
+        path = self._ask_new_file("Keep the farm in", f"{document.stem}.quail", _FARM_FILES, ".quail")
+        if path is not None:
+            self.attempt(lambda: self.show_farm(import_farm(document, path)))
+
+    def _ask_new_file(self, title: str, name: str, kinds: str, ending: str) -> Path | None:
+        chosen, _ = QFileDialog.getSaveFileName(self, title, str(Path.home() / name), kinds)
+        if not chosen:
+            return None
+        path = Path(chosen)
+        return path if path.suffix else path.with_name(path.name + ending)
+
+    # help
+
+    def how_to_begin(self) -> None:
+        QMessageBox.information(self, "How to begin", texts.HOW_TO_BEGIN)
+
+    def show_keys(self) -> None:
+        QMessageBox.information(self, "Keys and mouse", texts.KEYS)
+
+    def about(self) -> None:
+        QMessageBox.about(self, "About Quailsched", texts.ABOUT)
+
+    # coming and going
+
+    def _come_back(self) -> None:
+        """Where the window was last, as far as that is still on a screen; else sensibly sized."""
+        screen = QGuiApplication.primaryScreen().availableGeometry()
+        kept = remembered().get("window")
+        if isinstance(kept, str) and self.restoreGeometry(QByteArray.fromHex(kept.encode())):
+            seen = any(s.availableGeometry().intersects(self.geometry()) for s in QGuiApplication.screens())
+            if seen:
+                return
+        self.resize(min(1440, screen.width() - 20), min(900, screen.height() - 40))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        remember(window=bytes(self.saveGeometry().toHex().data()).decode())
+        super().closeEvent(event)

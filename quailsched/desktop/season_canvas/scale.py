@@ -1,0 +1,78 @@
+"""Days to pixels and back, and which days get a line or a label. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+LEAST_PX, MOST_PX = 0.9, 60.0  # pixels a day: three years or three weeks on a wide screen
+_MONTHS = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class TimeScale:
+    """``first`` lies at x = 0; each day is ``day_px`` wide. x grows with time, without end either way."""
+
+    first: date
+    day_px: float
+
+    def x(self, day: date) -> float:
+        return (day.toordinal() - self.first.toordinal()) * self.day_px
+
+    def day(self, x: float) -> date:
+        """The day that holds ``x``."""
+        ordinal = self.first.toordinal() + int(x // self.day_px)
+        return date.fromordinal(min(max(ordinal, 1), date.max.toordinal()))
+
+    def zoomed(self, factor: float) -> TimeScale:
+        return replace(self, day_px=min(max(self.day_px * factor, LEAST_PX), MOST_PX))
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """A line at ``day``; ``label`` may be empty. Months are strong."""
+
+    day: date
+    label: str
+    is_month: bool
+
+
+def month_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> Iterator[Tick]:
+    """The first of each month from ``start`` to ``end``; short names, or none but January, where room is short."""
+    month_px = 30 * scale.day_px
+    day = start.replace(day=1)
+    while day < end:
+        name = _MONTHS[day.month - 1]
+        if month_px < label_px:
+            name = name[:3] if month_px >= label_px * 0.55 else (str(day.year) if day.month == 1 else "")
+        elif day.month == 1:
+            name = f"{name} {day.year}" if month_px >= label_px * 1.5 else name
+        yield Tick(day, name, True)
+        day = (day + timedelta(days=32)).replace(day=1)
+
+
+def week_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> Iterator[Tick]:
+    """Mondays, labelled as often as ``label_px`` leaves room; none at all where weeks are too narrow to tell."""
+    week_px = 7 * scale.day_px
+    if week_px < 7:
+        return
+    each = next(n for n in (1, 2, 4, 8, 1000) if n * week_px >= label_px or n == 1000)
+    monday = start - timedelta(days=start.weekday())
+    while monday < end:
+        is_labelled = (monday.toordinal() // 7) % each == 0
+        yield Tick(monday, str(monday.day) if is_labelled else "", False)
+        monday += timedelta(days=7)

@@ -1,0 +1,27 @@
+"""Longer texts of the window: how to begin, keys, about."""
+
+from quailsched import __version__
+
+HOW_TO_BEGIN = """<h3>Your own farm in five steps</h3>
+<ol>
+<li><b>Farm › New farm</b> (Ctrl+N): a name and a file. Every change is saved at once; there is no Save.</li>
+<li><b>Change › Add a place</b> (Ctrl+P): what holds your eggs, the brooder, the pen. Floor as width times length.</li>
+<li><b>Change › Farm: name, units, nights</b>: the lows of your nights, so that cold moves show.</li>
+<li><b>Change › Add a batch</b> (Ctrl+B): how many eggs, and when. The route through your places is filled in.</li>
+<li>Look at what is red: pick it, read why, change the batch (Ctrl+E) or move it by a day (Alt+Left, Alt+Right).</li>
+</ol>
+<p>Ctrl+Z takes every step back, even tomorrow. What you see first is an example; change in it what you like.</p>"""
+
+KEYS = """<h3>Keys and mouse</h3>
+<p><b>Left, Right</b> go through the batches, <b>Up, Down</b> or <b>F3</b> through the clashes.<br>
+<b>Alt+Left, Alt+Right</b> move the picked batch by a day, with <b>Shift</b> by a week.<br>
+<b>Return</b> or a double click opens it, <b>Ctrl+E</b> too; <b>Ctrl+Del</b> removes it. <b>Esc</b> lets it go.<br>
+<b>+</b> and <b>−</b> zoom, as does Ctrl and the wheel about the pointer; <b>Ctrl+0</b> fits the season.<br>
+<b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
+Double click a place's name to change it. The Setup view has everything as tables.</p>"""
+
+ABOUT = f"""<h3>Quailsched {__version__}</h3>
+<p>Plans a season of quail: which batches will want the same floor, and when to set the next eggs.</p>
+<p>Its figures carry their sources; a plan is no promise. Heat lamps start fires, birds can carry Salmonella,
+dust harms lungs, and killing is for those who are able and allowed. Local rules on keeping, processing and
+selling come first. Ask a vet, not a program, about sick birds.</p>"""

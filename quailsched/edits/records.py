@@ -1,0 +1,47 @@
+"""Adding, changing and removing one record: the common ground of all edits."""
+
+from __future__ import annotations
+
+from quailsched.edits.change import Change, Touch, apply
+from quailsched.farm.check import faults_of
+from quailsched.farm.faults import Fault, FarmError
+from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Record, Settings
+from quailsched.farm.units import names_text
+
+
+def _what(record: Record) -> str:
+    words = {Place: "place", Person: "person", Batch: "batch", FigureChoice: "figure", Settings: "farm"}
+    name = record.key if isinstance(record, FigureChoice) else record.name
+    return f"{words[type(record)]} {name}"
+
+
+def put(farm: Farm, record: Record, label: str = "", merge_key: str = "") -> Change:
+    """Add ``record``, or replace the one with its id. Raises FarmError if the farm would not be sound."""
+    before = farm.find(record.id)
+    verb = "Add" if before is None else "Change"
+    change = Change(label or f"{verb} {_what(record)}", (Touch(before, record),), merge_key)
+    return sound(farm, change)
+
+
+def sound(farm: Farm, change: Change) -> Change:
+    """``change`` itself. Raises FarmError with the faults that it would bring in."""
+    old = set(faults_of(farm))
+    new = [fault for fault in faults_of(apply(farm, change)) if fault not in old]
+    if new:
+        raise FarmError(new)
+    return change
+
+
+def remove(farm: Farm, record_id: str) -> Change:
+    """Take a record away. Raises FarmError for the settings and for a place that batches still use."""
+    record = farm.find(record_id)
+    if record is None:
+        raise FarmError([Fault("remove", record_id, "the id of a record of this farm is accepted")])
+    if isinstance(record, Settings):
+        raise FarmError([Fault("remove", record.name, "a farm keeps its settings")])
+    if isinstance(record, Place):
+        users = [b.name for b in farm.batches if any(s.place_id == record_id for s in b.stays)]
+        if users:
+            accepted = f"it is on the route of {names_text(users)}: give them another place first"
+            raise FarmError([Fault("remove place", record.name, accepted, "place")])
+    return Change(f"Remove {_what(record)}", (Touch(record, None),))

@@ -1,0 +1,27 @@
+"""How bad input is told: the field, its value, and what would be accepted."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """One thing wrong. ``where`` names the record and field in words ("batch Clover, eggs set")."""
+
+    where: str
+    value: object
+    accepted: str
+    field: str = ""  # the record's field name, so that a form can show the sentence beside it
+
+    def sentence(self) -> str:
+        shown = f"“{self.value}”" if isinstance(self.value, str) else f"{self.value}"
+        return f"{self.where}: {shown} cannot be used; {self.accepted}."
+
+
+class FarmError(Exception):
+    """A change or a document that would not make a sound farm. Reads as one sentence per fault."""
+
+    def __init__(self, faults: list[Fault]) -> None:
+        super().__init__("\n".join(fault.sentence() for fault in faults))
+        self.faults = tuple(faults)

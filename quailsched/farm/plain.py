@@ -1,0 +1,128 @@
+"""Records as plain JSON values and back, driven by the fields of the dataclasses.
+
+The document, the journal and the rows of the farm file all use this one mapping. Days are ISO text, enums
+their value; every field is always written and always needed. What the values mean is judged in ``check``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from functools import cache
+from typing import Any, Final, Generic, TypeVar, get_type_hints
+
+from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.plain_values import (
+    BROKEN,
+    Reader,
+    Spot,
+    Writer,
+    fault_at,
+    missing_at,
+    reader_for,
+    shown,
+    stand_in_for,
+    writer_for,
+)
+from quailsched.farm.records import Batch, FigureChoice, Person, Place, Record, Settings
+
+R = TypeVar("R")
+
+RECORD_TAGS: Final[Mapping[str, type[Settings | Place | Person | Batch | FigureChoice]]] = {
+    "settings": Settings,
+    "place": Place,
+    "person": Person,
+    "batch": Batch,
+    "figure": FigureChoice,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Reading(Generic[R]):
+    """A record that was read, and the fields that could not be: these hold a stand-in value."""
+
+    record: R
+    broken: frozenset[str]
+
+
+def plain_of(record: object) -> dict[str, Any]:
+    """Every field of ``record`` by name, in the order of its class, as JSON types only."""
+    return {name: write(getattr(record, name)) for name, write in _writers(type(record))}
+
+
+def tagged(record: Record) -> dict[str, Any]:
+    """``plain_of`` with the word for the record's type under "record" (see ``RECORD_TAGS``)."""
+    tag = next(tag for tag, cls in RECORD_TAGS.items() if isinstance(record, cls))
+    return {"record": tag, **plain_of(record)}
+
+
+def record_from(cls: type[R], plain: object) -> R:
+    """The record that ``plain_of`` wrote. Raises FarmError with every fault of form."""
+    faults: list[Fault] = []
+    reading = read_record(cls, plain, (cls.__name__.lower(),), faults)
+    if faults:
+        raise FarmError(faults)
+    return reading.record
+
+
+def record_from_tagged(plain: Mapping[str, Any]) -> Record:
+    """The record that ``tagged`` wrote. Raises FarmError with every fault of form."""
+    tag = plain.get("record")
+    cls = RECORD_TAGS.get(tag) if isinstance(tag, str) else None
+    if cls is None:
+        accepted = f"one of {', '.join(RECORD_TAGS)} is accepted"
+        raise FarmError([Fault("record", shown(tag), accepted, "record")])
+    return record_from(cls, {name: value for name, value in plain.items() if name != "record"})
+
+
+def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault]) -> Reading[R]:
+    """A record from ``plain`` whatever its faults, which are added to ``faults``.
+
+    ``spot`` starts with the words for the record; it goes before the field in each fault.
+    """
+    readers = _readers(cls)
+    if not isinstance(plain, Mapping):
+        faults.append(fault_at(spot, plain, "a group of fields in curly brackets is accepted"))
+        return Reading(cls(**{name: stand_in for name, (_, stand_in) in readers.items()}), frozenset(readers))
+    for name in plain:
+        if name not in readers:
+            accepted = f"there is no such field here, only {', '.join(readers)}"
+            faults.append(fault_at((*spot, str(shown(name))), plain[name], accepted))
+    values: dict[str, object] = {}
+    broken: set[str] = set()
+    for name, (read, stand_in) in readers.items():
+        if name in plain:
+            value = read(plain[name], (*spot, name), faults)
+        else:
+            faults.append(missing_at((*spot, name), read))
+            value = BROKEN
+        if value is BROKEN:
+            broken.add(name)
+            value = stand_in
+        values[name] = value
+    return Reading(cls(**values), frozenset(broken))
+
+
+def hints_of(cls: type) -> dict[str, Any]:
+    """The declared type of every field that is stored, by name, in the order of the class."""
+    hints = get_type_hints(cls)
+    return {field.name: hints[field.name] for field in fields(cls) if field.init}
+
+
+@cache
+def _readers(cls: type) -> dict[str, tuple[Reader, object]]:
+    return {name: (reader_for(hint, _nested_reader), stand_in_for(hint)) for name, hint in hints_of(cls).items()}
+
+
+@cache
+def _writers(cls: type) -> tuple[tuple[str, Writer], ...]:
+    return tuple((name, writer_for(hint, lambda _: plain_of)) for name, hint in hints_of(cls).items())
+
+
+def _nested_reader(cls: type) -> Reader:
+    def read(value: object, spot: Spot, faults: list[Fault]) -> object:
+        reading = read_record(cls, value, spot, faults)
+        return BROKEN if reading.broken else reading.record
+
+    return read
+

@@ -1,0 +1,64 @@
+"""Quantities in words. Inside everything is SI; here it becomes what the keeper chose to read."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from quailsched.farm.records import Units
+
+CM2_PER_SQ_FT = 929.0304  # (30.48 cm)^2: the international foot is 0.3048 m exactly (NIST SP 811)
+CM_PER_INCH = 2.54
+_MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
+
+
+def area_text(area_cm2: float, units: Units) -> str:
+    """An area given in square centimetres: "1.30 m²", "310 cm²" or "14.0 sq ft"."""
+    if units is Units.US:
+        return f"{area_cm2 / CM2_PER_SQ_FT:,.1f} sq ft"
+    if area_cm2 >= 5_000:
+        return f"{area_cm2 / 10_000:,.2f} m²"
+    return f"{area_cm2:,.0f} cm²"
+
+
+def warmth_text(warmth_c: float, units: Units) -> str:
+    """A temperature given in degrees Celsius: "4 °C" or "39 °F", a half kept in Celsius."""
+    if units is Units.US:
+        return f"{warmth_c * 9 / 5 + 32:.0f} °F"
+    return f"{round(warmth_c * 2) / 2:g} °C"
+
+
+def length_text(length_cm: float, units: Units) -> str:
+    """A length given in centimetres: "45 cm" or "18 in"."""
+    return f"{length_cm / CM_PER_INCH:.0f} in" if units is Units.US else f"{length_cm:g} cm"
+
+
+def day_text(day: date, near: date | None = None) -> str:
+    """"22 Apr", with the year where it is not the year of ``near``."""
+    year = "" if near is None or near.year == day.year else f" {day.year}"
+    return f"{day.day} {_MONTHS[day.month - 1]}{year}"
+
+
+def span_text(first: date, last: date, near: date | None = None) -> str:
+    """Two inclusive days as "22 – 30 Apr", "30 Apr – 2 May" or, if they are one, "22 Apr".
+
+    Years are written where they differ from each other, or from the year of ``near``.
+    """
+    if first == last:
+        return day_text(first, near)
+    if (first.year, first.month) == (last.year, last.month):
+        return f"{first.day} – {day_text(last, near)}"
+    if first.year == last.year:
+        return f"{day_text(first)} – {day_text(last, near)}"
+    return f"{day_text(first)} {first.year} – {day_text(last)} {last.year}"
+
+
+def count_text(number: int, one: str, many: str = "") -> str:
+    """"1 chick", "3 chicks"."""
+    return f"{number:,} {one if number == 1 else many or one + 's'}"
+
+
+def names_text(names: list[str]) -> str:
+    """"Ann", "Ann and Leo", "Ann, Leo and Mia"."""
+    if len(names) < 2:
+        return "".join(names)
+    return f"{', '.join(names[:-1])} and {names[-1]}"

@@ -1,0 +1,69 @@
+"""Short cautions for steps that can hurt somebody, each with its source. Local rules come first."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from quailsched.husbandry.handbook import sources
+from quailsched.husbandry.source import Source
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """One or two sentences for the keeper, in our own words."""
+
+    topic: str
+    text: str
+    source: Source
+
+
+# topic: (key of the reference row, text). The two sources on a lamp's distance disagree (46 and 91 cm).
+_TEXTS = {
+    "heat_lamp": (
+        "safe.lamp.dist",
+        "Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least"
+        " 46 cm from bedding and better 90 cm from anything that burns.",
+    ),
+    "hands": (
+        "safe.hands",
+        "Healthy birds can carry Salmonella: wash hands with soap after touching birds, eggs or bedding,"
+        " and watch children.",
+    ),
+    "dust": (
+        "safe.dust",
+        "Poultry dust and ammonia harm lungs: air the place first, wear a mask, dampen bedding before moving it.",
+    ),
+    "processing": (
+        "safe.slaughter",
+        "Only somebody trained kills birds, in a way that leaves them insensible until dead; knives are sharp."
+        " A licence may be needed: local rules come first.",
+    ),
+    "food_eggs": (
+        "safe.sale.eggs",
+        "Collect often, throw cracked eggs away, keep eggs cool. Rules on selling eggs differ from place to"
+        " place: ask the local authority.",
+    ),
+    "food_meat": (
+        "safe.sale.meat",
+        "Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place to"
+        " place: ask the local authority.",
+    ),
+    "bird_flu": (
+        "safe.ai",
+        "Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as local"
+        " rules ask.",
+    ),
+    "sick": ("safe.ai", "Ask a vet, not a program, about sick birds; keep them apart and see to them last."),
+    "permit": (
+        "safe.gamebird.permit",
+        "Keeping native game birds usually needs a permit: ask the local authority before birds or eggs come.",
+    ),
+}
+
+TOPICS = tuple(_TEXTS)
+
+
+def caution(topic: str) -> Caution:
+    """The caution on a topic. Raises KeyError for a topic that is not among ``TOPICS``."""
+    key, text = _TEXTS[topic]
+    return Caution(topic, text, sources()[key])

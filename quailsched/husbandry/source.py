@@ -1,0 +1,56 @@
+"""Where a value comes from, and how far to trust it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Confidence(StrEnum):
+    """How far a value can be trusted."""
+
+    PUBLISHED = "published"  # seen in a bulletin, journal, government or academic page
+    COMPUTED = "computed"  # our arithmetic or fit on published values
+    COMMON_PRACTICE = "common practice"  # keepers and trade pages only, or taken from another kind
+    FROM_MEMORY = "from memory"  # not seen: to be verified
+    OWN = "the farm's own"  # put in place of ours by a farm
+
+    @property
+    def weakness(self) -> int:
+        """0 for the strongest; the order in which the members stand."""
+        return list(Confidence).index(self)
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """One row of the reference table. ``locator`` is the place inside the text, ``year`` as printed."""
+
+    key: str
+    text: str
+    year: str
+    locator: str
+    url: str
+    confidence: Confidence
+    note: str
+
+    @property
+    def short_text(self) -> str:
+        """The text with its year; "n.d." (no date) is left out."""
+        return self.text if self.year in ("", "n.d.") else f"{self.text}, {self.year}"
+
+
+def weakest(sources: Iterable[Source], basis: str) -> Confidence:
+    """The weakest confidence among the sources and the basis; common practice when there is neither."""
+    found = [source.confidence for source in sources]
+    if basis:
+        found.append(Confidence(basis))
+    return max(found, key=lambda confidence: confidence.weakness, default=Confidence.COMMON_PRACTICE)
+
+
+def joined_text(sources: Iterable[Source], basis: str) -> str:
+    """Each source once, in order, then the basis: "Shim K.F., c.1990s; taken as common practice"."""
+    texts = list(dict.fromkeys(source.short_text for source in sources))
+    if not texts:
+        return basis or Confidence.COMMON_PRACTICE.value
+    return "; ".join([*texts, f"taken as {basis}"] if basis else texts)

@@ -1,0 +1,65 @@
+"""Chores in words and as JSON."""
+
+from __future__ import annotations
+
+import textwrap
+from datetime import date
+from itertools import groupby
+from typing import Any
+
+from quailsched.chores.chore import Chore
+from quailsched.farm.records import Farm
+from quailsched.farm.units import count_text
+
+
+def able_text(chore: Chore) -> str:
+    """Who can do it: "Ann or Leo", or that nobody who can is at home."""
+    if chore.able:
+        return " or ".join(chore.able)
+    return "no grown-up at home" if chore.needs_grown_up else "nobody at home"
+
+
+def chores_json(farm: Farm, chores: tuple[Chore, ...], start: date, days: int) -> dict[str, Any]:
+    """The document of ``quailsched chores --json``."""
+    return {
+        "farm": farm.settings.name,
+        "from": start.isoformat(),
+        "days": days,
+        "chores": [
+            {
+                "key": c.key,
+                "kind": c.kind,
+                "day": c.day.isoformat(),
+                "title": c.title,
+                "how": c.how,
+                "batch": c.batch or None,
+                "place": c.place or None,
+                "who": list(c.able),
+                "caution": c.caution or None,
+                "urgent": c.urgent,
+                "needs_grown_up": c.needs_grown_up,
+            }
+            for c in chores
+        ],
+    }
+
+
+def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, width: int = 100) -> str:
+    """The chores by day, each with place and people, how, and its caution."""
+    lines = [f"{farm.settings.name}: {count_text(len(chores), 'chore')} in {count_text(days, 'day')} "
+             f"from {start.isoformat()}"]  # fmt: skip
+    shown: set[str] = set()  # a caution is printed once, the same words at each chore would be skipped over
+    for day, group in groupby(chores, key=lambda c: c.day):
+        lines += ["", f"{day:%A} {day.isoformat()}"]
+        for chore in group:
+            where = f", {chore.place}" if chore.place and chore.place not in chore.title else ""
+            lines.append(f"  [ ] {chore.title}{where} – {able_text(chore)}")
+            lines += _indented(chore.how, width)
+            if chore.caution and chore.caution not in shown:
+                shown.add(chore.caution)
+                lines += _indented(f"Caution: {chore.caution}", width)
+    return "\n".join(lines)
+
+
+def _indented(text: str, width: int) -> list[str]:
+    return textwrap.wrap(text, width, initial_indent="      ", subsequent_indent="      ")

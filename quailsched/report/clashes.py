@@ -1,0 +1,64 @@
+"""Clashes in words and as JSON."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from quailsched.farm.records import Farm
+from quailsched.farm.units import count_text, span_text
+from quailsched.season.clash import Clash
+
+TITLES = {
+    "eggs": "Too many eggs for {place}",
+    "cabinet": "Turning and lockdown in {place}",
+    "floor": "{place} is too small",
+    "cleanout": "No time to clean out {place}",
+    "notready": "{place} cannot be used",
+    "young": "Too young for {place}",
+    "cold": "Nights too cold in {place}",
+    "calm": "Too few birds in {place}",
+    "nowhere": "No place after {place}",
+}
+
+
+def title_of(farm: Farm, clash: Clash) -> str:
+    """A heading of a few words: "Tub brooder is too small"."""
+    return TITLES[clash.kind].format(place=farm.place(clash.place_id).name)
+
+
+def clashes_json(farm: Farm, clashes: tuple[Clash, ...], since: date) -> dict[str, Any]:
+    """The document of ``quailsched clashes --json``; dates ISO and inclusive, areas in cm2."""
+    return {
+        "farm": farm.settings.name,
+        "from": since.isoformat(),
+        "clashes": [
+            {
+                "kind": clash.kind,
+                "place": farm.place(clash.place_id).name,
+                "batches": [farm.batch(batch_id).name for batch_id in clash.batch_ids],
+                "first": clash.first.isoformat(),
+                "last": clash.last.isoformat(),
+                "worst": clash.worst.isoformat(),
+                "need": clash.need,
+                "have": clash.have,
+                "unit": clash.unit,
+                "birds_over": clash.birds_over,
+                "sentence": clash.sentence,
+            }
+            for clash in clashes
+        ],
+    }
+
+
+def clashes_text(farm: Farm, clashes: tuple[Clash, ...], since: date) -> str:
+    """Every clash as a heading with its days and one sentence."""
+    if not clashes:
+        return f"{farm.settings.name}: no clash from {since.isoformat()} on."
+    count = count_text(len(clashes), "clash", "clashes")
+    lines = [f"{farm.settings.name}: {count} from {since.isoformat()} on", ""]
+    width = max(len(span_text(c.first, c.last, since)) for c in clashes)
+    for clash in clashes:
+        lines.append(f"  {span_text(clash.first, clash.last, since):<{width}}  {title_of(farm, clash)}")
+        lines.append(f"  {'':<{width}}  {clash.sentence}")
+    return "\n".join(lines)

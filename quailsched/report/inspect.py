@@ -1,0 +1,88 @@
+"""One clash or one batch in words: rows of a label and a text, for the panel beside the season."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from quailsched.farm.kinds import kind_of
+from quailsched.farm.records import Batch, Farm, Part
+from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_text
+from quailsched.season.clash import Clash
+from quailsched.season.season import Season
+
+# Which figures a clash rests on, so that its source can be shown.
+FIGURES = {
+    "floor": ("floor_cm2", "hatch_of_set_pct"),
+    "cabinet": ("lockdown_day",),
+    "cleanout": ("clean_out_days",),
+    "young": ("feathered_day", "heat_off_day"),
+    "cold": ("out_min_night_c", "hardened_day"),
+    "calm": ("calm_area_cm2",),
+    "nowhere": ("incubation_days", "hatcher_hold_days"),
+}
+
+_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird"}
+
+
+def short_text(farm: Farm, clash: Clash) -> str:
+    """By how much need and have differ: "8.1 sq ft, about 37 birds", "2 days", "3 °C"."""
+    units, by = farm.settings.units, abs(clash.need - clash.have)
+    if clash.unit == "cm2":
+        return f"{area_text(by, units)}, about {count_text(clash.birds_over, 'bird')}"
+    if clash.unit == "degC":
+        return f"{warmth_text(clash.have, units)} where {warmth_text(clash.need, units)} is the least"
+    return count_text(round(by), _SHORT_WORDS[clash.unit])
+
+
+def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
+    """When, how much, who, why, and the figures with their sources."""
+    when = span_text(clash.first, clash.last, today)
+    if clash.worst not in (clash.first, clash.last) or clash.first != clash.last:
+        when += f", worst on {day_text(clash.worst)}"
+    rows = [("When", when), ("Short by", short_text(farm, clash))]
+    rows.append(("Who", ", ".join(farm.batch(batch_id).name for batch_id in clash.batch_ids)))
+    rows.append(("Why", clash.sentence))
+    kind = kind_of(farm, farm.batch(clash.batch_ids[0]))
+    for key in FIGURES.get(clash.kind, ()):
+        figure = kind.figures.get(key) or kind.curves[key]
+        rows.append(("Counts on", f"{figure.label} ({figure.source_text})"))
+    return rows
+
+
+def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str]]:
+    """Kind, numbers, and the route with its days and birds."""
+    farm, kind, days = season.farm, season.kind(batch), season.days(batch)
+
+    def on(number: int) -> date:
+        return batch.start + timedelta(days=number)
+
+    rows = [("Kind", kind.name)]
+    if batch.origin.is_eggs:
+        rows += [
+            ("Set", f"{count_text(batch.number, 'egg')} on {_long(batch.start)}, {batch.origin.value}"),
+            ("Lockdown", _long(on(days.lockdown))),
+            ("Hatch", f"{_long(on(days.hatch))}, about {season.birds(batch, on(days.hatch)):,} chicks"),
+        ]
+    else:
+        rows.append(("Came", f"{count_text(batch.number, 'bird')} on {_long(batch.start)}, "
+                             f"{count_text(batch.age_days, 'day')} old"))  # fmt: skip
+    for leg in season.footprint(batch).legs:
+        place = farm.place(leg.stay.place_id)
+        until = span_text(on(leg.start), on(leg.end - 1), today)
+        run = leg.run_on(leg.start)
+        number = "" if place.role.holds_eggs or run is None else f", {count_text(run.birds, 'bird')}"
+        who = {Part.ALL: "", Part.HENS: ", laying group", Part.COCKS: ", surplus cocks"}[leg.stay.part]
+        end = f", then {leg.stay.leaving.value}" if leg.stay.leaving else ""
+        if leg.stay.to_day is None:
+            until = f"from {day_text(on(leg.start), today)}, until they are replaced"
+        rows.append((place.name, f"{until}{number}{who}{end}"))
+    if any(leg.stay.part is not Part.COCKS and leg.start <= days.first_egg < leg.end
+           for leg in season.footprint(batch).legs):  # fmt: skip
+        rows.append(("First eggs", f"about {_long(on(days.first_egg))}"))
+    if batch.note:
+        rows.append(("Note", batch.note))
+    return rows
+
+
+def _long(day: date) -> str:
+    return f"{day:%a} {day_text(day)} {day.year}"

@@ -1,0 +1,98 @@
+"""When places free up, in words and as JSON."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from quailsched.farm.records import Farm, Part, Place
+from quailsched.farm.units import area_text, count_text, day_text, names_text
+from quailsched.season.freeing import Occupant, PlaceState
+from quailsched.season.occupancy import room_of
+
+_PART_WORDS = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
+
+
+def room_text(farm: Farm, place: Place, room: int) -> str:
+    """Room in words: "180 egg places" or "1.30 m²"."""
+    if place.role.holds_eggs:
+        return count_text(room, "egg place")
+    return area_text(room, farm.settings.units)
+
+
+def occupant_text(occupant: Occupant) -> str:
+    """"70 birds of Clover (surplus cocks)"."""
+    what = count_text(occupant.number, occupant.unit.rstrip("s"))
+    return f"{what} of {occupant.batch}{_PART_WORDS[occupant.part]}"
+
+
+def frees_text(state: PlaceState, today: date) -> str:
+    """When the place is free, in a few words: "now", "free from 4 May"."""
+    if state.free_on == today:
+        return "free now"
+    return f"free from {day_text(state.free_on, today)}"
+
+
+def place_line(farm: Farm, state: PlaceState, today: date) -> str:
+    """Who is in, until when, from when it is free and who comes next, in one line."""
+    place = state.place
+    parts = []
+    if state.now:
+        last = max(o.until for o in state.now)
+        parts.append(f"{names_text([occupant_text(o) for o in state.now])} until {day_text(last, today)}")
+    elif place.ready_on is not None and today < place.ready_on:
+        parts.append(f"being built, ready on {day_text(place.ready_on, today)}")
+    clean = place.clean_out_days
+    counted = f" ({count_text(clean, 'day')} of clean-out counted)" if state.now and clean else ""
+    parts.append(frees_text(state, today) + counted)
+    if state.next_day is not None:
+        when = "the same day" if state.next_day == state.free_on else f"on {day_text(state.next_day, today)}"
+        parts.append(f"next in: {names_text(list(dict.fromkeys(state.next_in)))} {when}")
+    return f"{place.name} ({room_text(farm, place, room_of(place))}): {'; '.join(parts)}"
+
+
+def places_text(farm: Farm, states: tuple[PlaceState, ...], today: date) -> str:
+    """One line a place, then the room left in each week ahead as a table."""
+    lines = [f"{farm.settings.name}: places on {today.isoformat()}", ""]
+    lines += [f"  {place_line(farm, state, today)}" for state in states]
+    if states:
+        lines += ["", "Room left throughout each week from", ""]
+        weeks = [day_text(week.start) for week in states[0].weeks]
+        width = max(len(s.place.name) for s in states)
+        cells = [[_cell(farm, s.place, w.room) for w in s.weeks] for s in states]
+        wide = [max(len(row[i]) for row in [weeks, *cells]) for i in range(len(weeks))]
+        for name, row in [("", weeks), *zip([s.place.name for s in states], cells, strict=True)]:
+            row_text = "  ".join(cell.rjust(w) for cell, w in zip(row, wide, strict=True))
+            lines.append(f"  {name:<{width}}  {row_text}")
+    return "\n".join(lines)
+
+
+def _cell(farm: Farm, place: Place, room: int) -> str:
+    return f"{room:,}" if place.role.holds_eggs else area_text(room, farm.settings.units)
+
+
+def places_json(farm: Farm, states: tuple[PlaceState, ...], today: date) -> dict[str, Any]:
+    """The document of ``quailsched places --json``: room in egg places or cm2, ``until`` and ``free_from``
+    are the first day that the birds are gone and that the place can be used."""
+    return {
+        "farm": farm.settings.name,
+        "from": today.isoformat(),
+        "places": [
+            {
+                "place": state.place.name,
+                "role": state.place.role.value,
+                "room": room_of(state.place),
+                "unit": "eggs" if state.place.role.holds_eggs else "cm2",
+                "now": [
+                    {"batch": o.batch, "part": o.part.value, "number": o.number, "unit": o.unit,
+                     "until": o.until.isoformat()}
+                    for o in state.now
+                ],
+                "free_from": state.free_on.isoformat(),
+                "next": None if state.next_day is None else {
+                    "day": state.next_day.isoformat(), "batches": list(dict.fromkeys(state.next_in))},
+                "weeks": [{"start": w.start.isoformat(), "room_left": w.room} for w in state.weeks],
+            }
+            for state in states
+        ],
+    }  # fmt: skip

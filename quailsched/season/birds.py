@@ -1,0 +1,60 @@
+"""How many birds are alive on a day. Whole birds, expected values; never more than there were before."""
+
+from __future__ import annotations
+
+import math
+from functools import lru_cache
+
+from quailsched.farm.records import Batch, Part
+from quailsched.husbandry.kind import Kind
+from quailsched.season.days import days_of
+
+
+def whole(number: float) -> int:
+    """The nearest whole bird, halves up (Python's round would go to the even neighbour)."""
+    return math.floor(number + 0.5)
+
+
+@lru_cache(maxsize=8192)
+def _started(kind: Kind, number: int, is_eggs: bool) -> int:
+    return whole(number * kind.value("hatch_of_set_pct") / 100) if is_eggs else number
+
+
+def hatched(kind: Kind, batch: Batch) -> int:
+    """Chicks expected to hatch, or the birds that were brought in."""
+    return _started(kind, batch.number, batch.origin.is_eggs)
+
+
+def split_of(kind: Kind, alive: int) -> tuple[int, int]:
+    """(laying group, surplus cocks) of ``alive`` birds: half are cocks, one is kept for each hens_per_cock.
+
+    One in two hatches a cock; an odd bird counts as a hen. The two add up to ``alive``.
+    """
+    cocks = alive // 2
+    hens = alive - cocks
+    kept = min(cocks, math.ceil(hens / kind.value("hens_per_cock"))) if hens else 0
+    return hens + kept, cocks - kept
+
+
+def birds_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> int:
+    """Birds of ``part`` alive on ``day`` (from day 0 of the batch); 0 before they have hatched or come.
+
+    The birds of a part are counted on the day that the batch is split and thinned by survival from there.
+    """
+    days = days_of(kind, batch)
+    if day < max(days.hatch, 0):
+        return 0
+    start_age = 0 if batch.origin.is_eggs else batch.age_days
+    total = hatched(kind, batch)
+    if part is Part.ALL:
+        return whole(total * _alive(kind, day - days.hatch) / _alive(kind, start_age))
+    split_day = next(s.from_day for s in batch.stays if s.part is not Part.ALL)
+    split_age = max(split_day - days.hatch, 0)
+    laying, surplus = split_of(kind, whole(total * _alive(kind, split_age) / _alive(kind, start_age)))
+    head = laying if part is Part.HENS else surplus
+    return whole(head * _alive(kind, max(day - days.hatch, split_age)) / _alive(kind, split_age))
+
+
+@lru_cache(maxsize=65536)
+def _alive(kind: Kind, age_days: int) -> float:
+    return kind.at("alive", age_days)

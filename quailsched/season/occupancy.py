@@ -1,0 +1,126 @@
+"""What is taken in each place, as slices of days on which nothing changes. Exact to the day, whole numbers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from quailsched.farm.records import Batch, Part, Place
+from quailsched.season.footprint import Leg, Run
+
+
+@dataclass(frozen=True, slots=True)
+class Presence:
+    """A leg of a batch in a place, with real days."""
+
+    batch: Batch
+    leg: Leg
+    start: date
+    end: date
+
+    @property
+    def part(self) -> Part:
+        return self.leg.stay.part
+
+    def run_on(self, day: date) -> Run | None:
+        return self.leg.run_on((day - self.batch.start).days)
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """What one presence takes in a slice."""
+
+    presence: Presence
+    run: Run
+
+
+@dataclass(frozen=True, slots=True)
+class Slice:
+    """Days ``start`` to ``end`` (half-open) of a place with the same shares throughout."""
+
+    start: date
+    end: date
+    shares: tuple[Share, ...]
+    eggs: int
+    birds: int
+    floor_cm2: int
+
+    def taken(self, place: Place) -> int:
+        """Egg places or square centimetres taken."""
+        return self.eggs if place.role.holds_eggs else self.floor_cm2
+
+    @property
+    def last(self) -> date:
+        return self.end - timedelta(days=1)
+
+
+def room_of(place: Place) -> int:
+    """Egg places or square centimetres that there are."""
+    return place.egg_places if place.role.holds_eggs else place.floor_cm2
+
+
+def slices_of(presences: list[Presence]) -> tuple[Slice, ...]:
+    """The slices of one place in order of days; days on which nobody is there have none."""
+    arrive: dict[int, list[Share]] = {}
+    leave: dict[int, list[Share]] = {}
+    for presence in presences:
+        day_0 = presence.batch.start.toordinal()
+        for run in presence.leg.runs:
+            share = Share(presence, run)
+            arrive.setdefault(day_0 + run.start, []).append(share)
+            leave.setdefault(day_0 + run.end, []).append(share)
+    there: dict[int, Share] = {}
+    slices: list[Slice] = []
+    days = sorted(arrive.keys() | leave.keys())
+    for day, next_day in zip(days, [*days[1:], 0], strict=True):
+        for share in leave.get(day, ()):
+            del there[id(share)]
+        for share in arrive.get(day, ()):
+            there[id(share)] = share
+        if there:
+            shares = tuple(there.values())
+            slices.append(
+                Slice(
+                    date.fromordinal(day),
+                    date.fromordinal(next_day),
+                    shares,
+                    eggs=sum(s.run.eggs for s in shares),
+                    birds=sum(s.run.birds for s in shares),
+                    floor_cm2=sum(s.run.floor_cm2 for s in shares),
+                )
+            )
+    return tuple(slices)
+
+
+@dataclass(frozen=True, slots=True)
+class Emptying:
+    """A place fell empty on ``day``; ``left`` were the last out, ``came`` the next in on ``next_day``."""
+
+    day: date
+    left: tuple[Presence, ...]
+    next_day: date | None
+    came: tuple[Presence, ...]
+
+
+def emptyings_of(presences: list[Presence]) -> tuple[Emptying, ...]:
+    """Each day on which the last one left a place, with who comes next. A batch that stays on has not left."""
+    ends: dict[date, list[Presence]] = {}
+    starts: dict[date, list[Presence]] = {}
+    for presence in presences:
+        starts.setdefault(presence.start, []).append(presence)
+        ends.setdefault(presence.end, []).append(presence)
+    there = 0
+    found: list[Emptying] = []
+    for day in sorted(starts.keys() | ends.keys()):
+        ending, starting = ends.get(day, []), starts.get(day, [])
+        there -= len(ending)
+        goes_on = {p.batch.id for p in ending} & {p.batch.id for p in starting}
+        if ending and there == 0 and not goes_on:
+            found.append(Emptying(day, tuple(ending), None, ()))
+        there += len(starting)
+    first_days = sorted(starts)
+    return tuple(
+        Emptying(e.day, e.left, nxt, tuple(starts[nxt]) if nxt else ())
+        for e in found
+        for nxt in [next((d for d in first_days if d >= e.day), None)]
+    )

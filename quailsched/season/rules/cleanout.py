@@ -1,0 +1,44 @@
+"""No time to clean a place out between those who leave and those who come."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import timedelta
+
+from quailsched.farm.units import count_text, day_text, names_text
+from quailsched.season.clash import Clash
+from quailsched.season.occupancy import Presence
+from quailsched.season.season import Season
+
+
+def cleanout(season: Season) -> Iterator[Clash]:
+    """The next batch comes before the place's clean-out days are over. Who overlaps is no matter of this rule."""
+    for place in season.farm.places:
+        for emptying in season.emptyings(place):
+            if emptying.next_day is None:
+                continue
+            have = (emptying.next_day - emptying.day).days
+            if have >= place.clean_out_days:
+                continue
+            after = f", after {count_text(have, 'day')}" if have else ", the same day"
+            yield Clash(
+                kind="cleanout",
+                place_id=place.id,
+                batch_ids=tuple(dict.fromkeys(p.batch.id for p in (*emptying.left, *emptying.came))),
+                first=emptying.next_day,
+                last=emptying.day + timedelta(days=place.clean_out_days - 1),
+                worst=emptying.next_day,
+                need=place.clean_out_days,
+                have=have,
+                unit="days",
+                birds_over=0,
+                sentence=f"{place.name} needs {count_text(place.clean_out_days, 'day')} of clean-out after "
+                f"{_names(emptying.left)} {'leave' if len(emptying.left) > 1 else 'leaves'} on "
+                f"{day_text(emptying.day)}, but {_names(emptying.came)} "
+                f"{'come' if len(emptying.came) > 1 else 'comes'} in on {day_text(emptying.next_day)}"
+                f"{after}.",
+            )
+
+
+def _names(presences: tuple[Presence, ...]) -> str:
+    return names_text(list(dict.fromkeys(presence.batch.name for presence in presences)))

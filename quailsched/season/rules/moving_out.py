@@ -1,0 +1,87 @@
+"""Out of the brooder too early: not feathered or still on heat, or into nights that are too cold."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import timedelta
+
+from quailsched.farm.units import count_text, day_text, warmth_text
+from quailsched.season.clash import Clash
+from quailsched.season.nights import night_low_c
+from quailsched.season.occupancy import Presence
+from quailsched.season.season import Season
+
+
+def young(season: Season) -> Iterator[Clash]:
+    """In a pen before the birds are feathered and off heat (figures feathered_day, heat_off_day)."""
+    for place, presence in season.all_presences():
+        if not place.role.is_pen:
+            continue
+        batch, days = presence.batch, season.days(presence.batch)
+        least = batch.start + timedelta(days=days.may_leave_brooder)
+        hatch = batch.start + timedelta(days=days.hatch)
+        first = max(presence.start, hatch)
+        last = min(presence.end, least) - timedelta(days=1)
+        if last < first:
+            continue
+        run = presence.run_on(first)
+        birds = run.birds if run else 0
+        age = (first - hatch).days
+        lacking = "feathered" if days.feathered >= days.heat_off else "off heat"
+        yield Clash(
+            kind="young",
+            place_id=place.id,
+            batch_ids=(batch.id,),
+            first=first,
+            last=last,
+            worst=first,
+            need=days.may_leave_brooder - days.hatch,
+            have=age,
+            unit="days",
+            birds_over=birds,
+            sentence=f"{count_text(birds, 'bird')} of {batch.name} would be in {place.name} at {count_text(age, 'day')} "
+            f"old; they are not {lacking} before day {days.may_leave_brooder - days.hatch}, on {day_text(least)}.",
+        )
+
+
+def cold(season: Season) -> Iterator[Clash]:
+    """Young birds outdoors on nights below out_min_night_c, until they are hardened (hardened_day)."""
+    for place, presence in season.all_presences():
+        if place.outdoors and place.role.is_pen:
+            yield from _cold_runs(season, place.name, presence)
+
+
+def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash]:
+    batch, days = presence.batch, season.days(presence.batch)
+    limit = season.kind(batch).value("out_min_night_c")
+    start = max(presence.start, batch.start + timedelta(days=days.hatch))
+    end = min(presence.end, batch.start + timedelta(days=days.hardened))
+    lows = {}
+    for number in range(max((end - start).days, 0)):
+        day = start + timedelta(days=number)
+        low = night_low_c(season.farm.settings, day)
+        if low is not None and low < limit:
+            lows[day] = low
+    if not lows:
+        return
+    first, last = min(lows), max(lows)
+    worst = min(lows, key=lambda day: (lows[day], day))
+    run = presence.run_on(first)
+    birds = run.birds if run else 0
+    age = (first - batch.start).days - days.hatch
+    units = season.farm.settings.units
+    yield Clash(
+        kind="cold",
+        place_id=presence.leg.stay.place_id,
+        batch_ids=(batch.id,),
+        first=first,
+        last=last,
+        worst=worst,
+        need=limit,
+        have=round(lows[worst], 1),
+        unit="degC",
+        birds_over=birds,
+        sentence=f"{count_text(birds, 'bird')} of {batch.name} go out to {place} at {count_text(age, 'day')} old into "
+        f"nights of {warmth_text(lows[worst], units)}; below {warmth_text(limit, units)} is too cold "
+        f"before day {days.hardened - days.hatch}.",
+    )

@@ -1,0 +1,52 @@
+"""In a place that is still being built or out of use."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+
+from quailsched.farm.records import Place, Span
+from quailsched.farm.units import count_text, day_text
+from quailsched.season.clash import Clash
+from quailsched.season.occupancy import Presence
+from quailsched.season.season import Season
+
+_FOREVER_BACK = date(1900, 1, 1)
+
+
+def closures(place: Place) -> Iterator[Span]:
+    """The days on which ``place`` cannot be used: until it is built, and while it is shut."""
+    if place.ready_on is not None:
+        yield Span(_FOREVER_BACK, place.ready_on, "being built")
+    yield from place.shut
+
+
+def notready(season: Season) -> Iterator[Clash]:
+    """Eggs or birds in a place on days on which it cannot be used. One clash for a batch and a closure."""
+    for place, presence in season.all_presences():
+        for closure in closures(place):
+            start, end = max(presence.start, closure.start), min(presence.end, closure.end)
+            if start < end:
+                yield _clash(place, presence, closure, start, end)
+
+
+def _clash(place: Place, presence: Presence, closure: Span, start: date, end: date) -> Clash:
+    run = presence.run_on(start)
+    assert run is not None
+    many, what = (run.eggs, "egg") if place.role.holds_eggs or not run.birds else (run.birds, "bird")
+    until = f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"
+    why = closure.reason or "out of use"
+    return Clash(
+        kind="notready",
+        place_id=place.id,
+        batch_ids=(presence.batch.id,),
+        first=start,
+        last=end - timedelta(days=1),
+        worst=start,
+        need=many,
+        have=0,
+        unit=what + "s",
+        birds_over=run.birds,
+        sentence=f"{presence.batch.name} ({count_text(many, what)}) is due in {place.name} on {day_text(start)}, "
+        f"but it cannot be used: {why}, {until}.",
+    )

@@ -1,0 +1,43 @@
+"""Documents as files. The text itself: ``document``."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable
+from pathlib import Path
+from secrets import token_hex
+
+from quailsched.farm.records import Farm
+from quailsched.store.document import Document, export_document, read_whole
+from quailsched.store.errors import StoreError, told_as_store_error
+from quailsched.store.published import PublishedEntry
+
+
+def load_document(path: Path) -> Document:
+    """What the document at ``path`` holds.
+
+    Raises StoreError if it cannot be read as text, FarmError with every fault of what it says.
+    """
+    with told_as_store_error(path, "cannot be read"):
+        try:
+            text = path.read_bytes().decode("utf-8")
+        except UnicodeDecodeError as error:
+            reason = f"it is not UTF-8 text (byte {error.start + 1} cannot be used)"
+            raise StoreError(f"{path.name} cannot be read: {reason}.") from error
+    return read_whole(text)
+
+
+def write_document(path: Path, farm: Farm, published: Iterable[PublishedEntry] = ()) -> None:
+    """Writes the document of ``farm`` whole, in place of what stood at ``path``. Raises StoreError."""
+    beside = path.with_name(f".{path.name[:100]}.{token_hex(4)}.new")
+    with told_as_store_error(path, "cannot be written"):
+        if path.is_dir():
+            raise StoreError(f"{path.name} cannot be written: it is a folder.")
+        try:
+            with beside.open("xb") as file:
+                file.write(export_document(farm, published).encode())
+                file.flush()
+                os.fsync(file.fileno())
+            os.replace(beside, path)
+        finally:
+            beside.unlink(missing_ok=True)

@@ -1,0 +1,175 @@
+"""Looking at a farm file without changing it: is it one, is it whole, and what is in it.
+
+Standard library only: this runs before the window is up. Whatever is refused keeps its bytes.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections import defaultdict
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.plain import hints_of, read_record
+from quailsched.farm.records import Farm, Record, farm_of
+from quailsched.store.errors import StoreError, told_as_store_error
+from quailsched.store.journal import Step
+from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
+from quailsched.store.published import Published
+
+WAIT_SECONDS = 2.0  # for another program that is writing
+_MAGIC = b"SQLite format 3\0"
+_HEADER_BYTES = 100  # https://www.sqlite.org/fileformat.html section 1.3
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """What a farm file holds in memory. ``cursor`` is the number of the last step that is not undone.
+
+    ``stamp`` changes with every write, so that a write from elsewhere is noticed.
+    """
+
+    farm: Farm
+    steps: tuple[Step, ...]
+    cursor: int
+    stamp: str
+
+
+def contents_of(path: Path) -> Contents:
+    """Everything in the file but its changes' records. Raises StoreError with a sentence if it is refused."""
+    check_header(path)
+    with reading(path) as db:
+        _check_whole(path, db)
+        farm = _farm(path, db)
+        rows = db.execute("SELECT number, label, at, merge_key FROM journal ORDER BY number")
+        steps = tuple(Step(number, label, datetime.fromisoformat(at), key) for number, label, at, key in rows)
+        state = db.execute("SELECT cursor, stamp FROM file_state").fetchone()
+        numbers = [step.number for step in steps]
+        if state is None or not 0 <= state[0] <= len(steps) or numbers != list(range(1, len(steps) + 1)):
+            raise StoreError(_damaged(path, "its history has a gap"))
+        return Contents(farm, steps, cursor=state[0], stamp=state[1])
+
+
+def published_in(path: Path) -> dict[str, Published]:
+    """The calendar entries that were given out, by UID."""
+    check_header(path)
+    with reading(path) as db:
+        rows = db.execute("SELECT uid, content, sequence, revised FROM published ORDER BY uid")
+        return {row[0]: Published(row[0], row[1], row[2], datetime.fromisoformat(row[3])) for row in rows}
+
+
+@contextmanager
+def reading(path: Path) -> Iterator[sqlite3.Connection]:
+    """A connection that cannot write, within one transaction. Faults come out as StoreError."""
+    # A process that was killed in a write leaves its journal beside the file; only a connection that
+    # may write can roll it back (https://www.sqlite.org/lockingv3.html section 4.2).
+    mode = "rw" if path.with_name(path.name + "-journal").exists() else "ro"
+    with (
+        told_as_store_error(path, "cannot be opened"),
+        closing(sqlite3.connect(uri(path, mode), uri=True, timeout=WAIT_SECONDS, isolation_level=None)) as db,
+    ):
+        if mode == "rw":
+            db.execute("SELECT count(*) FROM sqlite_master").fetchone()
+            db.execute("PRAGMA query_only = ON")
+        db.execute("BEGIN")
+        yield db
+
+
+def uri(path: Path, mode: str) -> str:
+    """The address of the file for SQLite, which then never makes a new one (mode "ro" or "rw")."""
+    return f"{path.absolute().as_uri()}?mode={mode}"
+
+
+def check_header(path: Path) -> None:
+    """Raises StoreError unless the first bytes are those of a farm file that this version reads."""
+    with told_as_store_error(path, "cannot be opened"):
+        if not path.exists():
+            raise StoreError(f"{path.name} cannot be opened: there is no such file in {path.absolute().parent}.")
+        if not path.is_file():
+            raise StoreError(f"{path.name} cannot be opened: it is not a file.")
+        size = path.stat().st_size
+        with path.open("rb") as file:
+            header = file.read(_HEADER_BYTES)
+    if not header:
+        raise StoreError(f"{path.name} is empty: there is no farm in it.")
+    if not (header.startswith(_MAGIC) or _MAGIC.startswith(header)):
+        raise StoreError(f"{path.name} is not a farm file of Quailsched.")
+    if len(header) < _HEADER_BYTES:
+        raise StoreError(_damaged(path, "its end is missing"))
+    if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
+        raise StoreError(f"{path.name} is not a farm file of Quailsched but of another program.")
+    version = int.from_bytes(header[60:64], "big", signed=True)
+    if version > SCHEMA_VERSION:
+        raise StoreError(
+            f"{path.name} was written by a newer Quailsched (version {version}, this one reads up to "
+            f"{SCHEMA_VERSION}). It was left as it is."
+        )
+    if version < 1:
+        raise StoreError(_damaged(path, f"its version is {version}"))
+    page_size = int.from_bytes(header[16:18], "big") or 1
+    page_bytes = 65_536 if page_size == 1 else page_size
+    if size < page_bytes * int.from_bytes(header[28:32], "big") and not _has_journal(path):
+        raise StoreError(_damaged(path, "its end is missing"))
+
+
+def _has_journal(path: Path) -> bool:
+    return path.with_name(path.name + "-journal").exists()
+
+
+def _damaged(path: Path, how: str) -> str:
+    return f"{path.name} is damaged ({how}) and was left as it is. Open a back-up of it instead."
+
+
+def _check_whole(path: Path, db: sqlite3.Connection) -> None:
+    try:
+        found = [row[0] for row in db.execute("PRAGMA quick_check(1)")]
+        loose = db.execute("PRAGMA foreign_key_check").fetchone()
+    except sqlite3.DatabaseError as error:
+        if error.sqlite_errorcode & 0xFF not in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
+            raise
+        raise StoreError(_damaged(path, "it cannot be read through")) from error
+    if found != ["ok"]:
+        raise StoreError(_damaged(path, "it cannot be read through"))
+    if loose is not None:
+        raise StoreError(_damaged(path, f"a {loose[0]} in it belongs to a {loose[2]} that is not there"))
+
+
+def _farm(path: Path, db: sqlite3.Connection) -> Farm:
+    faults: list[Fault] = []
+    records: list[Record] = []
+    for layout in RECORD_TABLES:
+        for plain in _plain_records(db, layout):
+            words = f"{layout.table} {plain.get('name') or plain['id']}"
+            records.append(read_record(layout.record, plain, (words,), faults).record)
+    if faults:
+        raise StoreError(_damaged(path, "not every value in it makes sense")) from FarmError(faults)
+    return farm_of(records)
+
+
+def _plain_records(db: sqlite3.Connection, layout: RecordTable) -> Iterator[Row]:
+    hints = hints_of(layout.record)
+    lists = {part.field: _items(db, part) for part in layout.lists}
+    own = [name for name in hints if name not in lists]
+    flags = [name for name in own if hints[name] is bool]
+    columns = ", ".join(f'"{name}"' for name in own)
+    for values in db.execute(f'SELECT {columns} FROM "{layout.table}"'):
+        plain: Row = dict(zip(own, values, strict=True))
+        for name in flags:
+            plain[name] = bool(plain[name])
+        yield plain | {field: items[plain["id"]] for field, items in lists.items()}
+
+
+def _items(db: sqlite3.Connection, part: ListTable) -> defaultdict[str, list[Any]]:
+    columns = ", ".join(f'"{name}"' for name in (part.owner, *part.columns))
+    rows = db.execute(
+        f'SELECT {columns} FROM "{part.table}" WHERE "{part.owner}" IS NOT NULL ORDER BY "position"'
+    )
+    items: defaultdict[str, list[Any]] = defaultdict(list)
+    for owner, *values in rows:
+        items[owner].append(part.item_of(tuple(values)))
+    return items

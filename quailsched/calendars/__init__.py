@@ -25,6 +25,7 @@ R12  Chores take no time of the day and tell nothing of where the farm is: TRANS
 R13  Alarms only when asked for, only on urgent chores from today on, few a day, never two at one moment, with
      a DISPLAY action, a description, a relative trigger not after the start of the day, and a stable UID
      (RFC 5545 3.6.6, RFC 9074 4).
-R14  The file covers the past 7 and the coming 120 days and stays below 500 kB.
+R14  The file covers the past 7 and the coming 120 days and stays below 500 kB: on a large farm the last days
+     are left out, whole, and come in as time goes on.
 R15  The file is written whole or not at all, and not touched when its bytes would be the same.
 """

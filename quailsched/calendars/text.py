@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
+from itertools import groupby
 from uuid import UUID, uuid5
 
-from icalendar import Alarm, Calendar, Event, vDuration, vText
+from icalendar import Alarm, Calendar, Component, Event, vDuration, vText
 
 from quailsched.calendars.entry import Entry, entries_of, quiet_entry
 from quailsched.calendars.publish import Published, utc_seconds
@@ -15,6 +16,7 @@ from quailsched.chores.chore import Chore
 
 PRODID = "-//Quailsched//Calendar of chores//EN"
 REFRESH = timedelta(hours=1)
+_END = b"END:VCALENDAR\r\n"
 LIMIT_BYTES = 500_000  # calendars that fetch the file by themselves give up at about 1 MB (R14)
 
 
@@ -37,22 +39,37 @@ def calendar_text(
     published: Mapping[str, Published],
     *,
     alarms_from: date | None = None,
+    limit_bytes: int = LIMIT_BYTES,
 ) -> bytes:
     """The calendar of ``chores``, with the revisions that ``publish`` gave for the same chores.
 
     The farm's name becomes the calendar's name. ``alarms_from`` is today if alarms are wanted, and the same
-    as was published. Raises ValueError if ``published`` is not up to date, CalendarError if ``farm_id`` is no
-    UUID.
+    as was published. Days are left out from the end, whole, so that the file stays below ``limit_bytes``; its
+    first day is always in it. Raises ValueError if ``published`` is not up to date, CalendarError if
+    ``farm_id`` is no UUID.
     """
-    calendar = _head(farm_name)
     entries = entries_of(farm_id, chores, alarms_from) or [_quiet(farm_id, published)]
-    for entry in entries:
-        revision = published.get(entry.uid)
-        if revision is None or revision.content != entry.content:
-            raise ValueError(f"“{entry.summary}” on {entry.day} has to be published before it is written")
-        calendar.add_component(_event(entry, revision))
-    data: bytes = calendar.to_ical()
+    parts = [_octets(_head(farm_name)).removesuffix(_END)]
+    size = len(parts[0]) + len(_END)
+    for _, of_day in groupby(entries, key=lambda entry: entry.day):
+        day = b"".join(_octets(_event(entry, _revision_of(entry, published))) for entry in of_day)
+        size += len(day)
+        if size >= limit_bytes and len(parts) > 1:
+            break
+        parts.append(day)
+    return b"".join([*parts, _END])
+
+
+def _octets(component: Component) -> bytes:
+    data: bytes = component.to_ical()
     return data
+
+
+def _revision_of(entry: Entry, published: Mapping[str, Published]) -> Published:
+    revision = published.get(entry.uid)
+    if revision is None or revision.content != entry.content:
+        raise ValueError(f"“{entry.summary}” on {entry.day} has to be published before it is written")
+    return revision
 
 
 def _quiet(farm_id: str, published: Mapping[str, Published]) -> Entry:

@@ -24,9 +24,15 @@ def one_line(text: str) -> str:
 
 
 def summary_of(chore: Chore) -> str:
-    """The line that a phone shows: "Move chicks · Clover · Tub brooder"."""
-    parts = (one_line(part) for part in (chore.title, chore.batch, chore.place))
-    return " · ".join(part for part in parts if part)
+    """The line that a phone shows: "Move chicks · Clover · Tub brooder". A name in the title is not said twice."""
+    title, batch, place = (one_line(part) for part in (chore.title, chore.batch, chore.place))
+    names = (name for name in (batch, place) if not _says(title, name))
+    return " · ".join(part for part in (title, *names) if part)
+
+
+def _says(title: str, name: str) -> bool:
+    """Whether ``title`` has ``name`` in it as words of their own."""
+    return re.search(rf"(?<!\w){re.escape(name)}(?!\w)", title, re.IGNORECASE) is not None
 
 
 def description_of(chore: Chore) -> str:

@@ -7,7 +7,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from quailsched.farm.units import day_text, names_text
+from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.report.places import occupant_text, place_line
 from quailsched.season.freeing import PlaceState, place_states
 from quailsched.season.season import Season
@@ -34,14 +34,14 @@ class FreesUp(QFrame):
         heading.setObjectName("soft")
         layout.addWidget(heading)
         layout.addWidget(self._area)
-        self.setFixedHeight(round(self.fontMetrics().height() * 7.2) + 24)
+        self.setFixedHeight(round(self.fontMetrics().height() * 5.4) + 26)
 
     def show_season(self, season: Season) -> None:
         page = QWidget()
         page.setObjectName("panel")
         row = QHBoxLayout(page)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(26)
+        row.setSpacing(20)
         states = place_states(season, self.today, weeks=1)
         for state in states:
             row.addLayout(self._column(season, state))
@@ -59,19 +59,23 @@ class FreesUp(QFrame):
         name.setAccessibleDescription(name.toolTip())
         name.clicked.connect(lambda: self.place_opened.emit(state.place.id))
         column.addWidget(name, alignment=Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(QLabel(self._when(state)))
+        column.addWidget(QLabel(self._when(season, state)))
         soft = QLabel(self._detail(state))
         soft.setObjectName("soft")
         column.addWidget(soft)
         column.addStretch()
         return column
 
-    def _when(self, state: PlaceState) -> str:
+    def _when(self, season: Season, state: PlaceState) -> str:
+        place = state.place
+        if place.ready_on is not None and place.ready_on > self.today:
+            return f"ready {day_text(place.ready_on, self.today)}"
+        if place.role.is_pen and state.now:
+            grown_cm2 = season.kind(season.farm.batch(state.now[0].batch_id)).at("floor_cm2", 365)
+            return f"room for {count_text(int(state.weeks[0].room / grown_cm2), 'grown bird')}"
         return "free now" if state.free_on == self.today else f"free {day_text(state.free_on, self.today)}"
 
     def _detail(self, state: PlaceState) -> str:
-        if state.place.ready_on is not None and state.place.ready_on > self.today:
-            return f"being built, ready {day_text(state.place.ready_on, self.today)}"
         if len(state.now) == 1:
             return f"{occupant_text(state.now[0])}"
         if state.now:

@@ -160,6 +160,6 @@ def _rows(rows: list[tuple[str, str]]) -> QGridLayout:
         soft = _label("" if name == said else name, "soft")
         soft.setAlignment(Qt.AlignmentFlag.AlignTop)
         grid.addWidget(soft, number, 0)
-        grid.addWidget(_label(text), number, 1)
+        grid.addWidget(_label(text, "source" if name == "Counts on" else ""), number, 1)
         said = name
     return grid

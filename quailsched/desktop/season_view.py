@@ -35,6 +35,7 @@ class SeasonView(QWidget):
         self.splitter.addWidget(self.inspector)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
+        self.splitter.setSizes([1000, self.fontMetrics().averageCharWidth() * 46])
         row = QHBoxLayout(self)
         row.setContentsMargins(12, 8, 14, 12)
         row.addWidget(self.splitter)

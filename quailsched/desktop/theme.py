@@ -141,6 +141,7 @@ def sheet_of(theme: Theme) -> str:
     QWidget#rail {{ background: {t.rail}; }}
     QLabel#heading {{ font-size: 15pt; font-weight: 700; }}
     QLabel#clashHeading {{ font-size: 13pt; font-weight: 700; color: {t.clash}; }}
+    QLabel#source {{ color: {t.soft}; font-size: 9pt; }}
     QLabel#soft {{ color: {t.soft}; }}
     QLabel#fault {{ color: {t.clash}; }}
     QLineEdit, QSpinBox, QDoubleSpinBox, QDateEdit, QComboBox, QPlainTextEdit {{
@@ -148,8 +149,8 @@ def sheet_of(theme: Theme) -> str:
         padding: 3px 6px; min-height: 1.4em; }}
     QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus, QDateEdit:focus, QComboBox:focus,
     QPlainTextEdit:focus {{ border: 2px solid {t.good}; padding: 2px 5px; }}
-    QPushButton {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 13px;
-        padding: 4px 14px; }}
+    QPushButton {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 11px;
+        padding: 4px 14px; min-height: 1.2em; }}
     QPushButton:hover {{ background: {t.sunk}; }}
     QPushButton:focus {{ border: 2px solid {t.good}; padding: 3px 13px; }}
     QPushButton:disabled {{ color: {t.soft}; border-color: {t.line}; }}

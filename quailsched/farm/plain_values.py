@@ -89,7 +89,7 @@ def reader_for(hint: Any, read_nested: Callable[[type], Reader]) -> Reader:
 def writer_for(hint: Any, write_nested: Callable[[type], Writer]) -> Writer:
     """The writer of a declared type: the way back of ``reader_for``."""
     if hint is float:
-        return float  # 28 and 28.0 are equal, and are written alike
+        return lambda number: float(number) + 0.0  # equal numbers are written alike: 28 as 28.0, -0.0 as 0.0
     if hint is date:
         return date.isoformat
     if hint is datetime:

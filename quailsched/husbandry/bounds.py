@@ -40,7 +40,8 @@ def points_fault(label: Label, points: tuple[tuple[float, float], ...], unit: st
         if not (isfinite(age) and age >= 0):
             return f"{label.text}: age {age:g} cannot be used; an age from 0 days up is needed."
         if not label.allows(value):
-            return f"{label.text}, at {age:g} days: {value:g} cannot be used; {label.accepted} {unit} is possible."
+            where = f"{label.text}, at {age:g} days"
+            return f"{where}: {value:g} cannot be used; {label.accepted} {unit} is possible."
     for (age, _), (later, _) in pairwise(points):
         if later <= age:
             return f"{label.text}: age {later:g} comes after {age:g}; ages must rise."
@@ -54,4 +55,5 @@ def order_faults(figures: Mapping[str, Figure]) -> Iterator[str]:
         is_last = second == "incubation_days"
         if earlier.value > later.value or (is_last and earlier.value == later.value):
             accepted = f"at most {later.value:g}" if not is_last else f"less than {later.value:g}"
-            yield f"{earlier.label}: {earlier.value:g} cannot be used; {accepted} ({later.label}) is possible."
+            reason = f"{accepted} is possible ({later.label})"
+            yield f"{earlier.label}: {earlier.value:g} cannot be used; {reason}."

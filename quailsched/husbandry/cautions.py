@@ -31,12 +31,12 @@ _TEXTS = {
     ),
     "dust": (
         "safe.dust",
-        "Poultry dust and ammonia harm lungs: air the place first, wear a mask, dampen bedding before moving it.",
+        "Poultry dust and ammonia harm lungs: air the place first, wear a mask, damp the bedding.",
     ),
     "processing": (
         "safe.slaughter",
-        "Only somebody trained kills birds, in a way that leaves them insensible until dead; knives are sharp."
-        " A licence may be needed: local rules come first.",
+        "Only somebody trained kills birds, in a way that leaves them insensible until dead; knives cut. A"
+        " licence may be needed: local rules come first.",
     ),
     "food_eggs": (
         "safe.sale.eggs",
@@ -45,18 +45,18 @@ _TEXTS = {
     ),
     "food_meat": (
         "safe.sale.meat",
-        "Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place to"
-        " place: ask the local authority.",
+        "Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place"
+        " to place: ask the local authority.",
     ),
     "bird_flu": (
         "safe.ai",
-        "Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as local"
-        " rules ask.",
+        "Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as"
+        " local rules ask.",
     ),
     "sick": ("safe.ai", "Ask a vet, not a program, about sick birds; keep them apart and see to them last."),
     "permit": (
         "safe.gamebird.permit",
-        "Keeping native game birds usually needs a permit: ask the local authority before birds or eggs come.",
+        "Keeping native game birds usually needs a permit: ask the local authority before any come.",
     ),
 }
 

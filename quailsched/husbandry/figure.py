@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from dataclasses import dataclass
 from enum import StrEnum
-from math import exp
+from math import exp, inf
 
 from quailsched.husbandry.source import Confidence, Source, joined_text, weakest
 
@@ -91,5 +91,5 @@ class Curve:
 
 
 def _gompertz(parameters: dict[str, float], age_days: float) -> float:
-    age = min(max(age_days, 0.0), parameters.get("until", age_days))
+    age = min(max(age_days, 0.0), parameters.get("until", inf))
     return parameters["A"] * exp(-parameters["b"] * exp(-parameters["k"] * age))

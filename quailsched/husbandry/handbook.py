@@ -65,9 +65,7 @@ def _own_figure(figure: Figure, value: float | None, points: Points) -> Figure:
     if value is None or points:
         raise ValueError(f"{figure.label}: one value is needed, {label.accepted} {figure.unit}, not points.")
     if not label.allows(value):
-        raise ValueError(
-            f"{figure.label}: {value:g} cannot be used; {label.accepted} {figure.unit} is possible."
-        )
+        raise ValueError(f"{figure.label}: {value:g} cannot be used; {label.accepted} {figure.unit} is possible.")
     low, high = min(figure.low, value), max(figure.high, value)
     return replace(figure, value=float(value), low=low, high=high, is_replaced=True)
 

@@ -14,7 +14,7 @@ class Kind:
     """Complete: every figure and curve that the program asks for is there.
 
     Compared and hashed by identity, so that it can be the key of a cache: ``handbook()`` gives the same
-    objects each time, and ``kind_with`` the same one for the same choices.
+    objects each time.
     """
 
     id: str

@@ -100,7 +100,10 @@ def _points(row: Row) -> tuple[tuple[float, float], ...]:
 
 
 def _kind(
-    row: Row, words: dict[str, Label], figures: dict[str, dict[str, Figure]], curves: dict[str, dict[str, Curve]]
+    row: Row,
+    words: dict[str, Label],
+    figures: dict[str, dict[str, Figure]],
+    curves: dict[str, dict[str, Curve]],
 ) -> Kind:
     kind_id = row.text("id")
     has_figures, has_curves = figures.get(kind_id, {}), curves.get(kind_id, {})
@@ -110,9 +113,12 @@ def _kind(
             raise ValueError(f"{file}: it has no row {label.key} for the kind “{kind_id}”.")
     for fault in order_faults(has_figures):
         raise ValueError(f"figures.csv, kind {kind_id}: {fault}")
-    ordered = {key: has_figures[key] for key, label in words.items() if not label.is_curve}
-    ordered_curves = {key: has_curves[key] for key, label in words.items() if label.is_curve}
     return Kind(
-        kind_id, row.text("name"), row.text("plural"), MappingProxyType(ordered), MappingProxyType(ordered_curves),
-        row.text("latin"), row.fields["note"],
-    )  # fmt: skip
+        kind_id,
+        row.text("name"),
+        row.text("plural"),
+        MappingProxyType({key: has_figures[key] for key, label in words.items() if not label.is_curve}),
+        MappingProxyType({key: has_curves[key] for key, label in words.items() if label.is_curve}),
+        row.text("latin"),
+        row.fields["note"],
+    )

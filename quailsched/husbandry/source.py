@@ -49,8 +49,10 @@ def weakest(sources: Iterable[Source], basis: str) -> Confidence:
 
 
 def joined_text(sources: Iterable[Source], basis: str) -> str:
-    """Each source once, in order, then the basis: "Shim K.F., c.1990s; taken as common practice"."""
-    texts = list(dict.fromkeys(source.short_text for source in sources))
-    if not texts:
+    """Each source once, in order, with the basis: "computed from Shim K.F., c.1990s; Moraes et al., 2008"."""
+    joined = "; ".join(dict.fromkeys(source.short_text for source in sources))
+    if not joined:
         return basis or Confidence.COMMON_PRACTICE.value
-    return "; ".join([*texts, f"taken as {basis}"] if basis else texts)
+    if basis == Confidence.COMPUTED:
+        return f"computed from {joined}"
+    return f"{joined}; taken as {basis}" if basis else joined

@@ -34,9 +34,14 @@ def figures_json(kinds: Sequence[Kind]) -> dict[str, Any]:
 
 
 def value_text(figure: Figure) -> str:
-    """ "17 days (16 to 18)"; the range only where there is one."""
-    text = f"{figure.value:g} {_unit(figure.unit)}".rstrip()
+    """A figure as people read it, "17 days (16 to 18)"; the range only where there is one."""
+    text = _amount(figure)
     return text if figure.low == figure.high else f"{text} ({figure.low:g} to {figure.high:g})"
+
+
+def _amount(figure: Figure) -> str:
+    unit = figure.unit.removesuffix("s") if figure.value == 1 else _unit(figure.unit)
+    return f"{figure.value:g} {_unit(unit)}".rstrip()
 
 
 def _unit(unit: str) -> str:
@@ -50,8 +55,7 @@ def _wrapped(text: str, width: int, indent: int) -> list[str]:
 def _figure_lines(figure: Figure, width: int) -> Iterator[str]:
     if figure.is_replaced:
         ours = handbook()[figure.kind].figures[figure.key]
-        shown = f"{figure.value:g} {_unit(figure.unit)}".rstrip()
-        yield from _wrapped(f"* {figure.label}: {shown}, {figure.source_text}", width, 2)
+        yield from _wrapped(f"* {figure.label}: {_amount(figure)}, {figure.source_text}", width, 2)
         yield from _wrapped(f"in place of {value_text(ours)}. {_from(ours)}", width, 6)
         return
     yield from _wrapped(f"{figure.label}: {value_text(figure)}", width, 2)
@@ -73,7 +77,8 @@ def _curve_lines(curve: Curve, width: int) -> Iterator[str]:
 def _from(item: Figure | Curve) -> str:
     """Confidence and sources, the confidence not said twice."""
     confidence, text = item.confidence.value, item.source_text
-    return f"[{confidence}]" if text == confidence else f"[{confidence}] {text}"
+    said = text == confidence or text.startswith(f"{confidence} (")
+    return f"[{confidence}]" if said else f"[{confidence}] {text}"
 
 
 def _course(curve: Curve) -> str:

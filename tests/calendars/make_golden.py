@@ -1,4 +1,4 @@
-"""Writes the golden calendar files anew: ``python -m tests.calendars.make_golden``. Look at the difference first."""
+"""The golden calendar files. ``python -m tests.calendars.make_golden`` writes them anew; look at the difference."""
 
 from __future__ import annotations
 

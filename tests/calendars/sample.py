@@ -58,9 +58,7 @@ def batch_of_chores(batch_id: str, batch: str, start: date) -> list[Chore]:
             place=place,
             urgent=urgent,
             how="Water first, then feed; dip a beak or two.\nCount them as they go in.",
-            caution="A heat lamp can start a fire: two ways of holding it, no bedding near."
-            if urgent
-            else "",
+            caution="A heat lamp can start a fire: two ways of holding it, no bedding near." if urgent else "",
         )
         for number, (kind, after, title, place, urgent) in enumerate(steps)
     ]
@@ -68,12 +66,9 @@ def batch_of_chores(batch_id: str, batch: str, start: date) -> list[Chore]:
 
 def farm_chores() -> list[Chore]:
     """Two batches three days apart, a job for grown-ups alone, and a day on which nobody is at home."""
-    alone = chore(
-        "x/clean/1", date(2027, 4, 2), "Clean out", batch_id=None, batch="", kind="clean-out", able=()
-    )
-    knife = chore(
-        "x/process/1", date(2027, 4, 3), "Process cocks", needs_grown_up=True, able=(), kind="cocks"
-    )
+    alone = chore("x/clean/1", date(2027, 4, 2), "Clean out", batch_id=None, batch="", kind="clean-out", able=())
+    knife = chore("x/process/1", date(2027, 4, 3), "Process cocks", batch="", able=(), kind="cocks")
+    knife = replace(knife, batch_id=None, needs_grown_up=True)
     return [
         *batch_of_chores(CLOVER, "Clover", date(2027, 3, 4)),
         *batch_of_chores(SORREL, "Sorrel", date(2027, 3, 7)),

@@ -1,4 +1,4 @@
-"""R4 over years: the bytes of the golden files, whatever the version of the library, the hash seed or the zone."""
+"""R4 over years: the golden files, whatever the library's version, the hash seed or the time zone."""
 
 from __future__ import annotations
 

@@ -32,13 +32,23 @@ def values(lines: list[str], name: str) -> list[str]:
     return [line.removeprefix(f"{name}:") for line in lines if line.startswith(f"{name}:")]
 
 
+def chores_a_day(number: int) -> list[Chore]:
+    """So many chores on each day of the window, with as much text as a long one has; one of them is urgent."""
+    how = "Take the old litter out into a lidded bin, scrape the corners, dry shavings 5 cm deep. " * 2
+    caution = "Litter dust carries Salmonella: mask on, wash your hands."
+    days = [TODAY + timedelta(days=n) for n in range(-7, 121)]
+    return [
+        chore(f"{day}/{n}", day, "Change bedding", how=how, caution=caution, urgent=n == 0)
+        for day in days
+        for n in range(number)
+    ]
+
+
 def test_r3_dtstamp_and_last_modified_are_the_revision_and_sequence_goes_with_them() -> None:
     _, before = published_text([chore("a", DAY), chore("b", DAY, "Turn")])
     text, _ = published_text([chore("a", DAY), chore("b", DAY, "Turn off")], before, NOW + timedelta(hours=1))
     lines = unfolded(text)
-    assert (
-        values(lines, "DTSTAMP") == values(lines, "LAST-MODIFIED") == ["20270301T083000Z", "20270301T093000Z"]
-    )
+    assert values(lines, "DTSTAMP") == values(lines, "LAST-MODIFIED") == ["20270301T083000Z", "20270301T093000Z"]
     assert values(lines, "SEQUENCE") == ["0", "1"]
 
 
@@ -107,14 +117,12 @@ def test_r11_text_is_escaped() -> None:
 
 
 @given(ANY_TEXT, ANY_TEXT, ANY_TEXT)
-def test_r11_any_text_gives_crlf_lines_of_75_octets_and_no_control_character(
-    title: str, how: str, name: str
-) -> None:
+def test_r11_any_text_gives_crlf_lines_of_75_octets_and_no_control_character(title: str, how: str, name: str) -> None:
     text, _ = published_text([chore("a", DAY, title, how=how, able=(name,))], farm_name=name)
     assert text.endswith(b"END:VCALENDAR\r\n")
     for line in text.removesuffix(b"\r\n").split(b"\r\n"):
         assert len(line) <= 75
-        assert not any(octet < 32 and octet != 9 or octet == 127 for octet in line)
+        assert not any((octet < 32 and octet != 9) or octet == 127 for octet in line)
         line.decode()  # no character is split by a fold
     assert len([line for line in unfolded(text) if line.startswith("BEGIN:")]) == 2
 
@@ -181,23 +189,32 @@ def test_r14_the_window_is_the_past_7_and_the_coming_120_days() -> None:
 
 
 def test_r14_a_busy_season_stays_below_500_kb() -> None:
-    # Seven chores on each of the 128 days, with alarms, and as much text as a long chore has.
-    how = "Take the old litter out into a lidded bin, scrape the corners, dry shavings 5 cm deep. " * 2
-    caution = "Litter dust carries Salmonella: mask on, wash your hands."
-    days = [TODAY + timedelta(days=n) for n in range(-7, 121)]
-    chores = [
-        chore(f"{day}/{n}", day, "Change bedding", how=how, caution=caution, urgent=n == 0)
-        for day in days
-        for n in range(7)
-    ]
+    # Five chores on each of the 128 days, with alarms: more than a farm of two people and seven batches has.
+    chores = chores_a_day(5)
     text, _ = published_text(chores, alarms_from=TODAY)
     assert 300_000 < len(text) < LIMIT_BYTES
+    assert text.count(b"BEGIN:VEVENT") == len(chores)
+
+
+def test_r14_a_season_that_is_too_much_loses_its_last_days_whole_and_stays_below_500_kb() -> None:
+    text, _ = published_text(chores_a_day(20))
+    starts = values(unfolded(text), "DTSTART;VALUE=DATE")
+    assert LIMIT_BYTES - 20_000 < len(text) < LIMIT_BYTES  # a day of twenty is about 12 kB
+    assert {starts.count(start) for start in starts} == {20}
+    assert starts[0] == "20270222"
+    assert text.endswith(b"END:VEVENT\r\nEND:VCALENDAR\r\n")
+
+
+def test_r14_the_first_day_is_written_however_long_it_is() -> None:
+    chores = [chore(str(n), DAY + timedelta(days=n // 3)) for n in range(6)]
+    text = calendar_text(FARM_ID, FARM_NAME, chores, publish(FARM_ID, chores, {}, NOW), limit_bytes=1)
+    assert text.count(b"BEGIN:VEVENT") == 3
 
 
 def test_ten_thousand_chores_are_published_and_written_in_a_few_seconds() -> None:
     chores = [chore(str(n), TODAY + timedelta(days=n % 120)) for n in range(10_000)]
     began = time.perf_counter()
-    text, _ = published_text(chores)
+    text = calendar_text(FARM_ID, FARM_NAME, chores, publish(FARM_ID, chores, {}, NOW), limit_bytes=10**9)
     took = time.perf_counter() - began
     assert text.count(b"BEGIN:VEVENT") == 10_000
     assert took < 10.0

@@ -23,11 +23,13 @@ def test_a_summary_leaves_out_what_the_chore_is_not_about() -> None:
     assert summary_of(chore("a", DAY, "Order feed", batch="", place="")) == "Order feed"
 
 
+def test_a_summary_does_not_say_twice_what_the_title_says() -> None:
+    assert summary_of(chore("a", DAY, "Candle the eggs of Clover")) == "Candle the eggs of Clover · Tub brooder"
+    assert summary_of(chore("a", DAY, "Cloverleaf hay into tub brooder")) == "Cloverleaf hay into tub brooder · Clover"
+
+
 def test_a_summary_is_one_line() -> None:
-    assert (
-        summary_of(chore("a", DAY, "Move\r\nchicks ", batch="Clo\x00ver"))
-        == "Move chicks · Clover · Tub brooder"
-    )
+    assert summary_of(chore("a", DAY, "Move\r\nchicks ", batch="Clo\x00ver")) == "Move chicks · Clover · Tub brooder"
 
 
 def test_a_description_says_how_who_and_the_caution() -> None:

@@ -112,9 +112,7 @@ def test_r15_a_file_in_the_place_of_the_folder_is_told(tmp_path: Path) -> None:
 
 
 def test_r15_a_folder_is_refused(tmp_path: Path) -> None:
-    with pytest.raises(
-        CalendarError, match=r"it is a folder; a file name that ends in \.ics would be accepted"
-    ):
+    with pytest.raises(CalendarError, match=r"it is a folder; a file name that ends in \.ics would be accepted"):
         write_calendar(tmp_path, NEW)
     assert list(tmp_path.iterdir()) == []
 
@@ -134,5 +132,5 @@ def test_r15_a_folder_that_may_not_be_written_is_told(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("name", ["a" * 300, "a\0b"])
 def test_r15_a_name_that_no_file_can_have_is_told_in_a_sentence(tmp_path: Path, name: str) -> None:
-    with pytest.raises(CalendarError, match="cannot be written; the system says “.+” *; another file name"):
+    with pytest.raises(CalendarError, match=r"cannot be written; the system says “.+” *; another file name"):
         write_calendar(tmp_path / name, NEW)

@@ -209,9 +209,7 @@ def _tree(lines: list[str]) -> tuple[Component, list[Finding]]:
     for number, text in enumerate(lines, start=1):
         match = _CONTENT_LINE.fullmatch(text)
         if match is None:
-            found.append(
-                _broken("3.1", number, "no content line; a line break in a text is written \\n (3.3.11)")
-            )
+            found.append(_broken("3.1", number, "no content line; a line break in a text is written \\n (3.3.11)"))
             continue
         name, parameters, value = match[1].upper(), match[2], match[3]
         if name == "BEGIN":
@@ -269,12 +267,7 @@ def _method_rules(calendar: Component) -> Iterator[Finding]:
     for child in calendar.children:
         if method is None and child.name == "VEVENT" and not child.all("DTSTART"):
             yield _broken("3.6.1", child.line, "an event without DTSTART")
-        if (
-            method
-            and method.value.upper() == "PUBLISH"
-            and child.name in _STATUS
-            and not child.all("ORGANIZER")
-        ):
+        if method and method.value.upper() == "PUBLISH" and child.name in _STATUS and not child.all("ORGANIZER"):
             yield _broken("3.2.1", child.line, "METHOD:PUBLISH needs an ORGANIZER", rfc=5546)
 
 
@@ -329,9 +322,7 @@ def _new_property_rules(each: Property) -> Iterator[Finding]:
     if each.name == "COLOR" and each.value.lower() not in _COLOURS:
         yield _broken("5.9", each.line, f"COLOR:{each.value} is no CSS3 colour name", rfc=7986)
     if each.name == "UID" and (len(each.value.encode()) >= 255 or re.search(r"[^A-Za-z0-9-]", each.value)):
-        yield _broken(
-            "5.3", each.line, f"UID:{each.value} is more than letters, digits and hyphens", rfc=7986
-        )
+        yield _broken("5.3", each.line, f"UID:{each.value} is more than letters, digits and hyphens", rfc=7986)
 
 
 def _when_rules(each: Property) -> Iterator[Finding]:

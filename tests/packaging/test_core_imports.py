@@ -22,9 +22,10 @@ def _imported(path: Path) -> Iterator[str]:
         elif isinstance(node, ast.ImportFrom):
             assert node.level == 0, f"{path}, line {node.lineno}: imports are absolute here"
             module = node.module or ""
-            yield from (f"quailsched.{alias.name}" for alias in node.names) if module == "quailsched" else (
-                module,
-            )
+            if module == "quailsched":
+                yield from (f"quailsched.{alias.name}" for alias in node.names)
+            else:
+                yield module
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.relative_to(PACKAGE).as_posix())

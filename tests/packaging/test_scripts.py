@@ -11,9 +11,10 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).parents[2]
-SCRIPTS = [*(ROOT / "packaging" / name for name in ("start", "check", "setup.sh")), ROOT / ".ci" / "run"]
+COMMANDS = [ROOT / "packaging" / "start", ROOT / "packaging" / "check", ROOT / ".ci" / "run"]
+SCRIPTS = [*COMMANDS, ROOT / "packaging" / "setup.sh"]
 LISTS = sorted((ROOT / "packaging" / "system-packages").glob("*.txt"))
-REAL_TOOLS = "awk cat cksum cp dirname mkdir mktemp readlink rm sh tail".split()
+REAL_TOOLS = ("awk", "cat", "cksum", "cp", "dirname", "mkdir", "mktemp", "readlink", "rm", "sh", "tail")
 
 # Stands in for Python, as `python3` and, copied, as the environment's own. Logs what it installs.
 FAKE_PYTHON = """#!/bin/sh
@@ -96,14 +97,15 @@ def test_each_shell_script_is_sound_in_bash_and_in_a_plain_shell(script: Path, s
     subprocess.run([shell, "-n", script], check=True)
 
 
-@pytest.mark.parametrize("script", [path for path in SCRIPTS if path.suffix != ".sh"], ids=lambda path: path.name)
+@pytest.mark.parametrize("script", COMMANDS, ids=lambda path: path.name)
 def test_each_command_can_be_run_as_it_is(script: Path) -> None:
     assert os.access(script, os.X_OK)
 
 
 @pytest.mark.parametrize("path", LISTS, ids=lambda path: path.name)
 def test_each_line_of_a_library_list_names_a_library_and_a_package(path: Path) -> None:
-    lines = [line.split() for line in path.read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
+    text = path.read_text(encoding="utf-8")
+    lines = [line.split() for line in text.splitlines() if not line.startswith("#")]
     assert lines
     assert all(len(words) == 2 and ".so." in words[0] for words in lines)
 
@@ -150,9 +152,12 @@ def test_a_set_up_that_failed_is_tried_again(copy: Copy) -> None:
 
 
 def test_words_that_open_no_window_need_no_window_libraries(copy: Copy) -> None:
-    lacking = {"LACKING": "libGL.so.1 libxcb-cursor.so.0"}
-    copy.start("clashes", "x.quail", DISPLAY=":0", **lacking)
-    copy.start(**lacking)
+    copy.start("clashes", "x.quail", DISPLAY=":0", LACKING="libGL.so.1")
+    assert copy.installed() == ["venv", "pip"]
+
+
+def test_without_a_screen_no_window_library_is_installed(copy: Copy) -> None:
+    copy.start(LACKING="libGL.so.1")
     assert copy.installed() == ["venv", "pip"]
 
 

@@ -19,9 +19,9 @@ def test_the_wheel_holds_the_program_its_resources_and_nothing_else(tmp_path: Pa
     )
     (wheel,) = tmp_path.glob("*.whl")
     names = set(ZipFile(wheel).namelist())
-    resources = [path for path in (ROOT / "resources").rglob("*") if path.is_file()]
-    packed = {f"quailsched/resources_packed/{path.relative_to(ROOT / 'resources').as_posix()}" for path in resources}
+    folder = ROOT / "resources"
+    resources = [path.relative_to(folder).as_posix() for path in folder.rglob("*") if path.is_file()]
     assert resources
-    assert packed <= names
+    assert {f"quailsched/resources_packed/{name}" for name in resources} <= names
     assert "quailsched/__init__.py" in names
     assert {name.split("/")[0].split("-")[0] for name in names} == {"quailsched"}

@@ -21,7 +21,7 @@ _LABEL = 1.5  # room above the line for a clash's days
 _MARK = 0.95  # one row of clash marks below the lane
 _BELOW = 0.5
 _MOST_OVER = 0.9  # overflow is shown to this share of the body; more is cut, the label says how much
-_LEAST_FACTOR = 0.72
+_LEAST_FACTOR, _MOST_FACTOR = 0.62, 1.6
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +46,9 @@ class Lane:
 
 def place_lanes(contents: Sequence[LaneContent], font_height: float, height: float) -> tuple[Lane, ...]:
     """Lanes below each other, stretched or squeezed to ``height`` as far as they stay readable."""
-    natural = sum(_height(content) for content in contents) * font_height
-    factor = max(min(height / natural, 1.6), _LEAST_FACTOR) if natural else 1.0
+    fixed = sum(_LABEL + content.mark_rows * _MARK for content in contents) * font_height
+    supple = sum(_over(content) + _BODY[content.place.role] + _BELOW for content in contents) * font_height
+    factor = max(min((height - fixed) / supple, _MOST_FACTOR), _LEAST_FACTOR) if supple else 1.0
     unit = font_height * factor
     lanes: list[Lane] = []
     top = 0.0
@@ -63,7 +64,3 @@ def place_lanes(contents: Sequence[LaneContent], font_height: float, height: flo
 def _over(content: LaneContent) -> float:
     over = min(max(content.peak / content.room - 1, 0.0), _MOST_OVER) if content.room else 0.0
     return over * _BODY[content.place.role]
-
-
-def _height(content: LaneContent) -> float:
-    return _LABEL + _over(content) + _BODY[content.place.role] + content.mark_rows * _MARK + _BELOW

@@ -209,12 +209,27 @@ class SeasonPainter:
             if best is None or rect.width() > best.width() + 0.5:
                 best = rect
         if best is None:
+            self._name_above(lane, band, name)
             return
         text = next((t for t in (name, name[:1]) if metrics.horizontalAdvance(t) + 4 <= best.width()), "")
         if text:
             self.p.setFont(self.small_bold)
             self.p.setPen(QColor(ink))
             self.p.drawText(best, Qt.AlignmentFlag.AlignCenter, text)
+
+    def _name_above(self, lane: Lane, band: Band, name: str) -> None:
+        """A low band that lies alone carries its name on its back, as far as the lane has room there."""
+        metrics = QFontMetricsF(self.small_bold)
+        top = max(piece.high for piece in band.pieces)
+        is_alone = all(
+            other is band or other.end <= band.start or other.start >= band.end for other in lane.content.bands
+        )
+        left, right = max(self.scene.x(band.start), self.scene.left), self.scene.x(band.end)
+        room = lane.y(top) - lane.line_y
+        if is_alone and room >= metrics.ascent() and metrics.horizontalAdvance(name) <= right - left:
+            self.p.setFont(self.small_bold)
+            self.p.setPen(QColor(self.theme.ink))
+            self.p.drawText(QPointF(left + 2, self.scene.top(lane.y(top)) - 3), name)
 
     def _inner_rects(self, lane: Lane, band: Band, need: float) -> list[QRectF]:
         """Boxes of at least ``need`` height inside the visible part of a band: runs of pieces on one level."""
@@ -365,7 +380,8 @@ class SeasonPainter:
         p.setFont(self.small)
         p.setPen(QColor(self.theme.soft))
         for tick in week_ticks(scene.scale, first, last, QFontMetricsF(self.small).horizontalAdvance("28  ") + 4):
-            p.drawText(QPointF(scene.x(tick.day) + 3, scene.head - 5), tick.label)
+            if scene.x(tick.day) >= scene.left - 2:
+                p.drawText(QPointF(scene.x(tick.day) + 3, scene.head - 5), tick.label)
         p.restore()
 
     def _paint_names(self, height: float) -> None:

@@ -1,0 +1,54 @@
+"""Days to pixels and back."""
+
+from datetime import date, timedelta
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from quailsched.desktop.season_canvas.scale import LEAST_PX, MOST_PX, TimeScale, month_ticks, week_ticks
+
+FIRST = date(2027, 1, 1)
+
+
+@given(day_px=st.floats(LEAST_PX, MOST_PX), number=st.integers(-3000, 3000), along=st.floats(0.05, 0.95))
+def test_every_point_of_a_day_is_that_day(day_px: float, number: int, along: float) -> None:
+    scale = TimeScale(FIRST, day_px)
+    day = FIRST + timedelta(days=number)
+    assert scale.day(scale.x(day) + along * day_px) == day
+
+
+@given(factor=st.floats(0.001, 1000))
+def test_zoom_stays_in_its_bounds(factor: float) -> None:
+    assert LEAST_PX <= TimeScale(FIRST, 5).zoomed(factor).day_px <= MOST_PX
+
+
+def test_months_carry_their_names_and_january_its_year_where_there_is_room() -> None:
+    # 30 days of 5 px are 150 px: enough for a label of 80 px, and for 1.5 of them.
+    ticks = list(month_ticks(TimeScale(FIRST, 5), date(2026, 12, 10), date(2027, 3, 2), 80))
+    assert [(tick.day, tick.label) for tick in ticks] == [
+        (date(2026, 12, 1), "December"),
+        (date(2027, 1, 1), "January 2027"),
+        (date(2027, 2, 1), "February"),
+        (date(2027, 3, 1), "March"),
+    ]
+
+
+def test_narrow_months_shorten_and_then_leave_only_the_year() -> None:
+    end = date(2027, 3, 2)
+    short = [tick.label for tick in month_ticks(TimeScale(FIRST, 2), FIRST, end, 80)]  # 60 px for 80
+    assert short == ["Jan", "Feb", "Mar"]
+    none = [tick.label for tick in month_ticks(TimeScale(FIRST, 1), FIRST, end, 80)]  # 30 px for 80
+    assert none == ["2027", "", ""]
+
+
+def test_week_labels_never_stand_closer_than_their_width() -> None:
+    for day_px in (1.0, 2.0, 3.5, 6.0, 20.0):
+        scale = TimeScale(FIRST, day_px)
+        labelled = [t.day for t in week_ticks(scale, FIRST, FIRST + timedelta(days=400), 30) if t.label]
+        gaps = [(b - a).days * day_px for a, b in zip(labelled, labelled[1:], strict=False)]
+        assert all(gap >= 30 for gap in gaps)
+        assert all(day.weekday() == 0 for day in labelled)
+
+
+def test_weeks_too_narrow_to_tell_have_no_lines() -> None:
+    assert list(week_ticks(TimeScale(FIRST, 0.9), FIRST, FIRST + timedelta(days=100), 30)) == []

@@ -40,7 +40,7 @@ def description_of(chore: Chore) -> str:
     caution = clean(chore.caution).strip()
     lines = (
         clean(chore.how).strip(),
-        f"Who can do it: {who_can(chore)}.",
+        f"Who can do it: {who_can(chore)}." if chore.has_people else "",
         f"Caution: {caution}" if caution else "",
     )
     return "\n".join(line for line in lines if line)

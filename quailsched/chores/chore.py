@@ -12,6 +12,7 @@ class Chore:
 
     ``key`` is stable for the life of the chore: made of stored ids and a running number, never of a date or
     a title. ``able`` are the people at home that day who can do it. ``urgent`` marks what cannot wait a day.
+    ``has_people`` is false if the farm names nobody at all, so that nobody can be missed.
     """
 
     key: str
@@ -27,3 +28,4 @@ class Chore:
     caution: str = ""
     urgent: bool = False
     needs_grown_up: bool = False
+    has_people: bool = True

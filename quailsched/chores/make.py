@@ -48,6 +48,7 @@ def chore_of(
         caution=" ".join(caution(topic).text for topic in cautions),
         urgent=urgent,
         needs_grown_up=needs_grown_up,
+        has_people=bool(farm.people),
     )
 
 

@@ -11,6 +11,7 @@ from datetime import date
 
 from quailsched.farm.records import Batch, Farm, FigureChoice, Part, Person, Place, Settings, Span, Stay
 from quailsched.farm.faults import Fault, FarmError
+from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 
 EARLIEST, LATEST = date(1990, 1, 1), date(2199, 12, 31)
@@ -177,6 +178,18 @@ def _follow_faults(chain: list[Stay], start: int, where: str, is_last: bool) -> 
 
 
 def _choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
+    faults = list(_single_choice_faults(choices))
+    yield from faults
+    if faults:
+        return
+    for kind_id in sorted({choice.kind for choice in choices}):
+        own = [choice for choice in choices if choice.kind == kind_id]
+        figures = kind_with(handbook()[kind_id], tuple((c.key, c.value, c.points) for c in own)).figures
+        for sentence in order_faults(figures):
+            yield Fault(f"figures of {kind_id}", ", ".join(c.key for c in own), sentence.rstrip("."), "value")
+
+
+def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
     seen: set[tuple[str, str]] = set()
     for choice in choices:
         where = f"figure {choice.kind} {choice.key}"

@@ -13,7 +13,9 @@ from quailsched.farm.units import count_text
 
 
 def able_text(chore: Chore) -> str:
-    """Who can do it: "Ann or Leo", or that nobody who can is at home."""
+    """Who can do it: "Ann or Leo", or that nobody who can is at home; "" for a farm that names nobody."""
+    if not chore.has_people:
+        return ""
     if chore.able:
         return " or ".join(chore.able)
     return "no grown-up at home" if chore.needs_grown_up else "nobody at home"
@@ -53,7 +55,8 @@ def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, w
         lines += ["", f"{day:%A} {day.isoformat()}"]
         for chore in group:
             where = f", {chore.place}" if chore.place and chore.place not in chore.title else ""
-            lines.append(f"  [ ] {chore.title}{where} – {able_text(chore)}")
+            who = f" – {able_text(chore)}" if able_text(chore) else ""
+            lines.append(f"  [ ] {chore.title}{where}{who}")
             lines += _indented(chore.how, width)
             if chore.caution and chore.caution not in shown:
                 shown.add(chore.caution)

@@ -30,4 +30,4 @@ def give_calendar(opened: OpenFarm, path: Path, today: date, *, alarms: bool = F
     text = calendar_text(farm.settings.id, farm.settings.name, chores, published, alarms_from=alarms_from)
     opened.file.save_published(published.values())
     write_calendar(path, text)
-    return len(chores)
+    return text.count(b"BEGIN:VEVENT") if chores else 0

@@ -217,21 +217,21 @@ class MainWindow(QMainWindow):
             self.attempt(self.opened.redo)
 
     def add_batch(self) -> None:
-        self._pick_new(edit_batch(self, self.opened))
+        self._pick_new(edit_batch(self, self.opened, self.today))
 
     def add_place(self) -> None:
-        edit_place(self, self.opened)
+        edit_place(self, self.opened, self.today)
 
     def add_person(self) -> None:
-        edit_person(self, self.opened)
+        edit_person(self, self.opened, self.today)
 
     def change_batch(self, batch_id: str) -> None:
         batch = self.opened.farm.find(batch_id)
         if isinstance(batch, Batch):
-            self._pick_new(edit_batch(self, self.opened, batch))
+            self._pick_new(edit_batch(self, self.opened, self.today, batch))
 
     def change_place(self, place_id: str) -> None:
-        edit_place(self, self.opened, self.opened.farm.place(place_id))
+        edit_place(self, self.opened, self.today, self.opened.farm.place(place_id))
 
     def change_farm(self) -> None:
         edit_farm(self, self.opened)

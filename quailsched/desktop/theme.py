@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
+from quailsched.resources import resource
+
 
 @dataclass(frozen=True, slots=True)
 class BatchColour:
@@ -133,6 +135,7 @@ def palette_of(theme: Theme) -> QPalette:
 def sheet_of(theme: Theme) -> str:
     """What the palette cannot say: borders that show in both themes, cards, the pills of the top bar."""
     t = theme
+    tick = resource("icons", "tick-dark.svg" if theme.is_dark else "tick.svg").as_posix()
     return f"""
     QToolTip {{ color: {t.ink}; background: {t.card}; border: 1px solid {t.line}; padding: 4px; }}
     QFrame#card {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 12px; }}
@@ -144,11 +147,6 @@ def sheet_of(theme: Theme) -> str:
     QLabel#source {{ color: {t.soft}; font-size: 9pt; }}
     QLabel#soft {{ color: {t.soft}; }}
     QLabel#fault {{ color: {t.clash}; }}
-    QLineEdit, QSpinBox, QDoubleSpinBox, QDateEdit, QComboBox, QPlainTextEdit {{
-        background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 6px;
-        padding: 3px 6px; min-height: 1.4em; }}
-    QLineEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus, QDateEdit:focus, QComboBox:focus,
-    QPlainTextEdit:focus {{ border: 2px solid {t.good}; padding: 2px 5px; }}
     QPushButton {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 11px;
         padding: 4px 14px; min-height: 1.2em; }}
     QPushButton:hover {{ background: {t.sunk}; }}
@@ -185,6 +183,8 @@ def sheet_of(theme: Theme) -> str:
     QCheckBox::indicator {{ border-radius: 3px; }}
     QRadioButton::indicator {{ border-radius: 0.5em; }}
     QCheckBox::indicator:checked, QRadioButton::indicator:checked {{ background: {t.good}; border-color: {t.good}; }}
+    QCheckBox::indicator:checked {{ image: url("{tick}"); }}
+    QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border: 2px solid {t.good}; }}
     QScrollBar:horizontal {{ background: {t.paper}; height: 11px; margin: 0; border: none; }}
     QScrollBar:vertical {{ background: {t.paper}; width: 11px; margin: 0; border: none; }}
     QScrollBar::handle {{ background: {t.shut_line}; border-radius: 4px; margin: 2px; min-width: 30px;

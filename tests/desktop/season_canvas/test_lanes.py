@@ -72,5 +72,5 @@ def test_lanes_never_overlap_and_overflow_stays_inside_its_lane(lanes: tuple[Lan
     for height in (200.0, 600.0, 1500.0):
         placed = place_lanes(lanes, 15.0, height)
         for lane in placed:
-            assert lane.top <= lane.y(lane.content.peak) <= lane.line_y < lane.base_y < lane.bottom
+            assert lane.top <= lane.y(max(lane.content.peak, lane.content.room)) <= lane.line_y < lane.base_y < lane.bottom
         assert all(a.bottom == b.top for a, b in zip(placed, placed[1:], strict=False))

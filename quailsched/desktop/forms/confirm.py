@@ -1,0 +1,27 @@
+"""Asking before something is removed."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QMessageBox, QWidget
+
+from quailsched.edits.records import remove
+from quailsched.session.faults import FarmError, StoreError
+from quailsched.session.open_farm import OpenFarm
+
+
+def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> bool:
+    """Remove a record if the keeper says so; a refusal is shown in its own words."""
+    try:
+        change = remove(opened.farm, record_id)
+        box = QMessageBox(QMessageBox.Icon.Question, "Quailsched", f"{change.label}?", parent=parent)
+        box.setInformativeText("Undo brings it back.")
+        yes = box.addButton("Remove", QMessageBox.ButtonRole.AcceptRole)
+        box.addButton("Keep", QMessageBox.ButtonRole.RejectRole)
+        box.exec()
+        if box.clickedButton() is not yes:
+            return False
+        opened.apply(change)
+    except (FarmError, StoreError) as error:
+        QMessageBox.warning(parent, "Quailsched", str(error))
+        return False
+    return True

@@ -1,0 +1,86 @@
+"""Changing what there is one of: name, units, cold nights."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QCheckBox, QComboBox, QDoubleSpinBox, QGridLayout, QLabel, QLineEdit, QWidget
+
+from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.farm.records import Settings, Units
+from quailsched.session.open_farm import OpenFarm
+
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+class FarmForm(RecordForm):
+    """The settings of a farm. Night lows are typed in the units that the farm has when the form opens."""
+
+    def __init__(self, parent: QWidget | None, opened: OpenFarm) -> None:
+        super().__init__(parent, opened, "Farm")
+        shown = opened.farm.settings
+        self._before = shown
+        self._is_us = shown.units is Units.US
+        self.name = name_field(shown.name)
+        self.units = QComboBox()
+        self.units.addItems(["metres, grams, °C", "feet, ounces, °F"])
+        self.units.setCurrentIndex(1 if self._is_us else 0)
+        self.is_known = QCheckBox("I know how cold a cold night gets")
+        self.is_known.setChecked(bool(shown.night_lows_c))
+        self.lows = self._low_fields(shown.night_lows_c)
+        self.has_latitude = QCheckBox("I know my latitude")
+        self.has_latitude.setChecked(shown.latitude is not None)
+        self.latitude = QDoubleSpinBox(minimum=-90, maximum=90, decimals=1, suffix="° north")
+        self.latitude.setValue(shown.latitude or 0.0)
+        self.latitude.setEnabled(shown.latitude is not None)
+        self.has_latitude.toggled.connect(self.latitude.setEnabled)
+        self.note = QLineEdit(shown.note)
+        self.add_field("name", "&Name", self.name)
+        self.add_field("units", "&Units", self.units)
+        self.add_field("is_known", "&Nights", self.is_known, "Without them, moves into the cold cannot be seen")
+        self.add_field("night_lows_c", "", self.lows_box)
+        self.add_field("has_latitude", "", self.has_latitude)
+        self.add_field("latitude", "&Latitude", self.latitude, "South of the equator is negative")
+        self.add_field("note", "N&ote", self.note)
+        self.is_known.toggled.connect(self.lows_box.setEnabled)
+        self.lows_box.setEnabled(self.is_known.isChecked())
+
+    def _low_fields(self, lows_c: tuple[float, ...]) -> list[QDoubleSpinBox]:
+        self.lows_box = QWidget()
+        grid = QGridLayout(self.lows_box)
+        grid.setContentsMargins(0, 0, 0, 0)
+        fields = []
+        for number, month in enumerate(_MONTHS):
+            low_c = lows_c[number] if lows_c else 0.0
+            field = QDoubleSpinBox(minimum=-80, maximum=105, decimals=1, suffix=" °F" if self._is_us else " °C")
+            field.setValue(low_c * 9 / 5 + 32 if self._is_us else low_c)
+            field.setAccessibleName(f"A cold night in {month}")
+            grid.addWidget(QLabel(month), number // 4, 2 * (number % 4))
+            grid.addWidget(field, number // 4, 2 * (number % 4) + 1)
+            fields.append(field)
+        return fields
+
+    def _low_c(self, number: int) -> float:
+        """What the field says; the value that was there if it still shows the same."""
+        shown = self.lows[number].value()
+        before = self._before.night_lows_c
+        if before:
+            as_shown = before[number] * 9 / 5 + 32 if self._is_us else before[number]
+            if abs(as_shown - shown) < 0.051:
+                return before[number]
+        return round((shown - 32) * 5 / 9, 2) if self._is_us else shown
+
+    def record(self) -> Settings:
+        for field in (*self.lows, self.latitude):
+            field.interpretText()
+        return Settings(
+            id=self._before.id,
+            name=self.name.text().strip(),
+            units=Units.US if self.units.currentIndex() else Units.METRIC,
+            night_lows_c=tuple(self._low_c(n) for n in range(12)) if self.is_known.isChecked() else (),
+            latitude=self.latitude.value() if self.has_latitude.isChecked() else None,
+            note=self.note.text().strip(),
+        )
+
+
+def edit_farm(parent: QWidget | None, opened: OpenFarm) -> str | None:
+    """Ask for the farm's settings; their id if they were saved."""
+    return ask(FarmForm(parent, opened))

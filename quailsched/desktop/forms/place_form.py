@@ -1,0 +1,194 @@
+"""Adding and changing a place."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QDoubleSpinBox,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QSpinBox,
+    QWidget,
+)
+
+from quailsched.desktop.forms.dates import SpansField, day_field, day_of
+from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.farm.check import MOST_CLEAN_OUT_DAYS, MOST_EGGS
+from quailsched.farm.kinds import kind_in
+from quailsched.farm.records import Place, Role, Units
+from quailsched.farm.units import CM2_PER_SQ_FT, count_text
+from quailsched.session.farms import new_id
+from quailsched.session.open_farm import OpenFarm
+
+_ROLE_WORDS = {
+    Role.SETTER: "Setter: turns eggs until lockdown",
+    Role.HATCHER: "Hatcher: lockdown and hatch",
+    Role.CABINET: "Cabinet: setter and hatcher in one",
+    Role.BROODER: "Brooder: heated floor for chicks",
+    Role.PEN: "Pen: fixed, for feathered birds",
+    Role.GRASS_PEN: "Grass pen: moved over grass",
+}
+_USUAL_CLEAN_OUT = {Role.SETTER: 0, Role.HATCHER: 1, Role.CABINET: 1}
+
+
+class PlaceForm(RecordForm):
+    """Name, what it is for, how much it holds, and the days on which it cannot be used."""
+
+    def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, place: Place | None = None) -> None:
+        super().__init__(parent, opened, f"Change {place.name}" if place else "Add a place")
+        self._before = place
+        self._is_us = opened.farm.settings.units is Units.US
+        shown = place or Place(new_id(), "", Role.BROODER, position=_next_position(opened))
+        self._id, self._position = shown.id, shown.position
+        self.name = name_field(shown.name)
+        self.role = QComboBox()
+        for role, words in _ROLE_WORDS.items():
+            self.role.addItem(words, role)
+        self.role.setCurrentIndex(list(_ROLE_WORDS).index(shown.role))
+        self.egg_places = QSpinBox(maximum=MOST_EGGS, value=shown.egg_places)
+        self._floor_fields(shown)
+        self.clean_out = QSpinBox(maximum=MOST_CLEAN_OUT_DAYS, suffix=" days")
+        self.clean_out.setValue(shown.clean_out_days if place else self._usual_clean_out())
+        self.outdoors = QCheckBox("Birds feel the nights here")
+        self.outdoors.setChecked(shown.outdoors)
+        self.turns = QCheckBox("Turns the eggs by itself")
+        self.turns.setChecked(shown.turns_itself)
+        self._ready_fields(shown, today)
+        self.shut = SpansField(shown.shut, today, "Add days out of use")
+        self.note = QLineEdit(shown.note)
+        self._add_fields()
+        self.holds = QLabel()
+        self.holds.setObjectName("soft")
+        self.holds.setWordWrap(True)
+        self.add_line(self.holds)
+        self.role.currentIndexChanged.connect(self._role_chosen)
+        self.floor.valueChanged.connect(self._tell_room)
+        self.egg_places.valueChanged.connect(self._tell_room)
+        self._show_fitting()
+
+    def _floor_fields(self, shown: Place) -> None:
+        unit = CM2_PER_SQ_FT if self._is_us else 10_000
+        self._unit_cm2 = unit
+        self.floor = QDoubleSpinBox(
+            maximum=10_000, decimals=2, singleStep=0.1, suffix=" sq ft" if self._is_us else " m²"
+        )
+        self.floor.setValue(shown.floor_cm2 / unit)
+        side = " ft" if self._is_us else " cm"
+        self.wide = QDoubleSpinBox(maximum=100_000, decimals=1, suffix=side)
+        self.long = QDoubleSpinBox(maximum=100_000, decimals=1, suffix=side)
+        for field in (self.wide, self.long):
+            field.valueChanged.connect(self._multiply)
+        self.wide.setAccessibleName("Width, fills the floor")
+        self.long.setAccessibleName("Length, fills the floor")
+        self.floor_row = QWidget()
+        row = QHBoxLayout(self.floor_row)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.floor, 1)
+        row.addWidget(QLabel("or"))
+        row.addWidget(self.wide)
+        row.addWidget(QLabel("×"))
+        row.addWidget(self.long)
+        self.floor_row.setFocusProxy(self.floor)
+        self.floor.setAccessibleName("Floor")
+
+    def _ready_fields(self, shown: Place, today: date) -> None:
+        self.is_built_later = QCheckBox("Being built, ready on")
+        self.is_built_later.setChecked(shown.ready_on is not None)
+        self.ready = day_field(shown.ready_on or today)
+        self.ready.setEnabled(shown.ready_on is not None)
+        self.ready.setAccessibleName("Ready on")
+        self.is_built_later.toggled.connect(self.ready.setEnabled)
+        self.ready_row = QWidget()
+        row = QHBoxLayout(self.ready_row)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.is_built_later)
+        row.addWidget(self.ready)
+        row.addStretch()
+
+    def _add_fields(self) -> None:
+        self.add_field("name", "&Name", self.name)
+        self.add_field("role", "&What it is", self.role)
+        self.add_field("egg_places", "&Egg places", self.egg_places)
+        self.add_field("floor_cm2", "&Floor", self.floor_row, "Usable floor; width times length fills it")
+        self.add_field("clean_out_days", "&Clean-out", self.clean_out, "Days between the last out and the next in")
+        self.add_field("outdoors", "", self.outdoors)
+        self.add_field("turns_itself", "", self.turns)
+        self.add_field("ready_on", "", self.ready_row)
+        self.add_field("shut", "Out of use", self.shut)
+        self.add_field("note", "N&ote", self.note)
+
+    def _chosen(self) -> Role:
+        return list(_ROLE_WORDS)[self.role.currentIndex()]
+
+    def _usual_clean_out(self) -> int:
+        usual = kind_in(self.opened.farm, "coturnix").days("clean_out_days")
+        return _USUAL_CLEAN_OUT.get(self._chosen(), usual)
+
+    def _role_chosen(self) -> None:
+        if self._before is None:
+            self.clean_out.setValue(self._usual_clean_out())
+            self.outdoors.setChecked(self._chosen().is_pen)
+            self.turns.setChecked(self._chosen() is Role.SETTER)
+        self._show_fitting()
+
+    def _show_fitting(self) -> None:
+        role = self._chosen()
+        self.show_field("egg_places", role.holds_eggs)
+        self.show_field("turns_itself", role in (Role.SETTER, Role.CABINET))
+        self.show_field("floor_cm2", not role.holds_eggs)
+        self.show_field("outdoors", role.is_pen)
+        self._tell_room()
+
+    def _multiply(self) -> None:
+        area = self.wide.value() * self.long.value()
+        if area:
+            self.floor.setValue(area if self._is_us else area / 10_000)
+
+    def _floor_cm2(self) -> int:
+        return round(self.floor.value() * self._unit_cm2)
+
+    def _tell_room(self) -> None:
+        """What that floor holds by the figures of standard Coturnix."""
+        if self._chosen().holds_eggs:
+            self.holds.setText("")
+            return
+        kind = kind_in(self.opened.farm, "coturnix")
+        ages = ((10, "at 10 days"), (25, "at 25 days"), (42, "grown"))
+        counts = [f"{int(self._floor_cm2() / kind.at('floor_cm2', age)):,} {words}" for age, words in ages]
+        text = f"Holds {', '.join(counts)} Coturnix by the figures."
+        if self._chosen().is_pen:
+            least = -(-self._floor_cm2() // int(kind.value("calm_area_cm2")))
+            text += f" From {count_text(least, 'bird')} on a group is calm in it."
+        self.holds.setText(text if self._floor_cm2() else "")
+
+    def record(self) -> Place:
+        role = self._chosen()
+        for field in (self.floor, self.egg_places, self.clean_out, self.ready):
+            field.interpretText()
+        return Place(
+            id=self._id,
+            name=self.name.text().strip(),
+            role=role,
+            position=self._position,
+            egg_places=self.egg_places.value() if role.holds_eggs else 0,
+            floor_cm2=0 if role.holds_eggs else self._floor_cm2(),
+            clean_out_days=self.clean_out.value(),
+            outdoors=self.outdoors.isChecked() and role.is_pen,
+            turns_itself=self.turns.isChecked() and role in (Role.SETTER, Role.CABINET),
+            ready_on=day_of(self.ready) if self.is_built_later.isChecked() else None,
+            shut=self.shut.spans(),
+            note=self.note.text().strip(),
+        )
+
+
+def _next_position(opened: OpenFarm) -> int:
+    return max((place.position for place in opened.farm.places), default=-1) + 1
+
+
+def edit_place(parent: QWidget | None, opened: OpenFarm, today: date, place: Place | None = None) -> str | None:
+    """Ask for a place; the id of the one that was saved."""
+    return ask(PlaceForm(parent, opened, today, place))

@@ -1,0 +1,113 @@
+"""The Setup view: tables of places, people, batches and figures, and the farm's own settings."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QTabWidget, QVBoxLayout, QWidget
+
+from quailsched.desktop.forms.batch_form import edit_batch
+from quailsched.desktop.forms.confirm import remove_record
+from quailsched.desktop.forms.farm_form import edit_farm
+from quailsched.desktop.forms.figure_form import edit_figure
+from quailsched.desktop.forms.person_form import edit_person
+from quailsched.desktop.forms.place_form import edit_place
+from quailsched.desktop.setup.page import TablePage
+from quailsched.desktop.setup.tables import FIGURE_HEADINGS, TABLES, figure_rows
+from quailsched.farm.records import Batch, Person, Place
+from quailsched.husbandry.handbook import handbook
+from quailsched.session.open_farm import Notice, OpenFarm
+
+PLACES, PEOPLE, BATCHES, FIGURES = range(4)
+
+
+class SetupView(QWidget):
+    """Follows the farm that it shows; changes it only through the forms."""
+
+    status = Signal(str)
+
+    def __init__(self, opened: OpenFarm, today: date, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.opened, self.today = opened, today
+        self.pages = [TablePage(t.title, t.headings, t.empty) for t in TABLES]
+        self.figures = TablePage("Figures", FIGURE_HEADINGS, "", can_add=False)
+        self.kind = QComboBox()
+        self.kind.setAccessibleName("Kind")
+        for kind in handbook().values():
+            self.kind.addItem(kind.name, kind.id)
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        for table, page in zip(TABLES, self.pages, strict=True):
+            self.tabs.addTab(page, table.title)
+        self.tabs.addTab(self._figures_page(), "Figures")
+        self._lay_out()
+        self._connect()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(22, 14, 22, 14)
+        row = QHBoxLayout()
+        heading = QLabel("Setup")
+        heading.setObjectName("heading")
+        row.addWidget(heading)
+        row.addStretch()
+        self.farm_button = QPushButton("Farm: name, units, nights…")
+        row.addWidget(self.farm_button)
+        column.addLayout(row)
+        column.addWidget(self.tabs, 1)
+
+    def _figures_page(self) -> QWidget:
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 10, 0, 0)
+        row = QHBoxLayout()
+        row.addWidget(QLabel("Kind"))
+        row.addWidget(self.kind)
+        note = QLabel("Every figure shows its source. A farm may replace any of them by its own.")
+        note.setObjectName("soft")
+        row.addWidget(note)
+        row.addStretch()
+        column.addLayout(row)
+        column.addWidget(self.figures, 1)
+        return page
+
+    def _connect(self) -> None:
+        places, people, batches = self.pages
+        places.add_asked.connect(lambda: edit_place(self, self.opened, self.today))
+        people.add_asked.connect(lambda: edit_person(self, self.opened, self.today))
+        batches.add_asked.connect(lambda: edit_batch(self, self.opened, self.today))
+        for page in self.pages:
+            page.change_asked.connect(self.change)
+            page.remove_asked.connect(lambda key: remove_record(self, self.opened, key))
+        self.figures.change_asked.connect(lambda key: edit_figure(self, self.opened, self.kind.currentData(), key))
+        self.kind.currentIndexChanged.connect(lambda _index: self.refresh())
+        self.tabs.currentChanged.connect(lambda _index: self.refresh())
+        self.farm_button.clicked.connect(lambda: edit_farm(self, self.opened))
+
+    def set_farm(self, opened: OpenFarm) -> None:
+        """Show another farm."""
+        self.opened = opened
+        opened.listen(self._changed)
+        self.refresh()
+
+    def change(self, record_id: str) -> None:
+        """Open the form of a record."""
+        record = self.opened.farm.find(record_id)
+        if isinstance(record, Place):
+            edit_place(self, self.opened, self.today, record)
+        elif isinstance(record, Person):
+            edit_person(self, self.opened, self.today, record)
+        elif isinstance(record, Batch):
+            edit_batch(self, self.opened, self.today, record)
+
+    def refresh(self) -> None:
+        """Fill the table that is shown; the others when they are."""
+        number = self.tabs.currentIndex()
+        if number == FIGURES:
+            self.figures.show_rows(figure_rows(self.opened.season, self.kind.currentData()))
+        else:
+            self.pages[number].show_rows(TABLES[number].rows(self.opened.season, self.today))
+
+    def _changed(self, notice: Notice) -> None:
+        self.refresh()

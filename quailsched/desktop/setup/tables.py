@@ -1,0 +1,131 @@
+"""The tables of the Setup view as rows of text, from the farm and its season. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from quailsched.farm.kinds import kind_in
+from quailsched.farm.units import count_text, day_text, span_text
+from quailsched.husbandry.figure import Curve, Figure
+from quailsched.report.clashes import title_of
+from quailsched.report.places import place_line, room_text
+from quailsched.season.clashes import clashes_of
+from quailsched.season.freeing import place_states
+from quailsched.season.occupancy import room_of
+from quailsched.season.season import Season
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line: what it is about (an id or a key), its cells, and what they sort by where that is not their text."""
+
+    key: str
+    cells: tuple[str, ...]
+    sort: tuple[object, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A page of the Setup view."""
+
+    title: str
+    headings: tuple[str, ...]
+    rows: Callable[[Season, date], list[Row]]
+    empty: str
+
+
+def _row(key: str, *cells: str | tuple[str, object]) -> Row:
+    """A row of cells; a pair is a text and what it sorts by."""
+    texts = tuple(cell if isinstance(cell, str) else cell[0] for cell in cells)
+    return Row(key, texts, tuple(cell.casefold() if isinstance(cell, str) else cell[1] for cell in cells))
+
+
+def place_rows(season: Season, today: date) -> list[Row]:
+    return [
+        _row(
+            state.place.id,
+            state.place.name,
+            state.place.role.value,
+            (room_text(season.farm, state.place, room_of(state.place)), room_of(state.place)),
+            (count_text(state.place.clean_out_days, "day"), state.place.clean_out_days),
+            place_line(season.farm, state, today).split("): ", 1)[1],
+        )
+        for state in place_states(season, today, weeks=1)
+    ]
+
+
+def person_rows(season: Season, today: date) -> list[Row]:
+    rows = []
+    for person in season.farm.people:
+        ahead = [span for span in person.away if span.end > today]
+        away = "; ".join(span_text(s.start, s.last_day, today) + (f" ({s.reason})" if s.reason else "") for s in ahead)
+        grown = "grown-up" if person.is_grown_up else "young person"
+        rows.append(_row(person.id, person.name, grown, (away, ahead[0].start if ahead else date.max), person.note))
+    return rows
+
+
+def batch_rows(season: Season, today: date) -> list[Row]:
+    """The season in words: the table that says what the canvas shows."""
+    clashes = clashes_of(season, today)
+    rows = []
+    for batch in season.farm.batches:
+        days = season.days(batch)
+        hatch = batch.start + timedelta(days=days.hatch)
+        all_of_it = [(place, p) for place, p in season.all_presences() if p.batch.id == batch.id]
+        here = [(place, p) for place, p in all_of_it if p.start <= today < p.end]
+        where = ", ".join(dict.fromkeys(place.name for place, _ in here))
+        stage = ", ".join(dict.fromkeys(season.stage(p, today).value for _, p in here))
+        own = [title_of(season.farm, clash) for clash in clashes if batch.id in clash.batch_ids]
+        what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
+        rows.append(
+            _row(
+                batch.id,
+                batch.name,
+                season.kind(batch).name,
+                (_day(batch.start), batch.start),
+                (what, batch.number),
+                (_day(hatch) if batch.origin.is_eggs else "", hatch),
+                where or ("not yet" if batch.start > today else "gone"),
+                stage,
+                ("; ".join(own) or "none", len(own)),
+            )
+        )
+    return rows
+
+
+def figure_rows(season: Season, kind_id: str) -> list[Row]:
+    kind = kind_in(season.farm, kind_id)
+    rows = []
+    known: list[Figure | Curve] = [*kind.figures.values(), *kind.curves.values()]
+    for one in known:
+        if isinstance(one, Figure):
+            value = f"{one.value:g}"
+            span = f"{one.low:g} – {one.high:g}" if one.low != one.high else ""
+        else:
+            value = f"a curve, {one.shape}"
+            span = ""
+        year = ", ".join(dict.fromkeys(source.year for source in one.sources if source.year))
+        own = "your own" if one.is_replaced else ""
+        source = "; ".join(dict.fromkeys(source.text for source in one.sources)) or one.basis
+        rows.append(_row(one.key, one.label, value, span, one.unit, own, one.confidence.value, source, year))
+    return rows
+
+
+def _day(day: date) -> str:
+    return f"{day_text(day)} {day.year}"
+
+
+TABLES = (
+    Table(
+        "Places", ("Name", "What", "Room", "Clean-out", "Now and next"), place_rows,
+        "No places yet. Add a setter, a brooder and a pen.",
+    ),
+    Table("People", ("Name", "Who", "Away", "Note"), person_rows, "Nobody yet. Add who does the chores."),
+    Table(
+        "Batches", ("Name", "Kind", "Set on", "Number", "Hatch", "Where now", "Stage", "Clashes ahead"), batch_rows,
+        "No batches yet. Add places first, then the first eggs.",
+    ),
+)  # fmt: skip
+FIGURE_HEADINGS = ("Figure", "Value", "Range", "Unit", "Yours", "How sure", "Source", "Year")

@@ -119,10 +119,6 @@ class Inspector(QFrame):
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
         column.addWidget(_label(batch.name, "heading"))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
-        own = [clash for clash in clashes if batch.id in clash.batch_ids]
-        for clash in own:
-            text = f"{title_of(season.farm, clash)}\n{span_text(clash.first, clash.last, self.today)}"
-            column.addWidget(_button(text, lambda c=clash: self.clash_chosen.emit(c), "row"))
         nudges = QHBoxLayout()
         for text, days in (("A day earlier", -1), ("A day later", 1)):
             nudges.addWidget(_button(text, lambda d=days: self.nudge_asked.emit(batch.id, d)))
@@ -131,6 +127,10 @@ class Inspector(QFrame):
         edit.addWidget(_button("Change…", lambda: self.change_asked.emit(batch.id), "main"))
         edit.addWidget(_button("Remove…", lambda: self.remove_asked.emit(batch.id)))
         column.addLayout(edit)
+        own = [clash for clash in clashes if batch.id in clash.batch_ids]
+        for clash in own:
+            text = f"{title_of(season.farm, clash)}\n{span_text(clash.first, clash.last, self.today)}"
+            column.addWidget(_button(text, lambda c=clash: self.clash_chosen.emit(c), "row"))
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
 

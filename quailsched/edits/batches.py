@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from quailsched.edits.change import Change
 from quailsched.edits.records import put
 from quailsched.farm.records import Farm, Part
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import day_text
 
 
 def start_on(farm: Farm, batch_id: str, start: date) -> Change:
@@ -17,9 +17,9 @@ def start_on(farm: Farm, batch_id: str, start: date) -> Change:
     Raises KeyError for an unknown batch and FarmError for a day out of range.
     """
     batch = farm.batch(batch_id)
-    days = (start - batch.start).days
     verb = "Set" if batch.origin.is_eggs else "Bring in"
-    label = f"{verb} {batch.name} {count_text(abs(days), 'day')} {'later' if days > 0 else 'earlier'}"
+    # The day itself, not by how many: nudges within a second become one step that must still read true.
+    label = f"{verb} {batch.name} on {day_text(start)}"
     return put(farm, batch.moved_to(start), label, merge_key=f"start {batch_id}")
 
 

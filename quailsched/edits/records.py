@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.check import faults_of
-from quailsched.farm.faults import Fault, FarmError
+from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Record, Settings
 from quailsched.farm.units import names_text
 

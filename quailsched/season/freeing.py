@@ -35,7 +35,7 @@ class Week:
 class PlaceState:
     """``free_on``: first day from today on which the place is empty, cleaned out and usable.
 
-    ``next_in`` come on ``next_day`` after that (None: nobody is planned). ``ready_on`` while it is being built.
+    ``next_in`` come next after today, on ``next_day`` (None: nobody is planned). ``ready_on`` while it is being built.
     """
 
     place: Place
@@ -94,7 +94,7 @@ def place_states(season: Season, today: date, weeks: int = 12) -> tuple[PlaceSta
             (p for p in season.presences(place) if p.start <= today < p.end), key=lambda p: (p.end, p.batch.name)
         )
         free = free_on(season, place, today)
-        coming = [p for p in season.presences(place) if p.start >= free]
+        coming = [p for p in season.presences(place) if p.start > today]
         next_day = min((p.start for p in coming), default=None)
         slices = season.slices(place)
         starts = [today + timedelta(days=7 * n) for n in range(weeks)]

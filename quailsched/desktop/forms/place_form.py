@@ -149,6 +149,9 @@ class PlaceForm(RecordForm):
             self.floor.setValue(area if self._is_us else area / 10_000)
 
     def _floor_cm2(self) -> int:
+        """What the field says; the floor that was there if it still shows the same."""
+        if self._before is not None and abs(self._before.floor_cm2 / self._unit_cm2 - self.floor.value()) < 0.0051:
+            return self._before.floor_cm2
         return round(self.floor.value() * self._unit_cm2)
 
     def _tell_room(self) -> None:

@@ -179,8 +179,9 @@ class SeasonPainter:
             scene.picked.batch_id == band.batch_id,
             scene.hovered.batch_id == band.batch_id,
         )
-        if scene.picked.batch_id is not None and not is_picked:
-            fill.setAlphaF(0.55)
+        is_faded = scene.picked.batch_id is not None and not is_picked
+        if is_faded:
+            fill.setAlphaF(0.5)
         p.setBrush(QBrush(fill))
         p.setPen(QPen(QColor(self.theme.paper), 1.0))
         p.drawPolygon(shape)
@@ -197,7 +198,7 @@ class SeasonPainter:
             p.setBrush(Qt.BrushStyle.NoBrush)
             p.setPen(QPen(QColor(self.theme.ink), 2.0 if is_picked else 1.2))
             p.drawPolygon(shape)
-        self._band_name(lane, band, colour.ink)
+        self._band_name(lane, band, self.theme.ink if is_faded else colour.ink)
 
     def _band_name(self, lane: Lane, band: Band, ink: str) -> None:
         """The name where the band is tall enough and in view, whole, or its first letter, or nothing."""

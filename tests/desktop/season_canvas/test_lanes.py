@@ -1,7 +1,7 @@
 """What the lanes show follows from the season, load for load."""
 
 from datetime import date, timedelta
-from itertools import count
+from itertools import count, pairwise
 from uuid import UUID
 
 import pytest
@@ -32,15 +32,13 @@ def test_bands_stack_to_what_is_taken_on_every_day(season: Season, lanes: tuple[
             here = [p for band in lane.bands for p in band.pieces if p.start <= piece.start < p.end]
             spans = sorted((p.low, p.high) for p in here)
             assert spans[0][0] == 0
-            assert all(a[1] == b[0] for a, b in zip(spans, spans[1:], strict=False))
+            assert all(a[1] == b[0] for a, b in pairwise(spans))
             assert spans[-1][1] == piece.taken(lane.place)
 
 
 def test_overflow_is_shown_on_exactly_the_days_over_the_line(season: Season, lanes: tuple[LaneContent, ...]) -> None:
     for lane in lanes:
-        shown = {
-            over.start + timedelta(days=n) for over in lane.overs for n in range((over.end - over.start).days)
-        }
+        shown = {over.start + timedelta(days=n) for over in lane.overs for n in range((over.end - over.start).days)}
         counted = {
             piece.start + timedelta(days=n)
             for piece in season.slices(lane.place)
@@ -58,7 +56,7 @@ def test_every_clash_has_a_mark_and_marks_in_a_row_do_not_overlap(
     for lane in lanes:
         for row in range(lane.mark_rows):
             days = sorted((m.clash.first, m.clash.last) for m in lane.marks if m.row == row)
-            assert all(a[1] < b[0] for a, b in zip(days, days[1:], strict=False))
+            assert all(a[1] < b[0] for a, b in pairwise(days))
 
 
 def test_a_link_joins_each_move_to_another_place(season: Season, lanes: tuple[LaneContent, ...]) -> None:
@@ -72,5 +70,7 @@ def test_lanes_never_overlap_and_overflow_stays_inside_its_lane(lanes: tuple[Lan
     for height in (200.0, 600.0, 1500.0):
         placed = place_lanes(lanes, 15.0, height)
         for lane in placed:
-            assert lane.top <= lane.y(max(lane.content.peak, lane.content.room)) <= lane.line_y < lane.base_y < lane.bottom
-        assert all(a.bottom == b.top for a, b in zip(placed, placed[1:], strict=False))
+            assert (
+                lane.top <= lane.y(max(lane.content.peak, lane.content.room)) <= lane.line_y < lane.base_y < lane.bottom
+            )
+        assert all(a.bottom == b.top for a, b in pairwise(placed))

@@ -1,6 +1,7 @@
 """Days to pixels and back."""
 
 from datetime import date, timedelta
+from itertools import pairwise
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -45,7 +46,7 @@ def test_week_labels_never_stand_closer_than_their_width() -> None:
     for day_px in (1.0, 2.0, 3.5, 6.0, 20.0):
         scale = TimeScale(FIRST, day_px)
         labelled = [t.day for t in week_ticks(scale, FIRST, FIRST + timedelta(days=400), 30) if t.label]
-        gaps = [(b - a).days * day_px for a, b in zip(labelled, labelled[1:], strict=False)]
+        gaps = [(b - a).days * day_px for a, b in pairwise(labelled)]
         assert all(gap >= 30 for gap in gaps)
         assert all(day.weekday() == 0 for day in labelled)
 

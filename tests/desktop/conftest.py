@@ -1,0 +1,40 @@
+"""A window, or an open farm, on the example around 6 April 2027."""
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from quailsched.desktop.main_window import MainWindow
+from quailsched.desktop.theme import LIGHT, show_theme
+from quailsched.session.farms import make_example, make_farm
+from quailsched.session.open_farm import OpenFarm
+
+TODAY = date(2027, 4, 6)
+
+
+@pytest.fixture
+def today() -> date:
+    return TODAY
+
+
+@pytest.fixture
+def opened(tmp_path: Path) -> OpenFarm:
+    return make_example(tmp_path / "Pebble Bank.quail", TODAY)
+
+
+@pytest.fixture
+def empty(tmp_path: Path) -> OpenFarm:
+    return make_farm(tmp_path / "Empty.quail", "Thistle Yard")
+
+
+@pytest.fixture
+def window(opened: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
+    show_theme(qapp, LIGHT)  # type: ignore[arg-type]
+    made = MainWindow(opened, TODAY)
+    qtbot.addWidget(made)
+    made.resize(1280, 800)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made

@@ -1,0 +1,199 @@
+"""The window by real keys and mouse: what is picked, moved, undone and shown."""
+
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton
+from pytestqt.qtbot import QtBot
+
+from quailsched.desktop.actions import COMMANDS
+from quailsched.desktop.main_window import MainWindow
+from quailsched.desktop.season_canvas.canvas import SeasonCanvas
+from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.theme import DARK, LIGHT, show_theme
+from quailsched.season.clashes import clashes_of
+from quailsched.session.farms import open_farm
+from quailsched.session.open_farm import OpenFarm
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+def batch_id(window: MainWindow, name: str) -> str:
+    return next(batch.id for batch in window.opened.farm.batches if batch.name == name)
+
+
+def middle_of(canvas: SeasonCanvas, batch: str, place: str) -> QPoint:
+    """A point of the widget inside the band of ``batch`` in ``place``."""
+    scene = canvas.scene()
+    lane = next(lane for lane in scene.lanes if lane.content.place.name == place)
+    ids = {name: one for one, name in scene.batch_names.items()}
+    band = next(band for band in lane.content.bands if band.batch_id == ids[batch])
+    piece = band.pieces[len(band.pieces) // 2]
+    y = scene.top((lane.y(piece.low) + min(lane.y(piece.high), lane.base_y)) / 2)
+    return QPoint(round(scene.x(piece.start) + scene.scale.day_px / 2), round(y))
+
+
+def words_of(widget: object) -> str:
+    labels = widget.findChildren(QLabel)  # type: ignore[attr-defined]
+    buttons = widget.findChildren(QPushButton)  # type: ignore[attr-defined]
+    return "\n".join(w.text() for w in [*labels, *buttons])
+
+
+def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow, qtbot: QtBot) -> None:
+    canvas = window.season.canvas
+    qtbot.mouseClick(canvas.viewport(), LEFT, pos=middle_of(canvas, "Bracken", "Shed brooder"))
+    assert window.season.picked == Picked(batch_id=batch_id(window, "Bracken"))
+    told = words_of(window.season.inspector)
+    assert "Bracken" in told
+    assert "132 eggs on Mon 22 Mar 2027" in told
+    assert "Thu 8 Apr 2027, about 81 chicks" in told  # 132 x 61.31 % = 80.9
+
+
+def test_a_click_on_the_overflow_picks_the_clash(window: MainWindow, qtbot: QtBot) -> None:
+    canvas = window.season.canvas
+    clash = next(c for c in clashes_of(window.opened.season) if c.kind == "floor")
+    scene = canvas.scene()
+    lane = scene.lane_of(clash.place_id)
+    point = QPoint(round(scene.x(clash.worst) + scene.scale.day_px / 2), round(scene.top(lane.line_y)) - 3)
+    qtbot.mouseClick(canvas.viewport(), LEFT, pos=point)
+    assert window.season.picked == Picked(clash=clash)
+    assert clash.sentence in words_of(window.season.inspector)
+
+
+def test_alt_and_an_arrow_move_the_picked_batch_and_undo_takes_it_back(window: MainWindow, qtbot: QtBot) -> None:
+    before = window.opened.farm
+    dill = batch_id(window, "Dill")
+    window.season.pick(Picked(batch_id=dill))
+    canvas = window.season.canvas
+    canvas.setFocus()
+    qtbot.keyClick(canvas, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert window.opened.farm.batch(dill).start == before.batch(dill).start + timedelta(days=1)
+    assert window.opened.undo_label == "Set Dill on 4 May"  # planned for 3 May
+    qtbot.keyClick(canvas, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ShiftModifier)
+    assert window.opened.farm.batch(dill).start == before.batch(dill).start + timedelta(days=-6)
+    while window.opened.undo_label is not None:
+        window.actions_by_name["undo"].trigger()
+    assert window.opened.farm == before
+    assert not window.actions_by_name["undo"].isEnabled()
+    assert window.actions_by_name["redo"].isEnabled()
+
+
+def test_what_was_done_survives_closing_and_so_does_undo(window: MainWindow) -> None:
+    before = window.opened.farm
+    window.nudge(batch_id(window, "Elder"), 7)
+    again = open_farm(window.opened.file.path)
+    assert again.farm == window.opened.farm != before
+    again.undo()
+    assert again.farm == before
+
+
+def test_the_canvas_follows_each_change_at_once(window: MainWindow) -> None:
+    count = window.top.clashes.text()
+    fern = batch_id(window, "Fern")
+    window.nudge(fern, 14)
+    bands = [b for lane in window.season.canvas.scene().lanes for b in lane.content.bands if b.batch_id == fern]
+    assert min(band.start for band in bands) == window.opened.farm.batch(fern).start
+    assert window.top.clashes.text() != count  # Fern no longer meets Elder in the cabinet
+
+
+def test_f3_goes_round_all_clashes(window: MainWindow, qtbot: QtBot) -> None:
+    found = clashes_of(window.opened.season, date(2027, 4, 6))
+    seen = []
+    for _ in found:
+        window.actions_by_name["next_clash"].trigger()
+        seen.append(window.season.picked.clash)
+    assert seen == list(found)
+    window.actions_by_name["next_clash"].trigger()
+    assert window.season.picked.clash == found[0]
+
+
+def test_zoom_keeps_the_day_under_the_pointer(window: MainWindow) -> None:
+    canvas = window.season.canvas
+    at = QPointF(600, 300)
+    day = canvas.scene().day(at.x())
+    for turn in (120, 120, 120, -120, 120):
+        event = QWheelEvent(
+            at, canvas.mapToGlobal(at), QPoint(), QPoint(0, turn), Qt.MouseButton.NoButton,
+            Qt.KeyboardModifier.ControlModifier, Qt.ScrollPhase.NoScrollPhase, False,
+        )  # fmt: skip
+        QApplication.sendEvent(canvas.viewport(), event)
+        assert abs((canvas.scene().day(at.x()) - day).days) <= 1
+
+
+def test_dragging_the_paper_pushes_it_along(window: MainWindow, qtbot: QtBot) -> None:
+    canvas = window.season.canvas
+    canvas.zoom(2.0)
+    port, bar = canvas.viewport(), canvas.horizontalScrollBar()
+    scene = canvas.scene()
+    y = round(scene.top(scene.lanes[0].top)) + 2  # above the first line: paper
+    was = bar.value()
+    qtbot.mousePress(port, LEFT, pos=QPoint(700, y))
+    qtbot.mouseMove(port, QPoint(600, y))
+    qtbot.mouseRelease(port, LEFT, pos=QPoint(600, y))
+    assert bar.value() == was + 100
+
+
+def test_arrows_and_escape_walk_the_batches(window: MainWindow, qtbot: QtBot) -> None:
+    canvas = window.season.canvas
+    canvas.setFocus()
+    names = []
+    for _ in window.opened.farm.batches:
+        qtbot.keyClick(canvas, Qt.Key.Key_Right)
+        picked = window.season.picked.batch_id
+        assert picked is not None
+        names.append(window.opened.farm.batch(picked).name)
+        assert names[-1] in canvas.accessibleDescription()
+    assert names == [batch.name for batch in window.opened.farm.batches]
+    qtbot.keyClick(canvas, Qt.Key.Key_Escape)
+    assert window.season.picked == Picked()
+
+
+def test_the_calendar_is_written_where_the_keeper_says(
+    window: MainWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    chosen = tmp_path / "chores"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(chosen), ""))
+    window.actions_by_name["write_calendar"].trigger()
+    text = (tmp_path / "chores.ics").read_bytes()
+    assert text.startswith(b"BEGIN:VCALENDAR\r\n")
+    assert b"Bracken" in text
+
+
+def test_every_command_has_a_method_and_keys_of_its_own(window: MainWindow) -> None:
+    keys = [command.keys for command in COMMANDS if command.keys]
+    assert len(keys) == len(set(keys))
+    assert set(window.actions_by_name) == {command.name for command in COMMANDS}
+
+
+def test_a_farm_without_places_says_how_to_begin(window: MainWindow, empty: OpenFarm) -> None:
+    window.show_farm(empty)
+    assert "Add a place" in words_of(window.season.inspector)
+    assert window.top.clashes.text() == "no clash ahead"
+
+
+@pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("size", [(900, 560), (1280, 720), (1920, 1080)], ids=str)
+def test_the_season_is_painted_in_the_theme_at_every_size(
+    window: MainWindow, qapp: QApplication, theme: object, size: tuple[int, int]
+) -> None:
+    show_theme(qapp, theme)  # type: ignore[arg-type]
+    window.resize(*size)
+    image = window.grab().toImage()
+    colours = {image.pixelColor(x, y).name() for x in range(0, image.width(), 3) for y in range(0, image.height(), 3)}
+    assert {theme.paper, theme.lane, theme.clash} <= colours  # type: ignore[attr-defined]
+    assert {batch.fill for batch in theme.batches[:4]} <= colours  # type: ignore[attr-defined]
+
+
+def test_an_undo_in_the_setup_view_fills_its_table_again(window: MainWindow) -> None:
+    window.show_setup()
+    window.setup_view.tabs.setCurrentIndex(2)
+    page = window.setup_view.pages[2]
+    window.nudge(batch_id(window, "Gorse"), 3)
+    row = page.model.row_of(batch_id(window, "Gorse"))
+    assert row is not None
+    assert page.model.index(row, 2).data() == "26 Jun 2027"  # 23 June and three days
+    window.undo()
+    assert page.model.index(row, 2).data() == "23 Jun 2027"

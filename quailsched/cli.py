@@ -62,7 +62,9 @@ def parser() -> argparse.ArgumentParser:
     top.add_argument("--version", action="version", version=f"Quailsched {__version__}")
     words = top.add_subparsers(dest="word", metavar="WORD", required=True)
 
-    def word(name: str, text: str, *, json: bool = True, since: str = "", file: str = "the farm") -> argparse.ArgumentParser:
+    def word(
+        name: str, text: str, *, json: bool = True, since: str = "", file: str = "the farm"
+    ) -> argparse.ArgumentParser:
         sub = words.add_parser(name, help=text, description=text[:1].upper() + text[1:] + ".")
         if file:
             sub.add_argument("file", metavar="FILE", type=Path, help=file)
@@ -72,7 +74,9 @@ def parser() -> argparse.ArgumentParser:
             sub.add_argument("--from", dest="since", metavar="DATE", type=_day, help=since)
         return sub
 
-    word("example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file")
+    word(
+        "example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file"
+    )
     word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
@@ -86,7 +90,9 @@ def parser() -> argparse.ArgumentParser:
     sub.add_argument("--farm", type=Path, metavar="FILE", help="with the figures that this farm replaces")
     sub = word("export", "everything in the farm as one JSON document", json=False)
     sub.add_argument("document", metavar="X.json", type=Path, help="the document")
-    sub = words.add_parser("import", help="a farm file from a JSON document", description="A farm file from a JSON document.")
+    sub = words.add_parser(
+        "import", help="a farm file from a JSON document", description="A farm file from a JSON document."
+    )
     sub.add_argument("document", metavar="X.json", type=Path, help="the document")
     sub.add_argument("file", metavar="FILE", type=Path, help="a new file")
     return top

@@ -86,6 +86,7 @@ def _lockdown_and_hatch(season: Season, batch: Batch) -> Iterator[Chore]:
     )  # fmt: skip
     yield make(
         "hatch", f"Hatch day, {batch.name}",
-        f"About {season.birds(batch, on_day(batch, days.hatch)):,} chicks expected. Leave them in until dry and fluffy.",
+        f"About {season.birds(batch, on_day(batch, days.hatch)):,} chicks expected. "
+        "Leave them in until dry and fluffy.",
         day=on_day(batch, days.hatch), place=place_on(season, batch, days.hatch), cautions=("hands",), urgent=True,
     )  # fmt: skip

@@ -80,7 +80,8 @@ def _leaving(season: Season, batch: Batch, leg: Leg) -> Chore:
     weight = season.kind(batch).at("weight_g", leg.end - season.days(batch).hatch)
     return chore_of(
         season.farm, "process", f"Process {who} of {batch.name}",
-        f"No feed the evening before, water until then; about {weight:.0f} g live each. Chill at once to 4 °C or below.",
+        f"No feed the evening before, water until then; about {weight:.0f} g live each. "
+        "Chill at once to 4 °C or below.",
         day=day, number=number, batch=batch, place=place,
         cautions=("processing", "food_meat"), urgent=True, needs_grown_up=True,
     )  # fmt: skip

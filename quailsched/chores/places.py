@@ -109,6 +109,7 @@ def _clean_outs(season: Season, place: Place) -> Iterator[Chore]:
     for emptying in season.emptyings(place):
         yield chore_of(
             season.farm, "clean-out", f"Clean out {place.name}",
-            f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} before the next come in.",
+            f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} "
+            "before the next come in.",
             day=emptying.day, place=place, run_of=emptying.left[0].batch.id, cautions=("dust", "hands"),
         )  # fmt: skip

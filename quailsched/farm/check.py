@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import date
 
+from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Batch, Farm, FigureChoice, Part, Person, Place, Settings, Span, Stay
-from quailsched.farm.faults import Fault, FarmError
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 
@@ -85,9 +85,7 @@ def _place_faults(place: Place) -> Iterator[Fault]:
         if place.egg_places:
             accepted = f"a {place.role} has floor, no egg places"
             yield Fault(f"{where}, egg places", place.egg_places, accepted, "egg_places")
-    yield from _whole(
-        f"{where}, clean-out days", place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days"
-    )
+    yield from _whole(f"{where}, clean-out days", place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days")
     if place.ready_on is not None:
         yield from _date_faults(f"{where}, ready on", place.ready_on, "ready_on")
     yield from _span_faults(f"{where}, out of use", place.shut, "shut")
@@ -131,7 +129,9 @@ def _route_faults(farm: Farm, batch: Batch, where: str) -> Iterator[Fault]:
         return
     for stay in batch.stays:
         if not isinstance(farm.find(stay.place_id), Place):
-            yield Fault(f"{where}, place of a stay", stay.place_id, "the id of a place of this farm is accepted", "stays")
+            yield Fault(
+                f"{where}, place of a stay", stay.place_id, "the id of a place of this farm is accepted", "stays"
+            )
         if stay.to_day is not None and stay.to_day <= stay.from_day:
             shown = f"day {stay.from_day} to day {stay.to_day}"
             yield Fault(f"{where}, stay", shown, "a stay ends after the day it starts on", "stays")

@@ -47,7 +47,7 @@ class Reading(Generic[R]):
 
 def plain_of(record: object) -> dict[str, Any]:
     """Every field of ``record`` by name, in the order of its class, as JSON types only."""
-    return {name: write(getattr(record, name)) for name, write in _writers(type(record))}
+    return {name: write(getattr(record, name)) for name, write in _writers_of(type(record))}
 
 
 def tagged(record: Record) -> dict[str, Any]:
@@ -80,7 +80,7 @@ def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault]) ->
 
     ``spot`` starts with the words for the record; it goes before the field in each fault.
     """
-    readers = _readers(cls)
+    readers = _readers_of(cls)
     if not isinstance(plain, Mapping):
         faults.append(fault_at(spot, plain, "a group of fields in curly brackets is accepted"))
         return Reading(cls(**{name: stand_in for name, (_, stand_in) in readers.items()}), frozenset(readers))
@@ -109,6 +109,17 @@ def hints_of(cls: type) -> dict[str, Any]:
     return {field.name: hints[field.name] for field in fields(cls) if field.init}
 
 
+# A cache wants a hashable argument. A bare ``type`` is one; mypy doubts it of ``type[R]``.
+
+
+def _writers_of(cls: type) -> tuple[tuple[str, Writer], ...]:
+    return _writers(cls)
+
+
+def _readers_of(cls: type) -> dict[str, tuple[Reader, object]]:
+    return _readers(cls)
+
+
 @cache
 def _readers(cls: type) -> dict[str, tuple[Reader, object]]:
     return {name: (reader_for(hint, _nested_reader), stand_in_for(hint)) for name, hint in hints_of(cls).items()}
@@ -121,8 +132,7 @@ def _writers(cls: type) -> tuple[tuple[str, Writer], ...]:
 
 def _nested_reader(cls: type) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
-        reading = read_record(cls, value, spot, faults)
+        reading: Reading[Any] = read_record(cls, value, spot, faults)
         return BROKEN if reading.broken else reading.record
 
     return read
-

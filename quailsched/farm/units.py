@@ -8,7 +8,7 @@ from quailsched.farm.records import Units
 
 CM2_PER_SQ_FT = 929.0304  # (30.48 cm)^2: the international foot is 0.3048 m exactly (NIST SP 811)
 CM_PER_INCH = 2.54
-_MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
+_MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 
 
 def area_text(area_cm2: float, units: Units) -> str:
@@ -33,7 +33,7 @@ def length_text(length_cm: float, units: Units) -> str:
 
 
 def day_text(day: date, near: date | None = None) -> str:
-    """"22 Apr", with the year where it is not the year of ``near``."""
+    """ "22 Apr", with the year where it is not the year of ``near``."""
     year = "" if near is None or near.year == day.year else f" {day.year}"
     return f"{day.day} {_MONTHS[day.month - 1]}{year}"
 
@@ -53,12 +53,12 @@ def span_text(first: date, last: date, near: date | None = None) -> str:
 
 
 def count_text(number: int, one: str, many: str = "") -> str:
-    """"1 chick", "3 chicks"."""
+    """ "1 chick", "3 chicks"."""
     return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
 def names_text(names: list[str]) -> str:
-    """"Ann", "Ann and Leo", "Ann, Leo and Mia"."""
+    """ "Ann", "Ann and Leo", "Ann, Leo and Mia"."""
     if len(names) < 2:
         return "".join(names)
     return f"{', '.join(names[:-1])} and {names[-1]}"

@@ -21,7 +21,7 @@ def room_text(farm: Farm, place: Place, room: int) -> str:
 
 
 def occupant_text(occupant: Occupant) -> str:
-    """"70 birds of Clover (surplus cocks)"."""
+    """ "70 birds of Clover (surplus cocks)"."""
     what = count_text(occupant.number, occupant.unit.rstrip("s"))
     return f"{what} of {occupant.batch}{_PART_WORDS[occupant.part]}"
 

@@ -72,7 +72,7 @@ def slices_of(presences: list[Presence]) -> tuple[Slice, ...]:
     there: dict[int, Share] = {}
     slices: list[Slice] = []
     days = sorted(arrive.keys() | leave.keys())
-    for day, next_day in zip(days, [*days[1:], 0], strict=True):
+    for day, next_day in zip(days, days[1:] + days[-1:], strict=True):  # on the last day nobody is left
         for share in leave.get(day, ()):
             del there[id(share)]
         for share in arrive.get(day, ()):

@@ -166,9 +166,7 @@ def _plain_records(db: sqlite3.Connection, layout: RecordTable) -> Iterator[Row]
 
 def _items(db: sqlite3.Connection, part: ListTable) -> defaultdict[str, list[Any]]:
     columns = ", ".join(f'"{name}"' for name in (part.owner, *part.columns))
-    rows = db.execute(
-        f'SELECT {columns} FROM "{part.table}" WHERE "{part.owner}" IS NOT NULL ORDER BY "position"'
-    )
+    rows = db.execute(f'SELECT {columns} FROM "{part.table}" WHERE "{part.owner}" IS NOT NULL ORDER BY "position"')
     items: defaultdict[str, list[Any]] = defaultdict(list)
     for owner, *values in rows:
         items[owner].append(part.item_of(tuple(values)))

@@ -42,7 +42,7 @@ def read_one(cls: type[R], plain: object, words: str, faults: list[Fault]) -> Re
     """One record; ``words`` name it where it has no name of its own."""
     words = _words(cls, plain) or words
     reading = read_record(cls, plain, (words,), faults)
-    unreadable = {field: words for field in ("id", "name") if field in reading.broken}
+    unreadable: dict[str, Any] = {field: words for field in ("id", "name") if field in reading.broken}
     return ReadRecord(replace(reading.record, **unreadable), words, reading.broken)
 
 

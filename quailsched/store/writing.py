@@ -139,9 +139,7 @@ def _engine(path: Path) -> Engine:
 
 def _connector(path: Path) -> Callable[[], sqlite3.Connection]:
     def connect() -> sqlite3.Connection:
-        db = sqlite3.connect(
-            reading.uri(path, "rw"), uri=True, timeout=reading.WAIT_SECONDS, isolation_level=None
-        )
+        db = sqlite3.connect(reading.uri(path, "rw"), uri=True, timeout=reading.WAIT_SECONDS, isolation_level=None)
         db.execute("PRAGMA journal_mode = DELETE")
         db.execute("PRAGMA synchronous = FULL")
         db.execute("PRAGMA foreign_keys = ON")

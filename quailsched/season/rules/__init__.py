@@ -4,7 +4,7 @@ from quailsched.season.rules.cleanout import cleanout
 from quailsched.season.rules.eggs import cabinet, eggs
 from quailsched.season.rules.floor import calm, floor
 from quailsched.season.rules.moving_out import cold, young
-from quailsched.season.rules.nowhere import nowhere
 from quailsched.season.rules.notready import notready
+from quailsched.season.rules.nowhere import nowhere
 
 RULES = (eggs, cabinet, floor, cleanout, notready, young, cold, calm, nowhere)

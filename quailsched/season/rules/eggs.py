@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from quailsched.farm.records import Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
@@ -73,7 +74,7 @@ def _at_borders(season: Season, piece: Slice) -> Iterator[Slice]:
         batch = share.presence.batch
         cuts.add(batch.start.toordinal() + season.days(batch).lockdown)
     inside = sorted(c for c in cuts if piece.start.toordinal() <= c <= piece.end.toordinal())
-    for start, end in zip(inside, inside[1:], strict=False):
+    for start, end in pairwise(inside):
         yield Slice(
             piece.start.fromordinal(start), piece.start.fromordinal(end), piece.shares,
             piece.eggs, piece.birds, piece.floor_cm2,

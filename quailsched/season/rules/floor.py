@@ -56,6 +56,7 @@ def calm(season: Season) -> Iterator[Clash]:
     for place in season.farm.places:
         if not place.role.is_pen:
             continue
+
         def least(piece: Slice, floor_cm2: int = place.floor_cm2) -> int:
             kinds = [season.kind(share.presence.batch) for share in piece.shares]
             return math.ceil(floor_cm2 / max(kind.value("calm_area_cm2") for kind in kinds))
@@ -80,7 +81,7 @@ def calm(season: Season) -> Iterator[Clash]:
 
 
 def _birds_text(piece: Slice) -> str:
-    """"Like "70 birds of Clover", "120 birds of Dill and Elder"."""
+    """ "Like "70 birds of Clover", "120 birds of Dill and Elder"."""
     shares = [share for share in piece.shares if share.run.birds]
     names = names_text(list(dict.fromkeys(share.presence.batch.name for share in shares)))
     return f"{count_text(piece.birds, 'bird')} of {names}"

@@ -39,8 +39,9 @@ def young(season: Season) -> Iterator[Clash]:
             have=age,
             unit="days",
             birds_over=birds,
-            sentence=f"{count_text(birds, 'bird')} of {batch.name} would be in {place.name} at {count_text(age, 'day')} "
-            f"old; they are not {lacking} before day {days.may_leave_brooder - days.hatch}, on {day_text(least)}.",
+            sentence=f"{count_text(birds, 'bird')} of {batch.name} would be in {place.name} at "
+            f"{count_text(age, 'day')} old; they are not {lacking} before day "
+            f"{days.may_leave_brooder - days.hatch}, on {day_text(least)}.",
         )
 
 

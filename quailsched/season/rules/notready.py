@@ -34,7 +34,9 @@ def _clash(place: Place, presence: Presence, closure: Span, start: date, end: da
     run = presence.run_on(start)
     assert run is not None
     many, what = (run.eggs, "egg") if place.role.holds_eggs or not run.birds else (run.birds, "bird")
-    until = f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"
+    until = (
+        f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"
+    )
     why = closure.reason or "out of use"
     return Clash(
         kind="notready",

@@ -80,7 +80,8 @@ def _room_left(season: Season, place: Place, start: date, end: date, slices: tup
             room = min(room, room_of(place) - piece.taken(place))
     blocked = [(c.start, c.end) for c in closures(place)]
     clean = timedelta(days=place.clean_out_days)
-    blocked += [(e.day, e.day + clean) for e in season.emptyings(place)]
+    if clean:
+        blocked += [(e.day, e.day + clean) for e in season.emptyings(place)]
     if any(first < end and last > start for first, last in blocked):
         return 0
     return max(room, 0)

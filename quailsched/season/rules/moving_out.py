@@ -22,10 +22,10 @@ def young(season: Season) -> Iterator[Clash]:
         hatch = batch.start + timedelta(days=days.hatch)
         first = max(presence.start, hatch)
         last = min(presence.end, least) - timedelta(days=1)
-        if last < first:
+        run = presence.run_on(first) if first <= last else None
+        if run is None or not run.birds:
             continue
-        run = presence.run_on(first)
-        birds = run.birds if run else 0
+        birds = run.birds
         age = (first - hatch).days
         lacking = "feathered" if days.feathered >= days.heat_off else "off heat"
         yield Clash(
@@ -68,7 +68,9 @@ def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash
     first, last = min(lows), max(lows)
     worst = min(lows, key=lambda day: (lows[day], day))
     run = presence.run_on(first)
-    birds = run.birds if run else 0
+    if run is None or not run.birds:
+        return
+    birds = run.birds
     age = (first - batch.start).days - days.hatch
     units = season.farm.settings.units
     yield Clash(

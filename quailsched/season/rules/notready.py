@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from quailsched.farm.records import Place, Span
 from quailsched.farm.units import count_text, day_text
 from quailsched.season.clash import Clash
+from quailsched.season.footprint import Run
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 
@@ -26,13 +27,12 @@ def notready(season: Season) -> Iterator[Clash]:
     for place, presence in season.all_presences():
         for closure in closures(place):
             start, end = max(presence.start, closure.start), min(presence.end, closure.end)
-            if start < end:
-                yield _clash(place, presence, closure, start, end)
+            run = presence.run_on(start) if start < end else None
+            if run is not None and (run.eggs or run.birds):
+                yield _clash(place, presence, closure, run, start, end)
 
 
-def _clash(place: Place, presence: Presence, closure: Span, start: date, end: date) -> Clash:
-    run = presence.run_on(start)
-    assert run is not None
+def _clash(place: Place, presence: Presence, closure: Span, run: Run, start: date, end: date) -> Clash:
     many, what = (run.eggs, "egg") if place.role.holds_eggs or not run.birds else (run.birds, "bird")
     until = (
         f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"

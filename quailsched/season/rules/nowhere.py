@@ -36,6 +36,8 @@ def _kept_in_hatcher(season: Season, batch: Batch, leg: Leg, place: str) -> Iter
     if start >= leg.end:
         return
     birds = season.birds(batch, batch.start + timedelta(days=start), leg.stay.part)
+    if not birds:
+        return
     first, last = batch.start + timedelta(days=start), batch.start + timedelta(days=leg.end - 1)
     yield _clash(
         batch, leg.stay.place_id, first, last, birds, "birds",

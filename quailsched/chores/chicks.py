@@ -37,7 +37,7 @@ def _moves(legs: tuple[Leg, ...]) -> Iterator[tuple[Leg, Leg]]:
 
 def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
     kind, days, farm = season.kind(batch), season.days(batch), season.farm
-    make = partial(chore_of, farm, batch=batch, place=farm.place(leg.stay.place_id))
+    make = partial(chore_of, farm, batch=batch, place=farm.place(leg.stay.place_id), leg=leg.index)
     units = farm.settings.units
     week = 1
     while (age := 7 * week) < days.heat_off - days.hatch:
@@ -72,7 +72,7 @@ def _feed_switch(season: Season, batch: Batch, leg: Leg, day: int) -> Chore:
         season.farm, "feed switch", f"From starter to grower feed, {batch.name}",
         f"Mix over three days; starter has {kind.value('starter_protein_pct'):g} % protein, "
         f"grower {kind.value('grower_protein_pct'):g} %.",
-        day=on_day(batch, day), batch=batch, place=season.farm.place(leg.stay.place_id),
+        day=on_day(batch, day), batch=batch, place=season.farm.place(leg.stay.place_id), leg=leg.index,
     )  # fmt: skip
 
 
@@ -82,7 +82,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
     if old.id == new.id:
         return
     day = on_day(batch, after.start)
-    make = partial(chore_of, farm, batch=batch)
+    make = partial(chore_of, farm, batch=batch, leg=after.index)
     if old.role.holds_eggs and not new.role.holds_eggs:
         units = farm.settings.units
         warm = warmth_text(season.kind(batch).at("heat_c", 0), units)
@@ -97,14 +97,14 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
     elif not new.role.holds_eggs:
         yield make(
             "move", f"Move {batch.name} from {old.name} to {new.name}", "In the evening, calmly, in the dim.",
-            day=day, place=new, number=after.index, cautions=("hands",),
+            day=day, place=new, cautions=("hands",),
         )  # fmt: skip
 
 
 def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Chore]:
     farm, kind = season.farm, season.kind(batch)
     old, new = farm.place(before.stay.place_id), farm.place(after.stay.place_id)
-    make = partial(chore_of, farm, batch=batch)
+    make = partial(chore_of, farm, batch=batch, leg=after.index)
     harden = kind.days("harden_off_days")
     if new.outdoors and after.start - harden >= before.start:
         yield make(

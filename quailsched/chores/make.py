@@ -24,6 +24,7 @@ def chore_of(
     number: int = 0,
     batch: Batch | None = None,
     place: Place | None = None,
+    leg: int | None = None,
     run_of: str = "",
     cautions: tuple[str, ...] = (),
     urgent: bool = False,
@@ -31,9 +32,12 @@ def chore_of(
 ) -> Chore:
     """A chore; its key is made of ids and ``number``, so it survives any change of days and names.
 
-    ``run_of`` is the id of the batch that opened a place's run of occupancy, for chores about a place.
+    ``leg`` is the number of the stay that the chore belongs to, where a batch may have several like it.
+    ``run_of`` names the stay that opened a place's run of occupancy, for chores about a place.
     """
     ids = [i for i in (batch.id if batch else "", place.id if place and run_of else "", run_of) if i]
+    if leg is not None:
+        ids.append(str(leg))
     return Chore(
         key="/".join([kind, *ids, str(number)]),
         kind=kind,

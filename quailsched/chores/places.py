@@ -44,12 +44,17 @@ ROUNDS = (
 
 @dataclass(frozen=True, slots=True)
 class Occupied:
-    """A run of days on which a place is not empty, named after the batch that opened it."""
+    """A run of days on which a place is not empty, named after the stay that opened it."""
 
     opened_by: str
     kind: Kind
     start: date
     end: date
+
+
+def _name_of(presence: Presence) -> str:
+    """A stay, by ids: the same batch may come to a place twice."""
+    return f"{presence.batch.id}/{presence.leg.index}"
 
 
 def occupied_runs(season: Season, presences: list[Presence]) -> list[Occupied]:
@@ -60,7 +65,7 @@ def occupied_runs(season: Season, presences: list[Presence]) -> list[Occupied]:
             last = runs[-1]
             runs[-1] = Occupied(last.opened_by, last.kind, last.start, max(last.end, p.end))
         else:
-            runs.append(Occupied(p.batch.id, season.kind(p.batch), p.start, p.end))
+            runs.append(Occupied(_name_of(p), season.kind(p.batch), p.start, p.end))
     return runs
 
 
@@ -111,5 +116,5 @@ def _clean_outs(season: Season, place: Place) -> Iterator[Chore]:
             season.farm, "clean-out", f"Clean out {place.name}",
             f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} "
             "before the next come in.",
-            day=emptying.day, place=place, run_of=emptying.left[0].batch.id, cautions=("dust", "hands"),
+            day=emptying.day, place=place, run_of=_name_of(emptying.left[0]), cautions=("dust", "hands"),
         )  # fmt: skip

@@ -46,7 +46,7 @@ class FarmFile:
     @classmethod
     def open(cls, path: Path) -> Self:
         """The farm of an existing file. Raises StoreError if it is refused; the file is left as it is."""
-        path = Path(path)
+        path = Path(path).absolute()  # so that even "." has a name
         return cls(path, contents_of(path))
 
     @property

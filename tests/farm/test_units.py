@@ -1,0 +1,53 @@
+"""Quantities and days in words. Factors from NIST Special Publication 811 (1 ft = 0.3048 m, 1 in = 2.54 cm)."""
+
+from datetime import date
+
+import pytest
+
+from quailsched.farm.records import Units
+from quailsched.farm.units import area_text, count_text, day_text, length_text, names_text, span_text, warmth_text
+
+
+@pytest.mark.parametrize(
+    ("area_cm2", "metric", "us"),
+    [(310, "310 cm²", "0.3 sq ft"), (13_000, "1.30 m²", "14.0 sq ft"), (89_187, "8.92 m²", "96.0 sq ft")],
+)
+def test_areas(area_cm2: int, metric: str, us: str) -> None:
+    assert (area_text(area_cm2, Units.METRIC), area_text(area_cm2, Units.US)) == (metric, us)
+
+
+@pytest.mark.parametrize(
+    ("warmth_c", "metric", "us"), [(37.5, "37.5 °C", "100 °F"), (0, "0 °C", "32 °F"), (35, "35 °C", "95 °F")]
+)
+def test_warmth(warmth_c: float, metric: str, us: str) -> None:
+    assert (warmth_text(warmth_c, Units.METRIC), warmth_text(warmth_c, Units.US)) == (metric, us)
+
+
+def test_lengths() -> None:
+    assert (length_text(46, Units.METRIC), length_text(46, Units.US)) == ("46 cm", "18 in")
+
+
+@pytest.mark.parametrize(
+    ("first", "last", "text"),
+    [
+        (date(2027, 4, 22), date(2027, 4, 30), "22 – 30 Apr"),
+        (date(2027, 4, 30), date(2027, 5, 2), "30 Apr – 2 May"),
+        (date(2027, 4, 22), date(2027, 4, 22), "22 Apr"),
+        (date(2027, 12, 30), date(2028, 1, 2), "30 Dec 2027 – 2 Jan 2028"),
+    ],
+)
+def test_spans(first: date, last: date, text: str) -> None:
+    assert span_text(first, last) == text
+
+
+def test_a_year_is_written_where_it_is_another() -> None:
+    near = date(2027, 4, 6)
+    assert day_text(date(2028, 1, 5), near) == "5 Jan 2028"
+    assert span_text(date(2028, 1, 5), date(2028, 1, 9), near) == "5 – 9 Jan 2028"
+    assert span_text(date(2027, 5, 5), date(2027, 5, 9), near) == "5 – 9 May"
+
+
+def test_counts_and_names() -> None:
+    assert [count_text(n, "clash", "clashes") for n in (0, 1, 2)] == ["0 clashes", "1 clash", "2 clashes"]
+    assert count_text(12_000, "egg") == "12,000 eggs"
+    assert [names_text(n) for n in ([], ["A"], ["A", "B"], ["A", "B", "C"])] == ["", "A", "A and B", "A, B and C"]

@@ -64,7 +64,8 @@ class Life(RuleBasedStateMachine):
 
         self.folder = tempfile.TemporaryDirectory()
         self.file = FarmFile.create(Path(self.folder.name) / "x.quail", one)
-        self.past, self.future = [one], []
+        self.past: list[Farm] = [one]
+        self.future: list[Farm] = []
         self.clock = NOW
 
     def save(self, change: object) -> None:

@@ -33,7 +33,7 @@ def notready(season: Season) -> Iterator[Clash]:
 
 
 def _clash(place: Place, presence: Presence, closure: Span, run: Run, start: date, end: date) -> Clash:
-    many, what = (run.eggs, "egg") if place.role.holds_eggs or not run.birds else (run.birds, "bird")
+    many, what = (run.eggs, "egg") if run.eggs else (run.birds, "bird")
     until = (
         f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"
     )

@@ -36,7 +36,8 @@ def run(file: Path | None) -> int:
     app.styleHints().colorSchemeChanged.connect(lambda _scheme: _follow_desktop(window))
     window.show()
     window.season.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
-    window.say(remark)
+    if remark:
+        window.say(remark)
     return app.exec()
 
 

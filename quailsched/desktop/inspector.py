@@ -91,6 +91,7 @@ class Inspector(QFrame):
                 )
             )
             column.addWidget(_button("Add a batch", self.batch_wanted.emit, "main"))
+            column.addWidget(_button("Add another place", self.place_wanted.emit))
             return
         if not clashes:
             column.addWidget(_label("No clash ahead", "heading"))

@@ -109,6 +109,7 @@ class MainWindow(QMainWindow):
         self.refresh()
         self.season.canvas.fit()
         remember(last_farm=str(opened.file.path.absolute()))
+        self.say(f"{opened.farm.settings.name} is kept in {opened.file.path}. Every change is saved at once.")
 
     def refresh(self) -> None:
         """Show the farm as it is now."""

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QSpinBox, QWidget
 
-from quailsched.desktop.forms.dates import day_field, day_of
+from quailsched.desktop.forms.dates import day_field, day_of, days_field
 from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
 from quailsched.desktop.forms.route_field import RouteField
 from quailsched.edits.change import apply
@@ -54,8 +54,8 @@ class BatchForm(RecordForm):
         self.origin.setCurrentIndex(list(_ORIGIN_WORDS).index(shown.origin))
         self.start = day_field(shown.start)
         self.number = QSpinBox(minimum=0, maximum=MOST_EGGS, value=shown.number)
-        self.age = QSpinBox(maximum=1000, suffix=" days", value=shown.age_days)
-        self.egg_age = QSpinBox(maximum=60, suffix=" days", value=shown.egg_age_days)
+        self.age = days_field(shown.age_days, 1000)
+        self.egg_age = days_field(shown.egg_age_days, 60)
         self.route = RouteField(opened.farm)
         self.note = QLineEdit(shown.note)
         for name, text, field, tip in (

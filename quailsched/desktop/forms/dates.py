@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from PySide6.QtCore import QDate
-from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLineEdit, QSpinBox, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.record_form import button
 from quailsched.farm.check import EARLIEST, LATEST
@@ -18,6 +18,18 @@ def day_field(day: date) -> QDateEdit:
     field.setCalendarPopup(True)
     field.setDateRange(QDate(EARLIEST.year, 1, 1), QDate(LATEST.year, 12, 31))
     field.setDisplayFormat("ddd d MMM yyyy")
+    return field
+
+
+def days_field(days: int, most: int) -> QSpinBox:
+    """A number of days, "1 day" or "3 days"."""
+    field = QSpinBox(maximum=most, value=days)
+
+    def name_unit(number: int) -> None:
+        field.setSuffix(" day" if number == 1 else " days")
+
+    field.valueChanged.connect(name_unit)
+    name_unit(days)
     return field
 
 

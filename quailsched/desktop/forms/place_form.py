@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.forms.dates import SpansField, day_field, day_of
+from quailsched.desktop.forms.dates import SpansField, day_field, day_of, days_field
 from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
 from quailsched.farm.check import MOST_CLEAN_OUT_DAYS, MOST_EGGS
 from quailsched.farm.kinds import kind_in
@@ -51,7 +51,7 @@ class PlaceForm(RecordForm):
         self.role.setCurrentIndex(list(_ROLE_WORDS).index(shown.role))
         self.egg_places = QSpinBox(maximum=MOST_EGGS, value=shown.egg_places)
         self._floor_fields(shown)
-        self.clean_out = QSpinBox(maximum=MOST_CLEAN_OUT_DAYS, suffix=" days")
+        self.clean_out = days_field(0, MOST_CLEAN_OUT_DAYS)
         self.clean_out.setValue(shown.clean_out_days if place else self._usual_clean_out())
         self.outdoors = QCheckBox("Birds feel the nights here")
         self.outdoors.setChecked(shown.outdoors)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QFrame,
@@ -143,6 +143,12 @@ class RecordForm(QDialog):
         first = next((name for name, sentences in told.items() if sentences), None)
         if first is not None:
             self._fields[first][0].setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._fields:
+            first = next(iter(self._fields.values()))[0]
+            first.setFocus(Qt.FocusReason.TabFocusReason)
 
     def fit(self) -> None:
         """As large as its fields want, within the screen."""

@@ -21,7 +21,7 @@ _LABEL = 1.5  # room above the line for a clash's days
 _MARK = 0.95  # one row of clash marks below the lane
 _BELOW = 0.5
 _MOST_OVER = 0.9  # overflow is shown to this share of the body; more is cut, the label says how much
-_LEAST_FACTOR, _MOST_FACTOR = 0.62, 1.6
+_LEAST_FACTOR, _MOST_FACTOR = 0.55, 1.6
 
 
 @dataclass(frozen=True, slots=True)

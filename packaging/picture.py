@@ -31,6 +31,7 @@ def main(out: Path) -> None:
         app.processEvents()
         floor = next(clash for clash in clashes_of(opened.season, TODAY) if clash.kind == "floor")
         window.season.canvas.show_clash(floor)
+        window.say("")  # where the file lies is no matter of the picture
         app.processEvents()
         window.grab().save(str(out))
 

@@ -20,8 +20,25 @@ class Shape(StrEnum):
     GOMPERTZ = "gompertz"  # A exp(-b exp(-k t)), the growth model of body weight
 
 
+class _Sourced:
+    """What figures and curves tell of where they come from."""
+
+    __slots__ = ()
+    sources: tuple[Source, ...]
+    basis: str
+    is_replaced: bool
+
+    @property
+    def confidence(self) -> Confidence:
+        return Confidence.OWN if self.is_replaced else weakest(self.sources, self.basis)
+
+    @property
+    def source_text(self) -> str:
+        return OWN_TEXT if self.is_replaced else joined_text(self.sources, self.basis)
+
+
 @dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(_Sourced):
     """One value with the range of its sources, in ``unit`` (days, degC, cm2, cm, g, %, hours, count).
 
     ``basis`` is "" where the sources say it as it stands, else how it was come by. A farm's own value
@@ -40,17 +57,9 @@ class Figure:
     note: str
     is_replaced: bool = False
 
-    @property
-    def confidence(self) -> Confidence:
-        return Confidence.OWN if self.is_replaced else weakest(self.sources, self.basis)
-
-    @property
-    def source_text(self) -> str:
-        return OWN_TEXT if self.is_replaced else joined_text(self.sources, self.basis)
-
 
 @dataclass(frozen=True, slots=True)
-class Curve:
+class Curve(_Sourced):
     """A value by age in days since hatch: through ``points`` (age, value), or a gompertz by ``parameters``.
 
     Parameters are A (in ``unit``), b (no unit), k (1/day) and optionally ``until``, the last age of the data.
@@ -67,14 +76,6 @@ class Curve:
     basis: str
     note: str
     is_replaced: bool = False
-
-    @property
-    def confidence(self) -> Confidence:
-        return Confidence.OWN if self.is_replaced else weakest(self.sources, self.basis)
-
-    @property
-    def source_text(self) -> str:
-        return OWN_TEXT if self.is_replaced else joined_text(self.sources, self.basis)
 
     def at(self, age_days: float) -> float:
         """The value at an age. Before the first and after the last point it is held constant."""

@@ -6,7 +6,9 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 
-from quailsched.season.occupancy import Slice
+from quailsched.farm.records import Place
+from quailsched.season.occupancy import Slice, room_of
+from quailsched.season.season import Season
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +44,45 @@ def stretches(slices: Iterable[Slice], broken: Callable[[Slice], bool]) -> Itera
         run = [piece] if broken(piece) else []
     if run:
         yield run
+
+
+def overfull(season: Season, *, of_eggs: bool) -> Iterator[tuple[Place, list[Slice], Slice]]:
+    """Each run of days on which a place holds more than it has room for, and the worst slice of it."""
+    for place in season.farm.places:
+        if place.role.holds_eggs is of_eggs:
+            for run in _over(season, place):
+                yield place, run, max(run, key=lambda piece: piece.eggs if of_eggs else piece.floor_cm2)
+
+
+def _over(season: Season, place: Place) -> Iterator[list[Slice]]:
+    return stretches(season.slices(place), lambda piece: piece.taken(place) > room_of(place))
+
+
+def clash_of_run(
+    kind: str,
+    place: Place,
+    run: list[Slice],
+    worst: Slice,
+    need: float,
+    have: float,
+    unit: str,
+    sentence: str,
+    birds_over: int = 0,
+) -> Clash:
+    """The clash of a run of slices of ``place``; its worst day is the first of ``worst``."""
+    return Clash(
+        kind=kind,
+        place_id=place.id,
+        batch_ids=batch_ids_in(run),
+        first=run[0].start,
+        last=run[-1].last,
+        worst=worst.start,
+        need=need,
+        have=have,
+        unit=unit,
+        birds_over=birds_over,
+        sentence=sentence,
+    )
 
 
 def batch_ids_in(run: Iterable[Slice]) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Part, Place
@@ -52,6 +52,10 @@ class Slice:
     @property
     def last(self) -> date:
         return self.end - timedelta(days=1)
+
+    def cut(self, start: int, end: int) -> Slice:
+        """The part of it between two day ordinals."""
+        return replace(self, start=date.fromordinal(start), end=date.fromordinal(end))
 
 
 def room_of(place: Place) -> int:

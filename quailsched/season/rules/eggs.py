@@ -7,58 +7,40 @@ from itertools import pairwise
 
 from quailsched.farm.records import Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
-from quailsched.season.clash import Clash, batch_ids_in, stretches
+from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
 from quailsched.season.occupancy import Share, Slice
 from quailsched.season.season import Season
 
 
 def eggs(season: Season) -> Iterator[Clash]:
     """More eggs in a setter, hatcher or cabinet than it has egg places."""
-    for place in season.farm.places:
-        if not place.role.holds_eggs:
-            continue
-        for run in stretches(season.slices(place), lambda s, p=place: s.eggs > p.egg_places):  # type: ignore[misc]
-            worst = max(run, key=lambda s: s.eggs)
-            over = worst.eggs - place.egg_places
-            names = names_text([share.presence.batch.name for share in worst.shares])
-            yield Clash(
-                kind="eggs",
-                place_id=place.id,
-                batch_ids=batch_ids_in(run),
-                first=run[0].start,
-                last=run[-1].last,
-                worst=worst.start,
-                need=worst.eggs,
-                have=place.egg_places,
-                unit="eggs",
-                birds_over=0,
-                sentence=f"{names} {'need' if len(worst.shares) > 1 else 'needs'} {worst.eggs:,} egg places by "
-                f"{day_text(worst.start)}, {place.name} has {place.egg_places:,}: {count_text(over, 'egg')} too many.",
-            )
+    for place, run, worst in overfull(season, of_eggs=True):
+        names = names_text([share.presence.batch.name for share in worst.shares])
+        verb = "need" if len(worst.shares) > 1 else "needs"
+        over = count_text(worst.eggs - place.egg_places, "egg")
+        sentence = (
+            f"{names} {verb} {worst.eggs:,} egg places by {day_text(worst.start)}, "
+            f"{place.name} has {place.egg_places:,}: {over} too many."
+        )
+        yield clash_of_run("eggs", place, run, worst, worst.eggs, place.egg_places, "eggs", sentence)
 
 
 def cabinet(season: Season) -> Iterator[Clash]:
     """Eggs that must be turned and eggs that must lie still in one cabinet, or either in the wrong machine."""
     for place in season.farm.places:
-        if not place.role.holds_eggs:
-            continue
-        split = [_at_borders(season, piece) for piece in season.slices(place)]
-        pieces = [piece for parts in split for piece in parts]
-        for run in stretches(pieces, lambda s, p=place: _wrong_eggs(season, p, s) > 0):  # type: ignore[misc]
-            worst = max(run, key=lambda s: _wrong_eggs(season, place, s))
-            yield Clash(
-                kind="cabinet",
-                place_id=place.id,
-                batch_ids=batch_ids_in(run),
-                first=run[0].start,
-                last=run[-1].last,
-                worst=worst.start,
-                need=_wrong_eggs(season, place, worst),
-                have=0,
-                unit="eggs",
-                birds_over=0,
-                sentence=_sentence(season, place, worst),
-            )
+        if place.role.holds_eggs:
+            yield from _cabinet(season, place)
+
+
+def _cabinet(season: Season, place: Place) -> Iterator[Clash]:
+    def wrong_eggs(piece: Slice) -> int:
+        return _wrong_eggs(season, place, piece)
+
+    pieces = [part for piece in season.slices(place) for part in _at_borders(season, piece)]
+    for run in stretches(pieces, lambda piece: wrong_eggs(piece) > 0):
+        worst = max(run, key=wrong_eggs)
+        sentence = _sentence(season, place, worst)
+        yield clash_of_run("cabinet", place, run, worst, wrong_eggs(worst), 0, "eggs", sentence)
 
 
 def _still(season: Season, share: Share, piece: Slice) -> bool:
@@ -75,10 +57,7 @@ def _at_borders(season: Season, piece: Slice) -> Iterator[Slice]:
         cuts.add(batch.start.toordinal() + season.days(batch).lockdown)
     inside = sorted(c for c in cuts if piece.start.toordinal() <= c <= piece.end.toordinal())
     for start, end in pairwise(inside):
-        yield Slice(
-            piece.start.fromordinal(start), piece.start.fromordinal(end), piece.shares,
-            piece.eggs, piece.birds, piece.floor_cm2,
-        )  # fmt: skip
+        yield piece.cut(start, end)
 
 
 def _wrong_eggs(season: Season, place: Place, piece: Slice) -> int:

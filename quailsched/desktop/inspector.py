@@ -9,13 +9,13 @@ from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
+from quailsched.desktop.labels import label
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.farm.records import Batch
 from quailsched.farm.units import count_text, span_text
@@ -71,9 +71,9 @@ class Inspector(QFrame):
 
     def _first_page(self, column: QVBoxLayout) -> None:
         """A farm with nothing in it: how to begin."""
-        column.addWidget(_label("Begin with your places", "heading"))
+        column.addWidget(label("Begin with your places", "heading"))
         column.addWidget(
-            _label(
+            label(
                 "Add what your birds live in: a setter or a cabinet for the eggs, a brooder for the "
                 "chicks, a pen for grown birds. Then add a batch: its days follow by themselves."
             )
@@ -83,9 +83,9 @@ class Inspector(QFrame):
     def _all_page(self, column: QVBoxLayout, season: Season, clashes: tuple[Clash, ...]) -> None:
         farm = season.farm
         if not farm.batches:
-            column.addWidget(_label("Now a batch", "heading"))
+            column.addWidget(label("Now a batch", "heading"))
             column.addWidget(
-                _label(
+                label(
                     "Say how many eggs go in and when. The route through your places is filled in, "
                     "and where it goes wrong shows at once."
                 )
@@ -94,13 +94,13 @@ class Inspector(QFrame):
             column.addWidget(_button("Add another place", self.place_wanted.emit))
             return
         if not clashes:
-            column.addWidget(_label("No clash ahead", "heading"))
+            column.addWidget(label("No clash ahead", "heading"))
             column.addWidget(
-                _label("Every batch has its place, its room and its clean-out. Pick a batch to see its days.")
+                label("Every batch has its place, its room and its clean-out. Pick a batch to see its days.")
             )
             return
-        column.addWidget(_label(f"{count_text(len(clashes), 'clash', 'clashes')} ahead", "clashHeading"))
-        column.addWidget(_label("Pick one to see why.", "soft"))
+        column.addWidget(label(f"{count_text(len(clashes), 'clash', 'clashes')} ahead", "clashHeading"))
+        column.addWidget(label("Pick one to see why.", "soft"))
         for clash in clashes:
             when = span_text(clash.first, clash.last, self.today)
             button = _button(f"{title_of(farm, clash)}\n{when}", lambda c=clash: self.clash_chosen.emit(c), "row")
@@ -110,7 +110,7 @@ class Inspector(QFrame):
 
     def _clash_page(self, column: QVBoxLayout, season: Season, clash: Clash) -> None:
         farm = season.farm
-        column.addWidget(_label(title_of(farm, clash), "clashHeading"))
+        column.addWidget(label(title_of(farm, clash), "clashHeading"))
         column.addLayout(_rows(clash_rows(farm, clash, self.today)))
         for batch_id in clash.batch_ids:
             name = farm.batch(batch_id).name
@@ -118,7 +118,7 @@ class Inspector(QFrame):
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
-        column.addWidget(_label(batch.name, "heading"))
+        column.addWidget(label(batch.name, "heading"))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = QHBoxLayout()
         for text, days in (("A day earlier", -1), ("A day later", 1)):
@@ -133,14 +133,6 @@ class Inspector(QFrame):
             text = f"{title_of(season.farm, clash)}\n{span_text(clash.first, clash.last, self.today)}"
             column.addWidget(_button(text, lambda c=clash: self.clash_chosen.emit(c), "row"))
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
-
-
-def _label(text: str, name: str = "") -> QLabel:
-    label = QLabel(text)
-    label.setWordWrap(True)
-    label.setObjectName(name)
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    return label
 
 
 def _button(text: str, action: object, name: str = "") -> QPushButton:
@@ -158,9 +150,9 @@ def _rows(rows: list[tuple[str, str]]) -> QGridLayout:
     grid.setColumnStretch(1, 1)
     said = ""
     for number, (name, text) in enumerate(rows):
-        soft = _label("" if name == said else name, "soft")
+        soft = label("" if name == said else name, "soft")
         soft.setAlignment(Qt.AlignmentFlag.AlignTop)
         grid.addWidget(soft, number, 0)
-        grid.addWidget(_label(text, "source" if name == "Counts on" else ""), number, 1)
+        grid.addWidget(label(text, "source" if name == "Counts on" else ""), number, 1)
         said = name
     return grid

@@ -142,10 +142,8 @@ def sheet_of(theme: Theme) -> str:
     QFrame#quiet {{ background: {t.sunk}; border: none; border-radius: 10px; }}
     QWidget#topBar {{ background: {t.top}; }}
     QWidget#rail {{ background: {t.rail}; }}
-    QLabel#heading {{ font-size: 15pt; font-weight: 700; }}
-    QLabel#clashHeading {{ font-size: 13pt; font-weight: 700; color: {t.clash}; }}
-    QLabel#source {{ color: {t.soft}; font-size: 9pt; }}
-    QLabel#soft {{ color: {t.soft}; }}
+    QLabel#clashHeading {{ color: {t.clash}; }}
+    QLabel#soft, QLabel#source {{ color: {t.soft}; }}
     QLabel#fault {{ color: {t.clash}; }}
     QPushButton {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 11px;
         padding: 4px 14px; min-height: 1.2em; }}

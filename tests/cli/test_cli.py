@@ -2,6 +2,7 @@
 
 import json
 import os
+import shlex
 import subprocess
 import sys
 from datetime import date
@@ -267,7 +268,8 @@ def test_as_a_program_of_its_own(example: Path) -> None:
 
 
 def test_a_pager_that_closes_early_is_no_fault(example: Path) -> None:
-    words = f"{sys.executable} -P -m quailsched chores '{example}' --from 2027-04-06 --days 400 | head -1"
+    program = f"{shlex.quote(sys.executable)} -P -m quailsched"
+    words = f"{program} chores {shlex.quote(str(example))} --from 2027-04-06 --days 400 | head -1"
     env = {**os.environ, "PYTHONPATH": str(ROOT)}
     done = subprocess.run(["bash", "-c", words], cwd=ROOT, env=env, capture_output=True, text=True, timeout=120)
     assert done.stderr == ""

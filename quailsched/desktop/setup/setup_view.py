@@ -13,6 +13,7 @@ from quailsched.desktop.forms.farm_form import edit_farm
 from quailsched.desktop.forms.figure_form import edit_figure
 from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
+from quailsched.desktop.labels import label
 from quailsched.desktop.setup.page import TablePage
 from quailsched.desktop.setup.tables import FIGURE_HEADINGS, TABLES, figure_rows
 from quailsched.farm.records import Batch, Person, Place
@@ -48,9 +49,7 @@ class SetupView(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(22, 14, 22, 14)
         row = QHBoxLayout()
-        heading = QLabel("Setup")
-        heading.setObjectName("heading")
-        row.addWidget(heading)
+        row.addWidget(label("Setup", "heading"))
         row.addStretch()
         self.farm_button = QPushButton("Farm: name, units, nights…")
         row.addWidget(self.farm_button)

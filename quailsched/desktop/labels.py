@@ -1,0 +1,24 @@
+"""Labels in the sizes and colours that the window uses; sizes follow the font of the desktop."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
+
+# The style sheet colours by these names; sizes stand here, since a sheet knows none relative to the font.
+_SIZES = {"heading": (1.5, True), "clashHeading": (1.3, True), "source": (0.88, False)}
+
+
+def label(text: str, role: str = "") -> QLabel:
+    """Text that wraps and can be selected; ``role``: heading, clashHeading, soft, source, fault, or plain."""
+    made = QLabel(text)
+    made.setWordWrap(True)
+    made.setObjectName(role)
+    made.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    if role in _SIZES:
+        factor, is_bold = _SIZES[role]
+        font = made.font()
+        font.setPointSizeF(font.pointSizeF() * factor)
+        font.setBold(is_bold)
+        made.setFont(font)
+    return made

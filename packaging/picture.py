@@ -18,6 +18,7 @@ def main(out: Path) -> None:
         from PySide6.QtWidgets import QApplication
 
         from quailsched.desktop.main_window import MainWindow
+        from quailsched.desktop.tasks import run_at_once
         from quailsched.desktop.theme import LIGHT, show_theme
         from quailsched.season.clashes import clashes_of
         from quailsched.session.farms import make_example
@@ -25,7 +26,7 @@ def main(out: Path) -> None:
         app = QApplication([])
         show_theme(app, LIGHT)
         opened = make_example(Path(folder) / "Pebble Bank.quail", TODAY)
-        window = MainWindow(opened, TODAY)
+        window = MainWindow(opened, TODAY, run_at_once)
         window.resize(1440, 900)
         window.show()
         app.processEvents()

@@ -78,6 +78,10 @@ def parser() -> argparse.ArgumentParser:
         "example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file"
     )
     word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
+    sub = word(
+        "ways-out", "small changes that remove a clash, each re-checked", since="clashes from this day on (today)"
+    )
+    sub.add_argument("--clash", type=_count(10_000), metavar="N", help="of the clash with this number in the list only")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
     sub = word("chores", "chores of the coming days", since="the first day (today)")
@@ -98,7 +102,7 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
-WORDS = ("example", "clashes", "places", "chores", "calendar", "figures", "export", "import")
+WORDS = ("example", "clashes", "ways-out", "places", "chores", "calendar", "figures", "export", "import")
 
 
 def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
@@ -128,7 +132,7 @@ def _run(arguments: list[str], today: date) -> int:
     from quailsched import commands
 
     words = parser().parse_args(arguments)
-    command: _Command = getattr(commands, {"import": "import_"}.get(words.word, words.word))
+    command: _Command = getattr(commands, {"import": "import_", "ways-out": "ways_out_"}.get(words.word, words.word))
     return command(words, today)
 
 

@@ -9,12 +9,15 @@ from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
+from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
+from quailsched.planner.ways_out import ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
 from quailsched.report.places import places_json, places_text
+from quailsched.report.ways_out import ways_out_json, ways_out_text
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
 from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
@@ -42,6 +45,23 @@ def clashes(words: argparse.Namespace, today: date) -> int:
     else:
         print(clashes_text(opened.farm, found, since))
     return 1 if found else 0
+
+
+def ways_out_(words: argparse.Namespace, today: date) -> int:
+    """Exit code 1 if a clash that was asked for has no way out."""
+    opened, since = open_farm(words.file), words.since or today
+    found = list(enumerate(clashes_of(opened.season, since), 1))
+    if words.clash is not None:
+        if not 1 <= words.clash <= len(found):
+            many = f"a number from 1 to {len(found)}" if found else "none, as there is no clash"
+            raise FarmError([Fault("--clash", words.clash, f"{many} is accepted")])
+        found = [found[words.clash - 1]]
+    answers = [(number, clash, ways_out(opened.farm, clash, since)) for number, clash in found]
+    if words.json:
+        _print_json(ways_out_json(opened.farm, answers, since))
+    else:
+        print(ways_out_text(opened.farm, answers, since))
+    return 0 if all(ways for _, _, ways in answers) else 1
 
 
 def places(words: argparse.Namespace, today: date) -> int:

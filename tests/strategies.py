@@ -1,12 +1,16 @@
-"""Random sound farms for property tests."""
+"""Random farms for property tests: sound by ``farm.check``, though most of them are bad plans.
+
+``farms()`` is what tests want; the strategies of single records take what they have to fit to.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
+from uuid import UUID
 
 from hypothesis import strategies as st
 
-from quailsched.farm.check import require_sound
 from quailsched.farm.records import (
     Batch,
     Farm,
@@ -22,113 +26,162 @@ from quailsched.farm.records import (
     Stay,
     Units,
 )
+from quailsched.husbandry.handbook import handbook, labels
 
-DAYS = st.dates(date(2026, 1, 1), date(2029, 12, 31))
-_WORDS = st.text(st.characters(codec="utf-8", exclude_categories=["Cs", "Cc"]), max_size=12)
+KINDS = ("coturnix", "coturnix-heavy", "bobwhite", "button")
+FIRST_DAY, LAST_DAY = date(2026, 1, 1), date(2028, 12, 31)
+# Any letters but control characters and the halves of pairs, which no file can hold; notes have lines too.
+_LETTERS = st.characters(exclude_categories=("Cs", "Cc"))
+_NOTES = st.text(st.one_of(_LETTERS, st.just("\n")), max_size=20)
+# Days of a hatch that have to follow each other: a random one may contradict the others of its kind.
+_ORDERED = {"candle_day", "candle_again_day", "lockdown_day", "incubation_days"}
+
+
+def ids(number: int) -> str:
+    """The id of a record by number: a UUID, the same in every run."""
+    return str(UUID(int=number))
+
+
+def days() -> st.SearchStrategy[date]:
+    return st.dates(FIRST_DAY, LAST_DAY)
+
+
+def names() -> st.SearchStrategy[str]:
+    return st.text(_LETTERS, min_size=1, max_size=12).filter(lambda name: bool(name.strip()))
 
 
 @st.composite
-def spans(draw: st.DrawFn) -> tuple[Span, ...]:
-    found = []
-    for _ in range(draw(st.integers(0, 2))):
-        start = draw(DAYS)
-        found.append(Span(start, start + timedelta(days=draw(st.integers(1, 40))), draw(_WORDS)))
-    return tuple(found)
+def spans(draw: st.DrawFn) -> Span:
+    start = draw(days())
+    return Span(start, start + timedelta(days=draw(st.integers(1, 40))), draw(_NOTES))
 
 
 @st.composite
-def places(draw: st.DrawFn) -> tuple[Place, ...]:
-    """At least one place for eggs, one brooder and one pen."""
-    roles = [draw(st.sampled_from([Role.SETTER, Role.CABINET])), Role.BROODER, Role.PEN]
-    roles += draw(st.lists(st.sampled_from(list(Role)), max_size=4))
-    return tuple(
-        Place(
-            id=f"place {number}",
-            name=f"{role} {number}",
-            role=role,
-            position=draw(st.integers(0, 9)),
-            egg_places=draw(st.integers(1, 400)) if role.holds_eggs else 0,
-            floor_cm2=0 if role.holds_eggs else draw(st.integers(100, 90_000)),
-            clean_out_days=draw(st.integers(0, 14)),
-            outdoors=draw(st.booleans()) and role.is_pen,
-            turns_itself=draw(st.booleans()) and role.holds_eggs,
-            ready_on=draw(st.none() | DAYS),
-            shut=draw(spans()),
-            note=draw(_WORDS),
-        )
-        for number, role in enumerate(roles)
+def settings_records(draw: st.DrawFn, record_id: str = "") -> Settings:
+    low = st.floats(-60, 40)
+    return Settings(
+        id=record_id or ids(1),
+        name=draw(names()),
+        units=draw(st.sampled_from(Units)),
+        night_lows_c=tuple(draw(st.one_of(st.just([]), st.lists(low, min_size=12, max_size=12)))),
+        latitude=draw(st.none() | st.floats(-90, 90)),
+        note=draw(_NOTES),
     )
 
 
 @st.composite
-def _chain(draw: st.DrawFn, homes: list[str], start: int, part: Part, is_last: bool) -> list[Stay]:
-    """Stays that follow each other from ``start``; the last is open or ends only if ``is_last``."""
+def places(draw: st.DrawFn, record_id: str, name: str, roles: Sequence[Role] = tuple(Role)) -> Place:
+    role = draw(st.sampled_from(roles))
+    return Place(
+        id=record_id,
+        name=name,
+        role=role,
+        position=draw(st.integers(0, 9)),
+        egg_places=draw(st.integers(1, 400)) if role.holds_eggs else 0,
+        floor_cm2=0 if role.holds_eggs else draw(st.integers(2_000, 200_000)),
+        clean_out_days=draw(st.integers(0, 14)),
+        outdoors=draw(st.booleans()),
+        turns_itself=draw(st.booleans()),
+        ready_on=draw(st.none() | days()),
+        shut=tuple(draw(st.lists(spans(), max_size=2))),
+        note=draw(_NOTES),
+    )
+
+
+@st.composite
+def people(draw: st.DrawFn, record_id: str, name: str) -> Person:
+    away = tuple(draw(st.lists(spans(), max_size=2)))
+    return Person(record_id, name, draw(st.booleans()), away, draw(_NOTES))
+
+
+@st.composite
+def chains(
+    draw: st.DrawFn, first: Sequence[str], then: Sequence[str], start: int, part: Part, *, goes_on: bool
+) -> tuple[Stay, ...]:
+    """Stays that follow each other from day ``start``; ``goes_on``: others follow on the last one."""
     stays: list[Stay] = []
-    for _ in range(draw(st.integers(1, 3))):
-        end = start + draw(st.integers(1, 45))
-        stays.append(Stay(draw(st.sampled_from(homes)), start, end, part))
-        start = end
-    if is_last:
-        last = stays.pop()
-        ends = draw(st.booleans())
-        leaving = draw(st.none() | st.sampled_from(Leaving)) if ends else None
-        stays.append(Stay(last.place_id, last.from_day, last.to_day if ends else None, part, leaving))
-    return stays
+    day = start
+    for index in range(draw(st.integers(1, 3))):
+        end = day + draw(st.integers(1, 40))
+        stays.append(Stay(draw(st.sampled_from(first if index == 0 else then)), day, end, part))
+        day = end
+    last = stays[-1]
+    if not goes_on and draw(st.booleans()):
+        open_end = draw(st.booleans())
+        leaving = None if open_end else draw(st.sampled_from(Leaving))
+        stays[-1] = Stay(last.place_id, last.from_day, None if open_end else last.to_day, part, leaving)
+    return tuple(stays)
 
 
 @st.composite
-def batches(draw: st.DrawFn, farm_places: tuple[Place, ...], number: int) -> Batch:
-    origin = draw(st.sampled_from(Origin))
-    egg_homes = [place.id for place in farm_places if place.role.holds_eggs]
-    homes = [place.id for place in farm_places if not place.role.holds_eggs]
-    first = Stay(draw(st.sampled_from(egg_homes if origin.is_eggs else homes)), 0, draw(st.integers(1, 20)))
-    assert first.to_day is not None
-    splits = draw(st.booleans())
-    stays = [first, *draw(_chain(homes + egg_homes, first.to_day, Part.ALL, not splits))]
-    if splits:
-        split_day = stays[-1].to_day
-        assert split_day is not None
-        parts = draw(st.sampled_from([(Part.HENS,), (Part.COCKS,), (Part.HENS, Part.COCKS)]))
-        for part in parts:
-            stays += draw(_chain(homes, split_day, part, True))
+def routes(draw: st.DrawFn, origin: Origin, where: Iterable[Place]) -> tuple[Stay, ...]:
+    """All birds together, then perhaps hens, cocks or both apart, from the day on which "all" ends."""
+    every = list(where)
+    first = [place.id for place in every if place.role.holds_eggs is origin.is_eggs]
+    then = [place.id for place in every]
+    apart = draw(st.sampled_from([(), (Part.HENS,), (Part.COCKS,), (Part.HENS, Part.COCKS)]))
+    together = draw(chains(first, then, 0, Part.ALL, goes_on=bool(apart)))
+    if not apart:
+        return together
+    split_day = together[-1].to_day
+    assert split_day is not None
+    parts = [draw(chains(then, then, split_day, part, goes_on=False)) for part in apart]
+    return together + tuple(stay for chain in parts for stay in chain)
+
+
+@st.composite
+def batches(draw: st.DrawFn, record_id: str, name: str, where: Sequence[Place]) -> Batch:
+    """A batch on a route through ``where``, which must not be empty."""
+    holds = {place.role.holds_eggs for place in where}
+    origin = draw(st.sampled_from([origin for origin in Origin if origin.is_eggs in holds]))
     return Batch(
-        id=f"batch {number}",
-        name=f"Batch {number}",
-        kind=draw(st.sampled_from(["coturnix", "coturnix-heavy", "bobwhite", "button"])),
+        id=record_id,
+        name=name,
+        kind=draw(st.sampled_from(KINDS)),
         origin=origin,
-        start=draw(DAYS),
-        number=draw(st.integers(1, 500)),
-        stays=tuple(stays),
-        age_days=0 if origin.is_eggs else draw(st.integers(0, 200)),
-        egg_age_days=draw(st.integers(0, 20)) if origin.is_eggs else 0,
-        note=draw(_WORDS),
+        start=draw(days()),
+        number=draw(st.integers(1, 400)),
+        stays=draw(routes(origin, where)),
+        age_days=0 if origin.is_eggs else draw(st.integers(0, 120)),
+        egg_age_days=draw(st.integers(0, 14)) if origin.is_eggs else 0,
+        note=draw(_NOTES),
     )
 
 
 @st.composite
-def farms(draw: st.DrawFn, most_batches: int = 6) -> Farm:
-    """A farm that ``farm.check`` finds sound."""
-    made = draw(places())
-    lows = st.tuples(*[st.floats(-30, 30).map(lambda low: round(low, 1))] * 12)
-    choices = []
-    if draw(st.booleans()):
-        choices.append(FigureChoice("choice", "coturnix", "hatch_of_set_pct", draw(st.integers(1, 100)) * 1.0))
-    return require_sound(
-        Farm(
-            Settings(
-                id="0b0e8f5c-58f1-4f0d-9a3e-6f3f0f6a2f11",
-                name=draw(st.sampled_from(["Thistle Yard", "Äckerchen", "鶉舎"])),
-                units=draw(st.sampled_from(Units)),
-                night_lows_c=draw(st.just(()) | lows),
-                latitude=draw(st.none() | st.integers(-90, 90).map(float)),
-                note=draw(_WORDS),
-            ),
-            made,
-            tuple(
-                Person(f"person {n}", f"Person {n}", draw(st.booleans()), draw(spans()), draw(_WORDS))
-                for n in range(draw(st.integers(0, 3)))
-            ),
-            tuple(draw(batches(made, n)) for n in range(draw(st.integers(0, most_batches)))),
-            tuple(choices),
-        )
+def choices(draw: st.DrawFn, record_id: str, kind: str, key: str) -> FigureChoice:
+    """A farm's own figure, within the range of its sources, or curve, within sane bounds."""
+    reason = draw(_NOTES)
+    label = labels()[key]
+    if not label.is_curve:
+        figure = handbook()[kind].figures[key]
+        return FigureChoice(record_id, kind, key, draw(st.floats(figure.low, figure.high)), (), reason)
+    ages = draw(st.lists(st.integers(0, 400), min_size=1, max_size=4, unique=True).map(sorted))
+    points = tuple((float(age), draw(st.floats(label.least, label.most))) for age in ages)
+    return FigureChoice(record_id, kind, key, None, points, reason)
+
+
+def _replaceable() -> list[tuple[str, str]]:
+    keys = [key for key in labels() if key not in _ORDERED]
+    return [(kind, key) for kind in KINDS for key in keys]
+
+
+@st.composite
+def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5) -> Farm:
+    """A sound farm. It may have no places, and then has no batches."""
+
+    def some(most: int) -> list[str]:
+        unique = st.lists(names(), max_size=most, unique_by=lambda name: name.strip().casefold())
+        return draw(unique)
+
+    where = tuple(draw(places(ids(100 + n), name)) for n, name in enumerate(some(most_places)))
+    replaced = draw(st.lists(st.sampled_from(_replaceable()), max_size=3, unique=True))
+    return Farm(
+        settings=draw(settings_records()),
+        places=where,
+        people=tuple(draw(people(ids(200 + n), name)) for n, name in enumerate(some(3))),
+        batches=tuple(
+            draw(batches(ids(300 + n), name, where)) for n, name in enumerate(some(most_batches) if where else [])
+        ),
+        choices=tuple(draw(choices(ids(400 + n), *pair)) for n, pair in enumerate(replaced)),
     )

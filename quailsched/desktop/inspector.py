@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.labels import label
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.way_cards import WayCards
 from quailsched.farm.records import Batch
 from quailsched.farm.units import count_text, span_text
 from quailsched.report.clashes import title_of
@@ -36,11 +37,15 @@ class Inspector(QFrame):
     back_asked = Signal()
     batch_wanted = Signal()
     place_wanted = Signal()
+    way_entered = Signal(object)  # WayOut
+    way_left = Signal()
+    way_chosen = Signal(object)  # WayOut
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
         self.today = today
+        self.cards = WayCards()
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -112,6 +117,11 @@ class Inspector(QFrame):
         farm = season.farm
         column.addWidget(label(title_of(farm, clash), "clashHeading"))
         column.addLayout(_rows(clash_rows(farm, clash, self.today)))
+        self.cards = WayCards()
+        self.cards.entered.connect(self.way_entered)
+        self.cards.left.connect(self.way_left)
+        self.cards.chosen.connect(self.way_chosen)
+        column.addWidget(self.cards)
         for batch_id in clash.batch_ids:
             name = farm.batch(batch_id).name
             column.addWidget(_button(f"Show {name}", lambda b=batch_id: self.batch_chosen.emit(b)))

@@ -31,10 +31,12 @@ from quailsched.desktop.forms.place_form import edit_place
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.setup.setup_view import SetupView
+from quailsched.desktop.tasks import Background, Run
 from quailsched.desktop.theme import show_theme, wanted_theme
 from quailsched.edits.batches import shift
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
+from quailsched.planner.ways_out import WayOut
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
 from quailsched.session.faults import CalendarError, StoreError
@@ -49,8 +51,10 @@ SEASON, SETUP = 0, 1
 class MainWindow(QMainWindow):
     """One farm at a time. ``opened`` is replaced when another is opened."""
 
-    def __init__(self, opened: OpenFarm, today: date) -> None:
+    def __init__(self, opened: OpenFarm, today: date, run: Run | None = None) -> None:
+        """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
+        self._background = Background(self)
         self.today = today
         self.opened = opened
         self.top = TopBar(self.undo, self.redo, self.write_calendar, self.next_clash)
@@ -59,7 +63,7 @@ class MainWindow(QMainWindow):
             ("setup", "Setup", "Places, people, batches and figures (Ctrl+2)"),
         ]
         self.rail = Rail(views)
-        self.season = SeasonView(today)
+        self.season = SeasonView(today, run or self._background.run)
         self.setup_view = SetupView(opened, today)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.season)
@@ -92,6 +96,7 @@ class MainWindow(QMainWindow):
         canvas.place_opened.connect(self.change_place)
         canvas.nudged.connect(self.nudge)
         canvas.picked.connect(self._enable)
+        self.season.way_chosen.connect(self.take_way)
         inspector.change_asked.connect(self.change_batch)
         inspector.remove_asked.connect(self.remove)
         inspector.nudge_asked.connect(self.nudge)
@@ -251,6 +256,10 @@ class MainWindow(QMainWindow):
     def nudge(self, batch_id: str, days: int) -> None:
         self.attempt(lambda: self.opened.apply(shift(self.opened.farm, batch_id, days)))
 
+    def take_way(self, way: WayOut) -> None:
+        """Do what a way out proposes, as one step."""
+        self.attempt(lambda: self.opened.apply(way.change))
+
     def _pick_new(self, batch_id: str | None) -> None:
         if batch_id is not None:
             self.season.pick(Picked(batch_id=batch_id))
@@ -329,5 +338,6 @@ class MainWindow(QMainWindow):
         self.resize(min(1440, screen.width() - 20), min(900, screen.height() - 40))
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        self._background.finish()
         remember(window=bytes(self.saveGeometry().toHex().data()).decode())
         super().closeEvent(event)

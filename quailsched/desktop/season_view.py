@@ -4,27 +4,38 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
 
 from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.inspector import Inspector
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.tasks import Run
+from quailsched.edits.change import apply
+from quailsched.planner.ways_out import WayOut, ways_out
 from quailsched.season.clash import Clash
+from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
 
 
 class SeasonView(QWidget):
     """Shows a season; what its parts ask for is passed on by their own signals."""
 
-    def __init__(self, today: date, parent: QWidget | None = None) -> None:
+    way_chosen = Signal(object)  # WayOut
+
+    def __init__(self, today: date, run: Run, parent: QWidget | None = None) -> None:
+        """``run`` carries out slow work beside the window (``tasks``)."""
         super().__init__(parent)
+        self.today = today
+        self._run = run
         self.canvas = SeasonCanvas(today)
         self.inspector = Inspector(today)
         self.frees_up = FreesUp(today)
         self._season: Season | None = None
         self._clashes: tuple[Clash, ...] = ()
+        self._is_previewing = False
+        self._before_preview = Picked()
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
@@ -43,9 +54,13 @@ class SeasonView(QWidget):
         self.inspector.clash_chosen.connect(self.canvas.show_clash)
         self.inspector.batch_chosen.connect(self._pick_batch)
         self.inspector.back_asked.connect(self._pick_nothing)
+        self.inspector.way_entered.connect(self._preview)
+        self.inspector.way_left.connect(self._end_preview)
+        self.inspector.way_chosen.connect(self.way_chosen)
 
     def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
         self._season, self._clashes = season, clashes
+        self._is_previewing = False
         self.canvas.show_season(season, clashes)
         self.frees_up.show_season(season)
         self._show_picked(self.canvas.scene().picked)
@@ -58,8 +73,36 @@ class SeasonView(QWidget):
         return self.canvas.scene().picked
 
     def _show_picked(self, picked: Picked) -> None:
-        if self._season is not None:
-            self.inspector.show_picked(self._season, self._clashes, picked)
+        if self._season is None or self._is_previewing:
+            return
+        self.inspector.show_picked(self._season, self._clashes, picked)
+        if picked.clash is not None:
+            self._find_ways(self._season, picked.clash)
+
+    def _find_ways(self, season: Season, clash: Clash) -> None:
+        cards = self.inspector.cards
+
+        def show(ways: tuple[WayOut, ...]) -> None:
+            if cards is self.inspector.cards:  # else something else has been picked meanwhile
+                cards.show_ways(ways)
+
+        self._run(lambda: ways_out(season.farm, clash, self.today), show)
+
+    def _preview(self, way: WayOut) -> None:
+        """Show the season as it would be; nothing is changed."""
+        if self._season is None:
+            return
+        after = Season(apply(self._season.farm, way.change))
+        if not self._is_previewing:
+            self._before_preview = self.picked
+        self._is_previewing = True
+        self.canvas.show_season(after, clashes_of(after, self.today))
+
+    def _end_preview(self) -> None:
+        if self._season is not None and self._is_previewing:
+            self.canvas.show_season(self._season, self._clashes)
+            self.canvas.pick(self._before_preview)
+            self._is_previewing = False
 
     def _pick_batch(self, batch_id: str) -> None:
         self.canvas.pick(Picked(batch_id=batch_id))

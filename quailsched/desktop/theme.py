@@ -139,6 +139,7 @@ def sheet_of(theme: Theme) -> str:
     return f"""
     QToolTip {{ color: {t.ink}; background: {t.card}; border: 1px solid {t.line}; padding: 4px; }}
     QFrame#card {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 12px; }}
+    QFrame#best {{ background: {t.good_tint}; border: 1px solid {t.good}; border-radius: 10px; }}
     QFrame#quiet {{ background: {t.sunk}; border: none; border-radius: 10px; }}
     QWidget#topBar {{ background: {t.top}; }}
     QWidget#rail {{ background: {t.rail}; }}

@@ -19,6 +19,12 @@ TITLES = {
     "cold": "Nights too cold in {place}",
     "calm": "Too few birds in {place}",
     "nowhere": "No place after {place}",
+    "stale": "Eggs too old for {place}",
+    "ages": "Two ages in {place}",
+    "crowd": "Too many together in {place}",
+    "cocks": "Too many cocks in {place}",
+    "quarantine": "Quarantine not over in {place}",
+    "hands": "Nobody home for {place}",
 }
 
 
@@ -27,27 +33,29 @@ def title_of(farm: Farm, clash: Clash) -> str:
     return TITLES[clash.kind].format(place=farm.place(clash.place_id).name)
 
 
+def clash_json(farm: Farm, clash: Clash) -> dict[str, Any]:
+    """One clash; dates ISO and inclusive, areas in cm2."""
+    return {
+        "kind": clash.kind,
+        "place": farm.place(clash.place_id).name,
+        "batches": [farm.batch(batch_id).name for batch_id in clash.batch_ids],
+        "first": clash.first.isoformat(),
+        "last": clash.last.isoformat(),
+        "worst": clash.worst.isoformat(),
+        "need": clash.need,
+        "have": clash.have,
+        "unit": clash.unit,
+        "birds_over": clash.birds_over,
+        "sentence": clash.sentence,
+    }
+
+
 def clashes_json(farm: Farm, clashes: tuple[Clash, ...], since: date) -> dict[str, Any]:
-    """The document of ``quailsched clashes --json``; dates ISO and inclusive, areas in cm2."""
+    """The document of ``quailsched clashes --json``."""
     return {
         "farm": farm.settings.name,
         "from": since.isoformat(),
-        "clashes": [
-            {
-                "kind": clash.kind,
-                "place": farm.place(clash.place_id).name,
-                "batches": [farm.batch(batch_id).name for batch_id in clash.batch_ids],
-                "first": clash.first.isoformat(),
-                "last": clash.last.isoformat(),
-                "worst": clash.worst.isoformat(),
-                "need": clash.need,
-                "have": clash.have,
-                "unit": clash.unit,
-                "birds_over": clash.birds_over,
-                "sentence": clash.sentence,
-            }
-            for clash in clashes
-        ],
+        "clashes": [clash_json(farm, clash) for clash in clashes],
     }
 
 
@@ -58,7 +66,8 @@ def clashes_text(farm: Farm, clashes: tuple[Clash, ...], since: date) -> str:
     count = count_text(len(clashes), "clash", "clashes")
     lines = [f"{farm.settings.name}: {count} from {since.isoformat()} on", ""]
     width = max(len(span_text(c.first, c.last, since)) for c in clashes)
-    for clash in clashes:
-        lines.append(f"  {span_text(clash.first, clash.last, since):<{width}}  {title_of(farm, clash)}")
-        lines.append(f"  {'':<{width}}  {clash.sentence}")
+    for number, clash in enumerate(clashes, 1):
+        days = span_text(clash.first, clash.last, since)
+        lines.append(f"  {number:>2}. {days:<{width}}  {title_of(farm, clash)}")
+        lines.append(f"  {'':>3} {'':<{width}}  {clash.sentence}")
     return "\n".join(lines)

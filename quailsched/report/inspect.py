@@ -18,10 +18,15 @@ FIGURES = {
     "young": ("feathered_day", "heat_off_day"),
     "cold": ("out_min_night_c", "hardened_day"),
     "calm": ("calm_area_cm2",),
+    "stale": ("egg_storage_days", "egg_storage_loss_pct_per_day"),
+    "ages": ("age_gap_days",),
+    "crowd": ("crowd_birds",),
+    "cocks": ("hens_per_cock", "cocks_mature_day"),
+    "quarantine": ("quarantine_days",),
     "nowhere": ("incubation_days", "hatcher_hold_days"),
 }
 
-_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird"}
+_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird", "people": "pair of hands"}
 
 
 def short_text(farm: Farm, clash: Clash) -> str:

@@ -47,14 +47,16 @@ def birds_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> int:
     start_age = 0 if batch.origin.is_eggs else batch.age_days
     total = hatched(kind, batch)
     if part is Part.ALL:
-        return whole(total * _alive(kind, day - days.hatch) / _alive(kind, start_age))
+        return whole(total * _share(kind, start_age, day - days.hatch))
     split_day = next(s.from_day for s in batch.stays if s.part is not Part.ALL)
     split_age = max(split_day - days.hatch, 0)
-    laying, surplus = split_of(kind, whole(total * _alive(kind, split_age) / _alive(kind, start_age)))
+    laying, surplus = split_of(kind, whole(total * _share(kind, start_age, split_age)))
     head = laying if part is Part.HENS else surplus
-    return whole(head * _alive(kind, max(day - days.hatch, split_age)) / _alive(kind, split_age))
+    return whole(head * _share(kind, split_age, max(day - days.hatch, split_age)))
 
 
 @lru_cache(maxsize=65536)
-def _alive(kind: Kind, age_days: int) -> float:
-    return kind.at("alive", age_days)
+def _share(kind: Kind, start_age: int, age_days: int) -> float:
+    """Of the birds alive at ``start_age``, the share that still is at ``age_days``; 0 where none were left."""
+    alive = kind.at("alive", start_age)
+    return kind.at("alive", age_days) / alive if alive > 0 else 0.0

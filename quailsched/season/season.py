@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
 
-from quailsched.farm.kinds import kind_of
+from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
@@ -22,11 +22,21 @@ class Season:
 
     farm: Farm
 
+    @cached_property
+    def _kinds(self) -> dict[str, Kind]:
+        return {kind_id: kind_in(self.farm, kind_id) for kind_id in {batch.kind for batch in self.farm.batches}}
+
+    @cached_property
+    def _days(self) -> dict[str, Days]:
+        return {batch.id: days_of(self.kind(batch), batch) for batch in self.farm.batches}
+
     def kind(self, batch: Batch) -> Kind:
-        return kind_of(self.farm, batch)
+        """The kind of a batch as this farm keeps it; the batch need not be of the farm (a batch being thought of)."""
+        return self._kinds.get(batch.kind) or kind_in(self.farm, batch.kind)
 
     def days(self, batch: Batch) -> Days:
-        return days_of(self.kind(batch), batch)
+        known = self.farm.find(batch.id) is batch
+        return self._days[batch.id] if known else days_of(self.kind(batch), batch)
 
     @cached_property
     def _egg_places(self) -> frozenset[str]:

@@ -14,6 +14,7 @@ from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.theme import DARK, LIGHT, show_theme
+from quailsched.desktop.way_cards import WayCard
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
@@ -197,3 +198,41 @@ def test_an_undo_in_the_setup_view_fills_its_table_again(window: MainWindow) -> 
     assert page.model.index(row, 2).data() == "26 Jun 2027"  # 23 June and three days
     window.undo()
     assert page.model.index(row, 2).data() == "23 Jun 2027"
+
+
+def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window: MainWindow, qtbot: QtBot) -> None:
+    before = window.opened.farm
+    clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
+    canvas = window.season.canvas
+    canvas.show_clash(clash)
+    card = window.season.inspector.cards.findChildren(WayCard)[0]
+    assert card.way.sentence.startswith("Set Gorse 1 day later")
+    gorse = batch_id(window, "Gorse")
+
+    def start_shown() -> date:
+        return min(b.start for lane in canvas.scene().lanes for b in lane.content.bands if b.batch_id == gorse)
+
+    was = start_shown()
+    card.button.setFocus()
+    QApplication.processEvents()
+    assert start_shown() == was + timedelta(days=1)
+    assert window.opened.farm == before  # a preview changes nothing
+    canvas.setFocus()
+    QApplication.processEvents()
+    assert start_shown() == was
+    assert window.season.picked.clash == clash
+    qtbot.mouseClick(card.button, LEFT)
+    assert window.opened.farm.batch(gorse).start == before.batch(gorse).start + timedelta(days=1)
+    assert len(window.opened.history()) == 1
+    window.undo()
+    assert window.opened.farm == before
+
+
+def test_work_beside_the_window_comes_back_on_its_thread(opened: OpenFarm, qtbot: QtBot) -> None:
+    made = MainWindow(opened, date(2027, 4, 6))
+    qtbot.addWidget(made)
+    clash = next(c for c in clashes_of(opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
+    made.season.canvas.show_clash(clash)
+    assert made.season.inspector.cards.findChildren(WayCard) == []
+    qtbot.waitUntil(lambda: bool(made.season.inspector.cards.findChildren(WayCard)), timeout=20_000)
+    made.close()

@@ -14,7 +14,7 @@ from quailsched.farm.check import faults_of
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Farm, Leaving, Part, Person
 from tests.builders import ARK, BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, stay
-from tests.strategies import DAYS, farms
+from tests.strategies import days, farms
 
 
 def life() -> Farm:
@@ -31,7 +31,7 @@ def test_any_edit_and_its_inverse_give_back_the_farm(one: Farm, data: st.DataObj
     change = put(one, Person("new", "A new person"))
     if one.batches:
         batch = data.draw(st.sampled_from(one.batches))
-        moved, removed = start_on(one, batch.id, data.draw(DAYS)), remove(one, batch.id)
+        moved, removed = start_on(one, batch.id, data.draw(days())), remove(one, batch.id)
         change = data.draw(st.sampled_from([change, moved, removed]))
     after = apply(one, change)
     assert faults_of(after) == []

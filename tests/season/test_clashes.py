@@ -215,13 +215,13 @@ def test_too_few_birds_for_the_pen() -> None:
     route = (*hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 90, leaving=OUT))
     clash = only(clashes(eggs("Aster", 21, *route)), "calm")
     assert (clash.first, clash.last, clash.need, clash.have, clash.unit) == (on(46), on(89), 22, 21, "birds")
-    assert without(clashes(eggs("Aster", 22, *route))) == []
+    assert without(clashes(eggs("Aster", 22, *route)), "cocks") == []
 
 
 def test_two_groups_are_calm_together_that_are_not_alone() -> None:
     route = (*hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 90, leaving=OUT))
     found = clashes(eggs("Aster", 12, *route), eggs("Bracken", 12, *route))
-    assert without(found) == []
+    assert without(found, "cocks") == []
 
 
 def test_chicks_that_hatch_without_a_brooder() -> None:

@@ -89,6 +89,8 @@ def test_moving_everything_moves_every_clash(farm: Farm, days: int) -> None:
 
 @given(farms(most_batches=4), st.data())
 def test_more_room_never_makes_a_clash_about_room(farm: Farm, data: st.DataObject) -> None:
+    if not farm.places:
+        return
     place = data.draw(st.sampled_from(farm.places))
     more = data.draw(st.integers(1, 50_000))
     wider = replace(place, egg_places=place.egg_places + more) if place.role.holds_eggs else replace(
@@ -156,7 +158,8 @@ def test_a_split_loses_and_makes_no_bird(farm: Farm, alive: int) -> None:
 def test_clashes_lie_inside_their_days_and_name_real_records(farm: Farm) -> None:
     for clash in clashes_of(Season(farm)):
         assert clash.first <= clash.worst <= clash.last
-        assert farm.place(clash.place_id).name in clash.sentence
+        names_place = farm.place(clash.place_id).name in clash.sentence
+        assert names_place or clash.kind in ("stale", "hands")
         assert all(isinstance(farm.find(batch_id), Batch) for batch_id in clash.batch_ids)
         assert clash.need != clash.have
         assert clash.sentence.endswith(".")

@@ -24,6 +24,12 @@ MARK_WORDS = {
     "cold": "cold nights",
     "calm": "too few birds",
     "nowhere": "no place",
+    "stale": "old eggs",
+    "ages": "two ages",
+    "crowd": "a crowd",
+    "cocks": "too many cocks",
+    "quarantine": "quarantine",
+    "hands": "nobody home",
 }
 
 

@@ -25,6 +25,33 @@ def eggs(season: Season) -> Iterator[Clash]:
         yield clash_of_run("eggs", place, run, worst, worst.eggs, place.egg_places, "eggs", sentence)
 
 
+def stale(season: Season) -> Iterator[Clash]:
+    """Eggs older at setting than figure egg_storage_days: fewer hatch for each day."""
+    for batch in season.farm.batches:
+        kind = season.kind(batch)
+        most = kind.days("egg_storage_days")
+        if not batch.origin.is_eggs or batch.egg_age_days <= most:
+            continue
+        lost = kind.value("egg_storage_loss_pct_per_day")
+        sentence = (
+            f"The oldest eggs of {batch.name} would be {batch.egg_age_days} days old when they are set on "
+            f"{day_text(batch.start)}; {most} days is the rule, and each day costs about {lost:g} chicks in 100 eggs."
+        )
+        yield Clash(
+            kind="stale",
+            place_id=batch.stays[0].place_id,
+            batch_ids=(batch.id,),
+            first=batch.start,
+            last=batch.start,
+            worst=batch.start,
+            need=most,
+            have=batch.egg_age_days,
+            unit="days",
+            birds_over=0,
+            sentence=sentence,
+        )
+
+
 def cabinet(season: Season) -> Iterator[Clash]:
     """Eggs that must be turned and eggs that must lie still in one cabinet, or either in the wrong machine."""
     for place in season.farm.places:

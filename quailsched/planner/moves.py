@@ -1,0 +1,164 @@
+"""The small changes that are tried against a clash: each an edit with a family, a cost and a sentence.
+
+Costs are in days of trouble, our own weighing: a day earlier or later counts 1, a chick less half a day, another
+place 2, a day less of cleaning 3, a day of building sooner 2, a bird sold young 0.3.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from functools import partial
+
+from quailsched.edits.batches import change_place, end_stay, shift
+from quailsched.edits.change import Change
+from quailsched.edits.proposals import clean_out, leave_sold, ready_on, sell_from, set_number
+from quailsched.farm.kinds import kind_in
+from quailsched.farm.records import Batch, Farm, Part, Place
+from quailsched.farm.units import count_text, day_text
+from quailsched.season.clash import Clash
+from quailsched.season.season import Season
+
+MOST_DAYS = 21  # a batch is moved by three weeks at most: further it is another plan
+_FEWER = (0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.5, 0.4)
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """One change that may help. Of each ``family`` only the cheapest that helps is offered."""
+
+    edit: Callable[[Farm], Change]
+    family: str
+    cost: float
+    sentence: str
+
+
+def moves(season: Season, clash: Clash, today: date) -> Iterator[Move]:
+    """Every small change worth trying against ``clash``; nothing that lies before ``today`` is changed."""
+    for batch_id in clash.batch_ids:
+        batch = season.farm.batch(batch_id)
+        if batch.start >= today:
+            yield from _starts(batch, today)
+            yield from _fewer(season, batch)
+        yield from _stays(season, batch, clash, today)
+    yield from _place(season.farm, clash, today)
+
+
+def _starts(batch: Batch, today: date) -> Iterator[Move]:
+    verb = "Set" if batch.origin.is_eggs else "Bring in"
+    for days in range(1, MOST_DAYS + 1):
+        for word, step in (("later", days), ("earlier", -days)):
+            start = batch.start + timedelta(days=step)
+            if start < today:
+                continue
+            sentence = (
+                f"{verb} {batch.name} {count_text(days, 'day')} {word}, on {day_text(start)}; "
+                "all of its days move along."
+            )
+            edit = partial(shift, batch_id=batch.id, days=step)
+            yield Move(edit, f"start {batch.id} {word}", days, sentence)
+
+
+def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
+    what = "eggs" if batch.origin.is_eggs else "birds"
+    first = batch.start + timedelta(days=max(season.days(batch).hatch, 0))
+    for share in _FEWER:
+        number = round(batch.number * share)
+        if not 0 < number < batch.number:
+            continue
+        lost = season.birds(batch, first) - season.birds(replace(batch, number=number), first)
+        sentence = (
+            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, 'chick')} fewer."
+        )
+        edit = partial(set_number, batch_id=batch.id, number=number)
+        yield Move(edit, f"fewer {batch.id}", lost * 0.5 + 1, sentence)
+
+
+def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[Move]:
+    for leg in season.footprint(batch).legs:
+        start = batch.start + timedelta(days=leg.start)
+        end = batch.start + timedelta(days=leg.end)
+        if leg.stay.place_id != clash.place_id or start > clash.last or end < clash.first or end <= today:
+            continue
+        if start >= today:
+            yield from _elsewhere(season.farm, batch, leg.index)
+        yield from _ends(season.farm, batch, leg.index, today)
+        if leg.index and start >= today:
+            yield from _ends(season.farm, batch, _before(batch, leg.index), today)
+        yield from _sold(season, batch, leg.index, clash)
+
+
+def _before(batch: Batch, index: int) -> int:
+    """The stay that the birds of stay ``index`` come from."""
+    stay = batch.stays[index]
+    parts = (stay.part, Part.ALL)
+    return max(i for i, s in enumerate(batch.stays[:index]) if s.to_day == stay.from_day and s.part in parts)
+
+
+def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
+    """The same days in another place of the same use."""
+    here = farm.place(batch.stays[index].place_id)
+    for place in farm.places:
+        fits = place.role.holds_eggs is here.role.holds_eggs and place.role.is_pen is here.role.is_pen
+        if place.id != here.id and fits:
+            sentence = f"Give {batch.name} {place.name} instead of {here.name}; its days stay as they are."
+            edit = partial(change_place, batch_id=batch.id, index=index, place_id=place.id)
+            yield Move(edit, f"place {batch.id} {place.id}", 2, sentence)
+
+
+def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
+    """Out of a place some days earlier or later; those who follow on begin there."""
+    stay = batch.stays[index]
+    if stay.to_day is None:
+        return
+    place = farm.place(stay.place_id).name
+    who = f"the surplus cocks of {batch.name}" if stay.part is Part.COCKS else batch.name
+    for days in range(1, 15):
+        for word, step in (("earlier", -days), ("later", days)):
+            day = batch.start + timedelta(days=stay.to_day + step)
+            if day < today or stay.to_day + step <= stay.from_day:
+                continue
+            sentence = f"Take {who} out of {place} {count_text(days, 'day')} {word}, on {day_text(day)}."
+            edit = partial(end_stay, batch_id=batch.id, index=index, to_day=stay.to_day + step)
+            yield Move(edit, f"end {batch.id} {index} {word}", days + 0.5, sentence)
+
+
+def _sold(season: Season, batch: Batch, index: int, clash: Clash) -> Iterator[Move]:
+    """All of a stay's birds sold on the day that the clash begins, or when they leave for nowhere."""
+    stay, days = batch.stays[index], season.days(batch)
+    number = (clash.first - batch.start).days
+    birds = season.birds(batch, clash.first, stay.part)
+    if not birds or number < days.dry:
+        return
+    what = "chicks" if number < days.feathered else "started birds"
+    age = count_text(number - days.hatch, "day")
+    sentence = f"Sell the {birds:,} {what} of {batch.name} by {day_text(clash.first)}, at {age} old."
+    cost = 5 + birds * 0.3
+    if clash.kind == "nowhere" and stay.to_day == number:
+        yield Move(partial(leave_sold, batch_id=batch.id, index=index), f"sold {batch.id}", cost, sentence)
+    elif stay.part is Part.ALL and stay.from_day < number:
+        edit = partial(sell_from, batch_id=batch.id, index=index, to_day=number)
+        yield Move(edit, f"sold {batch.id}", cost, sentence)
+
+
+def _place(farm: Farm, clash: Clash, today: date) -> Iterator[Move]:
+    """Changes of the place itself: a shorter clean-out, a pen finished sooner."""
+    place = farm.place(clash.place_id)
+    if clash.kind == "cleanout":
+        yield from _shorter_clean_out(farm, place, clash)
+    if clash.kind == "notready" and place.ready_on is not None and today < clash.first < place.ready_on:
+        days = (place.ready_on - clash.first).days
+        sentence = f"Finish {place.name} {count_text(days, 'day')} sooner, by {day_text(clash.first)}."
+        yield Move(partial(ready_on, place_id=place.id, day=clash.first), "build", days * 2, sentence)
+
+
+def _shorter_clean_out(farm: Farm, place: Place, clash: Clash) -> Iterator[Move]:
+    """Down to the days that there are, but not below the least of the figure clean_out_days."""
+    kinds = [kind_in(farm, farm.batch(batch_id).kind) for batch_id in clash.batch_ids]
+    least = max(int(kind.figures["clean_out_days"].low) for kind in kinds)
+    days = int(clash.have)
+    if least <= days < place.clean_out_days:
+        sentence = f"Clean out {place.name} in {count_text(days, 'day')} instead of {place.clean_out_days}, each time."
+        cost = 3 * (place.clean_out_days - days)
+        yield Move(partial(clean_out, place_id=place.id, days=days), "clean", cost, sentence)

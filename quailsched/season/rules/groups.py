@@ -1,0 +1,136 @@
+"""Birds that do not go together: ages too far apart, too many in one crowd, too many cocks, strangers too soon."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date, timedelta
+
+from quailsched.farm.records import Batch, Part, Place, Role
+from quailsched.farm.units import count_text, day_text, names_text
+from quailsched.season.clash import Clash, clash_of_run, stretches
+from quailsched.season.occupancy import Presence, Share, Slice
+from quailsched.season.season import Season
+
+
+def ages(season: Season) -> Iterator[Clash]:
+    """Two ages in one brooder, further apart than figure age_gap_days: heat differs, small ones are trampled."""
+    for place in season.farm.places:
+        if place.role is Role.BROODER:
+            yield from _ages(season, place)
+
+
+def _ages(season: Season, place: Place) -> Iterator[Clash]:
+    def allowed(piece: Slice) -> int:
+        return min(season.kind(share.presence.batch).days("age_gap_days") for share in piece.shares)
+
+    def gap(piece: Slice) -> int:
+        hatched = [_hatch(season, share.presence.batch) for share in piece.shares if share.run.birds]
+        return (max(hatched) - min(hatched)).days if hatched else 0
+
+    for run in stretches(season.slices(place), lambda piece: gap(piece) > allowed(piece)):
+        worst = max(run, key=gap)
+        by_age = sorted((s for s in worst.shares if s.run.birds), key=lambda s: _hatch(season, s.presence.batch))
+        old, young = by_age[0], by_age[-1]
+        sentence = (
+            f"{_aged(season, old, worst.start)} and {_aged(season, young, worst.start)} would share {place.name} from "
+            f"{day_text(run[0].start)}: {count_text(gap(worst), 'day')} apart, {allowed(worst)} is the most. They need "
+            "different heat, and small ones are trampled."
+        )
+        birds = young.run.birds
+        yield clash_of_run("ages", place, run, worst, gap(worst), allowed(worst), "days", sentence, birds)
+
+
+def _hatch(season: Season, batch: Batch) -> date:
+    return batch.start + timedelta(days=season.days(batch).hatch)
+
+
+def _aged(season: Season, share: Share, day: date) -> str:
+    batch = share.presence.batch
+    return f"{batch.name} ({count_text((day - _hatch(season, batch)).days, 'day')} old)"
+
+
+def crowd(season: Season) -> Iterator[Clash]:
+    """More birds together than figure crowd_birds: in a fright they pile up in the corners."""
+    for place in season.farm.places:
+        if not place.role.holds_eggs:
+            yield from _crowd(season, place)
+
+
+def _crowd(season: Season, place: Place) -> Iterator[Clash]:
+    def most(piece: Slice) -> int:
+        return min(int(season.kind(share.presence.batch).value("crowd_birds")) for share in piece.shares)
+
+    for run in stretches(season.slices(place), lambda piece: piece.birds > most(piece)):
+        worst = max(run, key=lambda piece: piece.birds)
+        over = worst.birds - most(worst)
+        names = names_text(list(dict.fromkeys(s.presence.batch.name for s in worst.shares if s.run.birds)))
+        sentence = (
+            f"{worst.birds:,} birds of {names} together in {place.name} by {day_text(worst.start)} are more than "
+            f"{most(worst):,}: in a fright they pile up. Fill the corners, put low cover under a high roof, or part "
+            "them."
+        )
+        yield clash_of_run("crowd", place, run, worst, worst.birds, most(worst), "birds", sentence, over)
+
+
+def cocks(season: Season) -> Iterator[Clash]:
+    """More cocks than figure hens_per_cock allows, from the day that they mature, in a batch not yet parted."""
+    for place, presence in season.all_presences():
+        batch, days = presence.batch, season.days(presence.batch)
+        first = max(presence.start, batch.start + timedelta(days=days.mature))
+        if place.role.holds_eggs or presence.part is not Part.ALL or first >= presence.end:
+            continue
+        alive = season.birds(batch, first)
+        males = alive // 2
+        allowed = math.ceil((alive - males) / season.kind(batch).value("hens_per_cock"))
+        if males > allowed:
+            yield _cocks(season, place, presence, first, males, allowed)
+
+
+def _cocks(season: Season, place: Place, presence: Presence, first: date, males: int, allowed: int) -> Clash:
+    batch = presence.batch
+    per = season.kind(batch).value("hens_per_cock")
+    return Clash(
+        kind="cocks",
+        place_id=place.id,
+        batch_ids=(batch.id,),
+        first=first,
+        last=presence.end - timedelta(days=1),
+        worst=first,
+        need=males,
+        have=allowed,
+        unit="birds",
+        birds_over=males - allowed,
+        sentence=f"From {day_text(first)} the cocks of {batch.name} in {place.name} are grown: about {males:,}, "
+        f"where one for {per:g} hens is enough. {males - allowed:,} should go before they fight and wear out the hens.",
+    )
+
+
+def quarantine(season: Season) -> Iterator[Clash]:
+    """Bought birds beside others of the farm before figure quarantine_days are over."""
+    for place in season.farm.places:
+        bought = {p.batch.id: p.batch for p in season.presences(place) if not p.batch.origin.is_eggs}
+        for batch in bought.values():
+            if not place.role.holds_eggs:
+                yield from _quarantine(season, place, batch)
+
+
+def _quarantine(season: Season, place: Place, batch: Batch) -> Iterator[Clash]:
+    apart = season.kind(batch).days("quarantine_days")
+    over = batch.start + timedelta(days=apart)
+
+    def is_mixed(piece: Slice) -> bool:
+        ids = {share.presence.batch.id for share in piece.shares if share.run.birds}
+        return batch.id in ids and len(ids) > 1
+
+    before = [piece for piece in season.slices(place) if piece.start < over]
+    cut = [piece if piece.end <= over else replace(piece, end=over) for piece in before]
+    for run in stretches(cut, is_mixed):
+        have = (run[0].start - batch.start).days
+        sentence = (
+            f"{batch.name} was brought in on {day_text(batch.start)} and would be with others in {place.name} from "
+            f"{day_text(run[0].start)}, after {count_text(have, 'day')}: {apart} days apart are asked for, until "
+            f"{day_text(over)}."
+        )
+        yield clash_of_run("quarantine", place, run, run[0], apart, have, "days", sentence)

@@ -1,0 +1,152 @@
+"""Ways out: each removes its clash, makes no other, changes nothing that is past; found by hand where that can be."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from itertools import count
+from uuid import UUID
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from quailsched.edits.change import apply
+from quailsched.farm.check import faults_of
+from quailsched.farm.example import example_farm
+from quailsched.farm.records import Batch, Farm, Leaving, Stay
+from quailsched.planner.ways_out import ways_out
+from quailsched.season.clash import Clash
+from quailsched.season.clashes import clashes_of
+from quailsched.season.season import Season
+from tests.builders import BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, only, resized, stay
+from tests.strategies import farms
+
+TODAY = date(2027, 4, 6)
+
+
+def on(day: int) -> date:
+    return MONDAY + timedelta(days=day)
+
+
+def route(out: int = 46) -> tuple[Stay, ...]:
+    return stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, out, leaving=Leaving.SOLD)
+
+
+def days_broken(one: Farm, today: date) -> set[tuple[str, str, str, date]]:
+    """(rule, place, batch, day) of everything that is broken, the plainest way to compare two plans."""
+    return {
+        (clash.kind, clash.place_id, batch_id, clash.first + timedelta(days=n))
+        for clash in clashes_of(Season(one), today)
+        for batch_id in clash.batch_ids
+        for n in range((clash.last - clash.first).days + 1)
+    }
+
+
+def kinds_broken(one: Farm, today: date) -> set[tuple[str, str, str]]:
+    return {(kind, place, batch) for kind, place, batch, _ in days_broken(one, today)}
+
+
+def must_help(one: Farm, clash: Clash, today: date) -> int:
+    """Check every way out of ``clash`` by means of our own; how many there are."""
+    found = ways_out(one, clash, today)
+    assert [way.cost for way in found] == sorted(way.cost for way in found)
+    for way in found:
+        after = apply(one, way.change)
+        assert faults_of(after) == []
+        assert kinds_broken(after, today) <= kinds_broken(one, today)
+        left = [c for c in clashes_of(Season(after), today) if (c.kind, c.place_id) == (clash.kind, clash.place_id)]
+        was = [c for c in clashes_of(Season(one), today) if (c.kind, c.place_id) == (clash.kind, clash.place_id)]
+        assert len(left) < len(was)
+        assert apply(after, way.change.inverse()) == one
+        for batch in one.batches:
+            if batch.start < today:
+                changed = after.find(batch.id)
+                assert isinstance(changed, Batch)
+                assert (changed.start, changed.number) == (batch.start, batch.number)
+    return len(found)
+
+
+def test_every_way_out_of_the_example_helps() -> None:
+    numbers = count(1)
+    one = example_farm(TODAY, lambda: str(UUID(int=next(numbers))))
+    helped = [must_help(one, clash, TODAY) for clash in clashes_of(Season(one), TODAY)]
+    assert sum(1 for many in helped if many) >= 8
+
+
+@settings(max_examples=15)
+@given(farms(most_batches=3), st.dates(date(2026, 6, 1), date(2029, 1, 1)))
+def test_every_way_out_of_any_farm_helps(one: Farm, today: date) -> None:
+    for clash in clashes_of(Season(one), today)[:2]:
+        must_help(one, clash, today)
+
+
+def sentences(one: Farm, kind: str, today: date = MONDAY) -> list[str]:
+    clash = only(clashes_of(Season(one), today), kind)
+    return [way.sentence for way in ways_out(one, clash, today)]
+
+
+def test_missing_days_of_clean_out_are_won_by_setting_later_or_by_cleaning_faster() -> None:
+    # Aster leaves on day 46, five days of clean-out: Bracken may come on day 51 = its day 18: set on day 33.
+    # It is planned for day 31; two days later is enough. Three days of cleaning are left, the least that the
+    # figure clean_out_days allows.
+    tidy = replace(BROODER, clean_out_days=5)
+    one = farm(tidy, eggs("Aster", 50, *route()), eggs("Bracken", 50, *route(), start=on(31)))
+    found = sentences(one, "cleanout", on(20))
+    assert found[0] == "Set Bracken 2 days later, on 3 Apr; all of its days move along."
+    assert "Clean out Brooder in 3 days instead of 5, each time." in found
+
+
+def test_too_many_chicks_are_fewer_eggs_or_sold_or_elsewhere() -> None:
+    # 110 plain birds of 200 cm2 in 20,000: 100 fit. 90 % of 110 eggs are 99.
+    other = replace(BROODER, id="other", name="Other", position=9)
+    places = (resized(SETTER, 200), resized(HATCHER, 200))
+    found = sentences(farm(eggs("Aster", 110, *route()), *places), "floor")
+    assert "Take 99 eggs for Aster instead of 110: 11 chicks fewer." in found
+    wide = resized(other, 30_000)
+    found = sentences(farm(eggs("Aster", 110, *route()), *places, wide), "floor")
+    assert found[0] == "Give Aster Other instead of Brooder; its days stay as they are."
+
+
+def test_a_pen_that_is_late_is_finished_sooner_or_waited_for() -> None:
+    built = replace(PEN, ready_on=on(50))
+    chain = (*route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 90, leaving=Leaving.SOLD))
+    found = sentences(farm(built, eggs("Aster", 50, *chain)), "notready", on(30))
+    # The batch is set already: it cannot be moved. Out of the brooder four days later costs less than building.
+    assert found == [
+        "Take Aster out of Brooder 4 days later, on 20 Apr.",
+        "Finish Pen 4 days sooner, by 16 Apr.",
+    ]
+
+
+def test_birds_with_nowhere_to_go_can_be_sold() -> None:
+    one = farm(eggs("Aster", 30, *route()[:2], stay(BROODER, 18, 46)))
+    assert sentences(one, "nowhere", on(30))[0] == "Sell the 30 started birds of Aster by 16 Apr, at 29 days old."
+
+
+def test_two_small_changes_together_where_none_helps_alone() -> None:
+    # Three batches of 60 plain birds lie in a brooder for 100 at once: whichever goes, 120 are left.
+    one = farm(
+        *(eggs(name, 60, *route(), start=on(day)) for day, name in enumerate(("Aster", "Bracken", "Clover"))),
+        resized(SETTER, 300), resized(HATCHER, 300),
+    )  # fmt: skip
+    clash = only(clashes_of(Season(one), MONDAY), "floor")
+    found = ways_out(one, clash, MONDAY)
+    assert found
+    assert must_help(one, clash, MONDAY) == len(found)
+    assert all(len(way.change.touches) == 2 for way in found)
+
+
+def test_where_nothing_helps_nothing_is_offered() -> None:
+    # In a pen of 10 m2 two hens of another season are too few whatever is done with them by small steps.
+    huge = replace(PEN, floor_cm2=900_000)
+    chain = (*route()[:2], stay(BROODER, 18, 46), stay(huge, 46, None))
+    one = farm(huge, eggs("Aster", 4, *chain))
+    clash = only(clashes_of(Season(one), on(200)), "calm")
+    assert ways_out(one, clash, on(200)) == ()
+
+
+@pytest.mark.parametrize("day", [0, 30])
+def test_what_is_past_is_left_alone(day: int) -> None:
+    one = farm(eggs("Aster", 110, *route()), resized(SETTER, 200), resized(HATCHER, 200))
+    clash = only(clashes_of(Season(one), on(day)), "floor")
+    labels = [way.change.label for way in ways_out(one, clash, on(day))]
+    assert any("eggs for Aster" in text for text in labels) is (day == 0)

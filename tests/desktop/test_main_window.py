@@ -13,6 +13,7 @@ from quailsched.desktop.actions import COMMANDS
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.tasks import run_at_once
 from quailsched.desktop.theme import DARK, LIGHT, show_theme
 from quailsched.desktop.way_cards import WayCard
 from quailsched.season.clashes import clashes_of
@@ -202,6 +203,7 @@ def test_an_undo_in_the_setup_view_fills_its_table_again(window: MainWindow) -> 
 
 def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window: MainWindow, qtbot: QtBot) -> None:
     before = window.opened.farm
+    window.season._run = run_at_once
     clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
     canvas = window.season.canvas
     canvas.show_clash(clash)

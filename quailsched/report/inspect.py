@@ -7,6 +7,8 @@ from datetime import date, timedelta
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
 from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_text
+from quailsched.husbandry.kind import Kind
+from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
@@ -67,6 +69,7 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
             ("Set", f"{count_text(batch.number, 'egg')} on {_long(batch.start)}, {batch.origin.value}"),
             ("Lockdown", _long(on(days.lockdown))),
             ("Hatch", f"{_long(on(days.hatch))}, about {season.birds(batch, on(days.hatch)):,} chicks"),
+            ("How sure", odds_text(kind, batch.number)),
         ]
     else:
         rows.append(("Came", f"{count_text(batch.number, 'bird')} on {_long(batch.start)}, "
@@ -87,6 +90,12 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
     if batch.note:
         rows.append(("Note", batch.note))
     return rows
+
+
+def odds_text(kind: Kind, eggs: int) -> str:
+    """What eight hatches in ten lie between."""
+    odds = hatch_odds(kind, eggs)
+    return f"8 hatches in 10 give {odds.reached_by(0.9):,} to {odds.exceeded_by(0.1):,} chicks"
 
 
 def _long(day: date) -> str:

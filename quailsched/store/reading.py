@@ -16,7 +16,7 @@ from typing import Any
 
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import hints_of, read_record
-from quailsched.farm.records import Farm, Record, farm_of
+from quailsched.farm.records import Farm, Record, Settings, farm_of
 from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.journal import Step
 from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
@@ -24,6 +24,7 @@ from quailsched.store.published import Published
 
 WAIT_SECONDS = 2.0  # for another program that is writing
 _MAGIC = b"SQLite format 3\0"
+_NONSENSE = "not every value in it makes sense"
 _HEADER_BYTES = 100  # https://www.sqlite.org/fileformat.html section 1.3
 
 
@@ -45,14 +46,17 @@ def contents_of(path: Path) -> Contents:
     check_header(path)
     with reading(path) as db:
         _check_whole(path, db)
-        farm = _farm(path, db)
-        rows = db.execute("SELECT number, label, at, merge_key FROM journal ORDER BY number")
-        steps = tuple(Step(number, label, datetime.fromisoformat(at), key) for number, label, at, key in rows)
-        state = db.execute("SELECT cursor, stamp FROM file_state").fetchone()
-        numbers = [step.number for step in steps]
-        if state is None or not 0 <= state[0] <= len(steps) or numbers != list(range(1, len(steps) + 1)):
-            raise StoreError(_damaged(path, "its history has a gap"))
-        return Contents(farm, steps, cursor=state[0], stamp=state[1])
+        try:
+            return _contents(path, db)
+        except sqlite3.OperationalError as error:
+            code = getattr(error, "sqlite_errorcode", None)
+            if code is None:  # text that is not UTF-8 is found by Python, not by SQLite
+                raise StoreError(_damaged(path, _NONSENSE)) from error
+            if code == sqlite3.SQLITE_ERROR:  # no such table, no such column
+                raise StoreError(_damaged(path, "it lacks a table or a field")) from error
+            raise
+        except (ValueError, TypeError) as error:
+            raise StoreError(_damaged(path, _NONSENSE)) from error
 
 
 def published_in(path: Path) -> dict[str, Published]:
@@ -139,6 +143,17 @@ def _check_whole(path: Path, db: sqlite3.Connection) -> None:
         raise StoreError(_damaged(path, f"a {loose[0]} in it belongs to a {loose[2]} that is not there"))
 
 
+def _contents(path: Path, db: sqlite3.Connection) -> Contents:
+    farm = _farm(path, db)
+    rows = db.execute("SELECT number, label, at, merge_key FROM journal ORDER BY number")
+    steps = tuple(Step(number, label, datetime.fromisoformat(at), key) for number, label, at, key in rows)
+    state = db.execute("SELECT cursor, stamp FROM file_state").fetchone()
+    numbers = [step.number for step in steps]
+    if state is None or not 0 <= state[0] <= len(steps) or numbers != list(range(1, len(steps) + 1)):
+        raise StoreError(_damaged(path, "its history has a gap"))
+    return Contents(farm, steps, cursor=state[0], stamp=state[1])
+
+
 def _farm(path: Path, db: sqlite3.Connection) -> Farm:
     faults: list[Fault] = []
     records: list[Record] = []
@@ -147,7 +162,10 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
             words = f"{layout.table} {plain.get('name') or plain['id']}"
             records.append(read_record(layout.record, plain, (words,), faults).record)
     if faults:
-        raise StoreError(_damaged(path, "not every value in it makes sense")) from FarmError(faults)
+        raise StoreError(_damaged(path, _NONSENSE)) from FarmError(faults)
+    farms = sum(isinstance(record, Settings) for record in records)
+    if farms != 1:
+        raise StoreError(_damaged(path, f"it holds {farms} farms, not one"))
     return farm_of(records)
 
 
@@ -156,18 +174,25 @@ def _plain_records(db: sqlite3.Connection, layout: RecordTable) -> Iterator[Row]
     lists = {part.field: _items(db, part) for part in layout.lists}
     own = [name for name in hints if name not in lists]
     flags = [name for name in own if hints[name] is bool]
-    columns = ", ".join(f'"{name}"' for name in own)
-    for values in db.execute(f'SELECT {columns} FROM "{layout.table}"'):
+    for values in db.execute(f'SELECT {_columns(own)} FROM "{layout.table}" AS t'):
         plain: Row = dict(zip(own, values, strict=True))
         for name in flags:
-            plain[name] = bool(plain[name])
+            plain[name] = {0: False, 1: True}.get(plain[name], plain[name])
         yield plain | {field: items[plain["id"]] for field, items in lists.items()}
 
 
 def _items(db: sqlite3.Connection, part: ListTable) -> defaultdict[str, list[Any]]:
-    columns = ", ".join(f'"{name}"' for name in (part.owner, *part.columns))
-    rows = db.execute(f'SELECT {columns} FROM "{part.table}" WHERE "{part.owner}" IS NOT NULL ORDER BY "position"')
+    columns = _columns([part.owner, *part.columns])
+    order = f'WHERE t."{part.owner}" IS NOT NULL ORDER BY t."position"'
+    rows = db.execute(f'SELECT {columns} FROM "{part.table}" AS t {order}')
     items: defaultdict[str, list[Any]] = defaultdict(list)
     for owner, *values in rows:
         items[owner].append(part.item_of(tuple(values)))
     return items
+
+
+def _columns(names: list[str]) -> str:
+    """Columns of table ``t``. Without the table SQLite takes a quoted name that it does not know for text:
+    https://www.sqlite.org/quirks.html section 8.
+    """
+    return ", ".join(f't."{name}"' for name in names)

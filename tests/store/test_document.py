@@ -2,24 +2,20 @@
 
 import json
 from contextlib import suppress
-from dataclasses import fields
 from datetime import UTC, datetime
 from typing import Any
 
-import jsonschema
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from quailsched.farm.faults import FarmError
-from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Settings, Span, Stay
-from quailsched.resources import resource
+from quailsched.farm.records import Farm, Person, Settings
 from quailsched.store.document import export_document, read_document, read_whole
 from quailsched.store.published import Published
 from tests.builders import BROODER, HATCHER, SETTER, eggs, farm, stay
 from tests.strategies import farms
 
-SCHEMA = json.loads(resource("schema", "farm.schema.json").read_text(encoding="utf-8"))
 PUBLISHED = st.lists(
     st.builds(
         Published,
@@ -41,48 +37,6 @@ def test_export_import_export_gives_the_same_bytes(one: Farm, published: list[Pu
     read = read_whole(text)
     assert read.farm == one
     assert export_document(read.farm, read.published) == text
-
-
-@given(farms(), PUBLISHED)
-def test_every_document_keeps_the_schema(one: Farm, published: list[Published]) -> None:
-    jsonschema.validate(
-        json.loads(export_document(one, published)),
-        SCHEMA,
-        format_checker=jsonschema.FormatChecker(),
-        cls=jsonschema.Draft202012Validator,
-    )
-
-
-@pytest.mark.parametrize(
-    ("record", "part"),
-    [
-        (Settings, SCHEMA["$defs"]["farm"]),
-        (Place, SCHEMA["$defs"]["place"]),
-        (Person, SCHEMA["$defs"]["person"]),
-        (Batch, SCHEMA["$defs"]["batch"]),
-        (FigureChoice, SCHEMA["$defs"]["figure"]),
-        (Published, SCHEMA["$defs"]["published"]),
-        (Stay, SCHEMA["$defs"]["stay"]),
-        (Span, SCHEMA["$defs"]["span"]),
-    ],
-)
-def test_schema_and_records_have_the_same_fields_each_described(record: Any, part: Any) -> None:
-    assert list(part["properties"]) == [field.name for field in fields(record)]
-    assert part["required"] == list(part["properties"])
-    assert all("description" in one for one in part["properties"].values())
-
-
-def test_the_schema_refuses_what_is_no_farm() -> None:
-    good = json.loads(export_document(example()))
-    validator = jsonschema.Draft202012Validator(SCHEMA)
-    assert validator.is_valid(good)
-    for path, value in ((("batches", 0, "number"), 0), (("places", 0, "role"), "barn"), (("farm", "units"), 3)):
-        bad = json.loads(json.dumps(good))
-        spot = bad
-        for step in path[:-1]:
-            spot = spot[step]
-        spot[path[-1]] = value
-        assert not validator.is_valid(bad), path
 
 
 BACKWARDS = {"start": "2027-05-02", "end": "2027-05-01", "reason": ""}

@@ -16,6 +16,7 @@ from quailsched.farm.records import Batch, Farm, Origin, Stay
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.handbook import handbook
 from quailsched.report.clashes import title_of
+from quailsched.report.inspect import odds_text
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.route import usual_route
@@ -179,7 +180,8 @@ def _follows_text(season: Season, batch: Batch) -> str:
     chicks = season.birds(batch, on(days.hatch))
     return (
         f"Lockdown on {on(days.lockdown):%a} {day_text(on(days.lockdown))}; about {chicks:,} of {batch.number:,} "
-        f"should hatch on {on(days.hatch):%a} {day_text(on(days.hatch))}; "
+        f"should hatch on {on(days.hatch):%a} {day_text(on(days.hatch))} "
+        f"({odds_text(season.kind(batch), batch.number)}); "
         f"first eggs about {day_text(on(days.first_egg))}."
     )
 

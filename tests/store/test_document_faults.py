@@ -1,0 +1,244 @@
+"""The JSON document to the letter: its text, and the sentence of every fault."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from quailsched.farm.faults import FarmError
+from quailsched.store.document import export_document, read_document, read_whole
+from tests.store.sample import CLOVER, PUBLISHED, small_farm
+from tests.strategies import ids
+
+Document = dict[str, Any]
+
+
+def faults_in(text: str) -> list[str]:
+    with pytest.raises(FarmError) as told:
+        read_document(text)
+    return [fault.sentence() for fault in told.value.faults]
+
+
+def faults_after(break_it: Callable[[Document], object]) -> list[str]:
+    document = json.loads(export_document(small_farm(), PUBLISHED))
+    break_it(document)
+    return faults_in(json.dumps(document))
+
+
+def test_the_calendar_entries_that_were_given_out_come_along() -> None:
+    text = export_document(small_farm(), reversed(PUBLISHED))
+    document = read_whole(text)
+    assert document.published == PUBLISHED
+    assert export_document(document.farm, document.published) == text
+    assert json.loads(text)["published"][1] == {
+        "uid": ids(902),
+        "content": "b" * 64,
+        "sequence": 3,
+        "revised": "2027-03-01T07:30:00.250000+00:00",
+    }
+
+
+def test_the_document_is_plain_to_read() -> None:
+    text = export_document(small_farm())
+    assert text.startswith('{\n  "format": "quailsched farm",\n  "version": 1,\n  "farm": {\n    "id": ')
+    assert "“quoted”" in text
+    assert text.endswith("]\n}\n")
+
+
+def test_the_order_of_records_in_the_document_does_not_matter() -> None:
+    text = export_document(small_farm())
+    document = json.loads(text)
+    for section in ("places", "batches", "figures"):
+        document[section].reverse()
+    assert export_document(read_document(json.dumps(document))) == text
+
+
+def test_a_byte_order_mark_is_no_fault() -> None:
+    assert read_document("\ufeff" + export_document(small_farm())) == small_farm()
+
+
+@pytest.mark.parametrize(
+    ("text", "where", "found"),
+    [
+        ("", "document, line 1, column 1", "“the end”"),
+        ('{\n  "format": quail\n}', "document, line 2, column 13", "“quail”"),
+        ('{"format": "quailsched farm",}', "document, line 1, column", ""),
+        ('{"a": 1} x', "document, line 1, column 10", "“x”"),
+    ],
+)
+def test_what_is_no_json_is_told_by_line_and_column(text: str, where: str, found: str) -> None:
+    (told,) = faults_in(text)
+    assert told.startswith(where)
+    assert f": {found}" in told
+    assert "JSON is needed here" in told
+
+
+def test_groups_nested_without_end_are_refused() -> None:
+    assert faults_in('{"a":' * 200_000) == [
+        "document: “groups nested too deep” cannot be used; groups within groups as in an exported farm are accepted."
+    ]
+
+
+@pytest.mark.parametrize("text", ["[]", "3", "null", '"quailsched farm"', "{}", '{"format": "farm"}', '{"format": []}'])
+def test_what_is_no_farm_is_told_once(text: str) -> None:
+    (told,) = faults_in(text)
+    assert told.endswith("an exported farm, with format “quailsched farm”, is accepted.")
+
+
+def test_a_newer_document_is_told_by_its_version() -> None:
+    assert faults_after(lambda d: d.update(version=2, flocks=[])) == [
+        "document, version: 2 cannot be used; it was exported by a newer Quailsched; this one reads version 1."
+    ]
+
+
+@pytest.mark.parametrize("version", [True, "1", 1.0, 0, None])
+def test_a_version_is_the_whole_number_one(version: object) -> None:
+    (told,) = faults_after(lambda d: d.update(version=version))
+    assert told.endswith("this Quailsched reads version 1.")
+
+
+def test_sections_that_are_missing_or_unknown_or_no_lists_are_told_together() -> None:
+    def break_it(document: Document) -> None:
+        del document["farm"], document["people"]
+        document["figures"] = {}
+        document["flocks"] = []
+
+    assert [sentence.split(" cannot")[0] for sentence in faults_after(break_it)] == [
+        "document, flocks: a list",
+        "document, farm: a missing field",
+        "document, people: a missing field",
+        "document, figures: a group of fields",
+    ]
+
+
+FAULTS: list[tuple[Callable[[Document], object], str]] = [
+    (
+        lambda d: d["batches"][0].update(start="2027-02-30"),
+        "batch Clover, start: “2027-02-30” cannot be used; there is no such day",
+    ),
+    (
+        lambda d: d["places"][1].update(floor_cm2="wide"),
+        "place Tub, floor_cm2: “wide” cannot be used; a whole number",
+    ),
+    (lambda d: d["places"][1].update(floor_cm2=-5), "place Tub, floor in cm²: -5 cannot be used; a whole number from"),
+    (
+        lambda d: d["places"][1].update(name=None, floor_cm2="wide"),
+        "places, item 2, floor_cm2: “wide” cannot be used; a whole number",
+    ),
+    (lambda d: d["batches"][0].update(number=-1), "batch Clover, eggs set: -1 cannot be used; a whole number from 1"),
+    (lambda d: d["batches"][0].update(number=True), "batch Clover, number: true cannot be used; a whole number of"),
+    (lambda d: d["batches"][0].update(colour="red"), "batch Clover, colour: “red” cannot be used; there is no such"),
+    (lambda d: d["batches"][0].pop("number"), "batch Clover, number: a missing field cannot be used; a whole number"),
+    (lambda d: d["batches"][0].update(kind="emu"), "batch Clover, kind: “emu” cannot be used; one of coturnix"),
+    (
+        lambda d: d["batches"][0]["stays"][1].update(place_id="nowhere"),
+        "batch Clover, place of a stay: “nowhere” cannot be used; the id of a place",
+    ),
+    (
+        lambda d: d["batches"][0]["stays"][1].update(from_day=20),
+        "batch Clover, stay from day: 20 cannot be used; it leaves a gap: day 18",
+    ),
+    (
+        lambda d: d["batches"][0]["stays"][1].update(from_day=10),
+        "batch Clover, stay from day: 10 cannot be used; it overlaps the one before: day 18",
+    ),
+    (lambda d: d["batches"][1].update(name="clover "), "batch, name: “clover” cannot be used; another batch has it"),
+    (lambda d: d["places"][1].update(name="Run"), "place, name: “Run” cannot be used; another place has it"),
+    (
+        lambda d: d["people"][0].update(id=CLOVER),
+        f"batch Clover, id: “{CLOVER}” cannot be used; person Ann has it already",
+    ),
+    (lambda d: d["people"][0].update(id=" "), "person Ann, id: “ ” cannot be used; an id of at least one letter"),
+    (lambda d: d["farm"].update(id="mine"), "farm, id: “mine” cannot be used; a UUID such as"),
+    (lambda d: d["farm"].update(night_lows_c=[1, 2]), "farm, night lows: “2 values” cannot be used; twelve"),
+    (lambda d: d["farm"].update(night_lows_c=["cold"]), "farm, night_lows_c, item 1: “cold” cannot be used; a number"),
+    (lambda d: d["farm"].update(name=" "), "farm, name: “ ” cannot be used; a name of at least one letter"),
+    (
+        lambda d: d["people"][0]["away"][0].update(end="2027-04-01"),
+        "person Ann, away: “2027-05-01 to 2027-04-01” cannot be used; the end is",
+    ),
+    (lambda d: d["figures"][0].update(value=-1), "figure coturnix clean_out_days: -1.0 cannot be used; "),
+    (lambda d: d["figures"][1].update(points=[[1]]), "figure coturnix heat_c, points, item 1: a list cannot be used"),
+    (lambda d: d["published"][0].update(sequence=-1), "published, item 1, sequence: -1 cannot be used; a number from"),
+    (
+        lambda d: d["published"][0].update(uid=ids(902)),
+        f"published, item 2, uid: “{ids(902)}” cannot be used; an entry has it already",
+    ),
+    (
+        lambda d: d["published"][0].update(revised="2027-03-01T07:30:00"),
+        "published, item 1, revised: “2027-03-01T07:30:00” cannot be used; a moment with its offset",
+    ),
+]
+
+
+@pytest.mark.parametrize(("break_it", "sentence"), FAULTS, ids=[sentence.split(" cannot")[0] for _, sentence in FAULTS])
+def test_a_fault_is_told_by_field_value_and_what_is_accepted(
+    break_it: Callable[[Document], object], sentence: str
+) -> None:
+    assert any(told.startswith(sentence) for told in faults_after(break_it)), faults_after(break_it)
+
+
+def test_faults_of_form_and_of_meaning_are_told_together_in_one_batch_too() -> None:
+    def break_it(document: Document) -> None:
+        document["batches"][0].update(start="2027-02-30", number=-4)
+        document["batches"][0]["stays"][1]["from_day"] = 19
+        document["places"][0]["egg_places"] = 1.5
+        document["people"].append(dict(document["people"][0], id="other"))
+
+    assert [sentence.split(" cannot")[0] for sentence in faults_after(break_it)] == [
+        "place Setter, egg_places: 1.5",
+        "batch Clover, start: “2027-02-30”",
+        "person, name: “Ann”",
+        "batch Clover, eggs set: -4",
+        "batch Clover, stay from day: 19",
+    ]
+
+
+def whole(section: str, field: str, value: object) -> Callable[[Document], object]:
+    return lambda document: document[section][0].update({field: value})
+
+
+@pytest.mark.parametrize(
+    "break_it",
+    [
+        whole("places", "id", 3),
+        whole("places", "name", []),
+        whole("places", "role", "nest"),
+        whole("places", "egg_places", "many"),
+        whole("batches", "id", None),
+        whole("batches", "name", 4),
+        whole("batches", "kind", None),
+        whole("batches", "origin", "found"),
+        whole("batches", "stays", 5),
+        whole("figures", "key", 6),
+        whole("figures", "value", "x"),
+        lambda d: d["places"].__setitem__(2, "Run"),
+        lambda d: d["batches"].__setitem__(0, None),
+    ],
+)
+def test_one_fault_of_form_brings_no_faults_that_only_follow_from_it(break_it: Callable[[Document], object]) -> None:
+    told = faults_after(break_it)
+    follow_on = "the id of a place of this farm is accepted"  # a route cannot lead to a place without an id
+    assert len([sentence for sentence in told if follow_on not in sentence]) == 1, told
+
+
+def test_a_field_that_stands_twice_is_told() -> None:
+    text = export_document(small_farm()).replace('"version": 1,', '"version": 1,\n  "version": 1,')
+    assert faults_in(text) == ["document, field version: “twice in one group” cannot be used; once is accepted."]
+
+
+def test_a_number_of_thousands_of_digits_is_a_fault_like_others() -> None:
+    text = export_document(small_farm()).replace('"number": 96', f'"number": {"9" * 5000}')
+    assert faults_in(text) == [
+        "batch Clover, number: a very long number cannot be used; a whole number of up to 15 digits is accepted."
+    ]
+
+
+@pytest.mark.parametrize("word", ["NaN", "Infinity", "-Infinity", "1e999"])
+def test_numbers_that_json_does_not_know_are_faults(word: str) -> None:
+    text = export_document(small_farm()).replace('"latitude": 51.5', f'"latitude": {word}')
+    (told,) = faults_in(text)
+    assert told.startswith("farm, latitude: ")

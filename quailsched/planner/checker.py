@@ -19,17 +19,33 @@ def has_grown(old: Clash, new: Clash) -> bool:
 
 
 def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> bool:
-    """Whether ``clash`` is gone and each clash of ``after`` was there before, no larger than it is now.
+    """Whether ``clash`` is gone and each clash of ``after`` was there before, no smaller than it is now.
 
-    A clash that broke up into two counts as grown only if one of them is larger than the whole was.
+    An old clash may stay as it is, break up into pieces of itself, or move along; it answers for one of the three.
     """
-    others = [old for old in before if old != clash]
-    for new in after:
-        if is_same(clash, new) and not any(old == new for old in others):
+    left = [old for old in before if old != clash and old not in after]
+    new = [one for one in after if one == clash or one not in before]
+    answered: set[Clash] = set()
+    moved: list[Clash] = []
+    for one in new:
+        whole = next((old for old in left if is_piece(old, one)), None)
+        if whole is None:
+            moved.append(one)
+        else:
+            answered.add(whole)
+    for one in moved:
+        match = next(
+            (old for old in left if old not in answered and is_same(old, one) and not has_grown(old, one)), None
+        )
+        if match is None:
             return False
-        if not any(is_same(old, new) and not has_grown(old, new) for old in others):
-            return False
+        answered.add(match)
     return True
+
+
+def is_piece(old: Clash, new: Clash) -> bool:
+    """Whether ``new`` lies within the days of ``old`` and is about no more."""
+    return is_same(old, new) and old.first <= new.first and new.last <= old.last and not has_grown(old, new)
 
 
 def eases(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> float | None:

@@ -89,6 +89,11 @@ def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[
         yield from _sold(season, batch, leg.index, clash)
 
 
+def _who(batch: Batch, part: Part) -> str:
+    words = {Part.ALL: "", Part.HENS: "the laying group of ", Part.COCKS: "the surplus cocks of "}
+    return f"{words[part]}{batch.name}"
+
+
 def _before(batch: Batch, index: int) -> int:
     """The stay that the birds of stay ``index`` come from."""
     stay = batch.stays[index]
@@ -102,7 +107,8 @@ def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
     for place in farm.places:
         fits = place.role.holds_eggs is here.role.holds_eggs and place.role.is_pen is here.role.is_pen
         if place.id != here.id and fits:
-            sentence = f"Give {batch.name} {place.name} instead of {here.name}; its days stay as they are."
+            who = _who(batch, batch.stays[index].part)
+            sentence = f"Give {who} {place.name} instead of {here.name}; the days stay as they are."
             edit = partial(change_place, batch_id=batch.id, index=index, place_id=place.id)
             yield Move(edit, f"place {batch.id} {place.id}", 2, sentence)
 
@@ -113,7 +119,7 @@ def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
     if stay.to_day is None:
         return
     place = farm.place(stay.place_id).name
-    who = f"the surplus cocks of {batch.name}" if stay.part is Part.COCKS else batch.name
+    who = _who(batch, stay.part)
     for days in range(1, 15):
         for word, step in (("earlier", -days), ("later", days)):
             day = batch.start + timedelta(days=stay.to_day + step)

@@ -35,3 +35,15 @@ def test_still_there_or_another_come_or_grown_is_not() -> None:
     assert not solves(FLOOR, [FLOOR], [replace(FLOOR, need=101)])
     assert not solves(FLOOR, [FLOOR], [COLD])
     assert not solves(FLOOR, [FLOOR, COLD], [replace(COLD, have=5)])
+
+
+def test_one_old_clash_does_not_answer_for_two_new_ones() -> None:
+    other = replace(COLD, first=date(2027, 5, 20), last=date(2027, 5, 24), worst=date(2027, 5, 20))
+    wandered = replace(other, first=date(2027, 6, 1), last=date(2027, 6, 5), worst=date(2027, 6, 1))
+    assert not solves(COLD, [COLD, other], [other, wandered])
+
+
+def test_a_clash_may_break_up_into_pieces_of_itself() -> None:
+    first = replace(COLD, last=date(2027, 5, 2))
+    second = replace(COLD, first=date(2027, 5, 4), worst=date(2027, 5, 4))
+    assert solves(FLOOR, [FLOOR, COLD], [first, second])

@@ -53,8 +53,9 @@ def must_help(one: Farm, clash: Clash, today: date) -> int:
         after = apply(one, way.change)
         assert faults_of(after) == []
         assert kinds_broken(after, today) <= kinds_broken(one, today)
-        left = [c for c in clashes_of(Season(after), today) if (c.kind, c.place_id) == (clash.kind, clash.place_id)]
-        was = [c for c in clashes_of(Season(one), today) if (c.kind, c.place_id) == (clash.kind, clash.place_id)]
+        here = (clash.kind, clash.place_id)
+        left = {broken for broken in days_broken(after, today) if broken[:2] == here}
+        was = {broken for broken in days_broken(one, today) if broken[:2] == here}
         assert len(left) < len(was)
         assert apply(after, way.change.inverse()) == one
         for batch in one.batches:
@@ -103,7 +104,7 @@ def test_too_many_chicks_are_fewer_eggs_or_sold_or_elsewhere() -> None:
     assert "Take 99 eggs for Aster instead of 110: 11 chicks fewer." in found
     wide = resized(other, 30_000)
     found = sentences(farm(eggs("Aster", 110, *route()), *places, wide), "floor")
-    assert found[0] == "Give Aster Other instead of Brooder; its days stay as they are."
+    assert found[0] == "Give Aster Other instead of Brooder; the days stay as they are."
 
 
 def test_a_pen_that_is_late_is_finished_sooner_or_waited_for() -> None:

@@ -129,3 +129,15 @@ def test_processing_takes_a_grown_up() -> None:
     clash = only(clashes(eggs("Aster", 30, *chain), ann, leo), "hands")
     assert clash.first == on(46)
     assert clash.sentence == "Aster is to be processed on Friday 16 Apr, and no grown-up is at home."
+
+
+def test_surplus_cocks_that_stay_with_the_hens() -> None:
+    # Parted on day 50, but into the same pen: grown from day 59 to day 72. 60 birds: 20 surplus cocks.
+    parted = (
+        *route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 50), stay(PEN, 50, 120, Part.HENS, OUT),
+        stay(PEN, 50, 73, Part.COCKS, Leaving.PROCESSED),
+    )  # fmt: skip
+    clash = only(clashes(eggs("Aster", 60, *parted)), "cocks")
+    assert (clash.first, clash.last, clash.birds_over) == (on(59), on(72), 20)
+    in_time = (*parted[:-1], stay(PEN, 50, 59, Part.COCKS, Leaving.PROCESSED))
+    assert kinds(eggs("Aster", 60, *in_time)) == []

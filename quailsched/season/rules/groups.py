@@ -86,6 +86,26 @@ def cocks(season: Season) -> Iterator[Clash]:
         allowed = math.ceil((alive - males) / season.kind(batch).value("hens_per_cock"))
         if males > allowed:
             yield _cocks(season, place, presence, first, males, allowed)
+    yield from _cocks_not_parted(season)
+
+
+def _cocks_not_parted(season: Season) -> Iterator[Clash]:
+    """Surplus cocks that stay in one place with their hens after they have matured."""
+    for place, presence in season.all_presences():
+        batch = presence.batch
+        grown = batch.start + timedelta(days=season.days(batch).mature)
+        hens = [other for other in season.presences(place) if other.batch.id == batch.id and other.part is Part.HENS]
+        if presence.part is not Part.COCKS or not hens:
+            continue
+        first, end = max(presence.start, hens[0].start, grown), min(presence.end, hens[0].end)
+        birds = season.birds(batch, first, Part.COCKS)
+        if first < end and birds:
+            sentence = (
+                f"{count_text(birds, 'surplus cock')} of {batch.name} would still be with the hens in {place.name} on "
+                f"{day_text(first)}, grown: they fight and wear out the hens."
+            )
+            last = end - timedelta(days=1)
+            yield Clash("cocks", place.id, (batch.id,), first, last, first, birds, 0, "birds", birds, sentence)
 
 
 def _cocks(season: Season, place: Place, presence: Presence, first: date, males: int, allowed: int) -> Clash:

@@ -47,14 +47,15 @@ def _kept_in_hatcher(season: Season, batch: Batch, leg: Leg, place: str) -> Iter
 
 
 def _eggs_on_floor(season: Season, batch: Batch, leg: Leg, place: str) -> Iterator[Clash]:
-    end = min(leg.end, season.days(batch).hatch)
-    if leg.start >= end:
+    end = min(leg.end, season.days(batch).dry)
+    if not batch.origin.is_eggs or leg.start >= end:
         return
     first, last = batch.start + timedelta(days=leg.start), batch.start + timedelta(days=end - 1)
     yield _clash(
         batch, leg.stay.place_id, first, last, batch.number, "eggs",
-        f"{count_text(batch.number, 'egg')} of {batch.name} would be in {place} from {day_text(first)}, before they "
-        f"hatch on {day_text(last + timedelta(days=1))}: they need egg places.",
+        f"{count_text(batch.number, 'egg')} of {batch.name} would be in {place} from {day_text(first)}, before the "
+        f"chicks are hatched and dry on {day_text(batch.start + timedelta(days=season.days(batch).dry))}: they need "
+        "egg places.",
     )  # fmt: skip
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date, timedelta
 
-from quailsched.farm.records import Batch, Leaving
+from quailsched.farm.records import Batch, Leaving, Part
 from quailsched.farm.units import day_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
@@ -37,9 +37,14 @@ def _days_with_work(season: Season, batch: Batch) -> Iterator[tuple[int, str, st
             yield days.hatch, place.id, "hatches", False
         before = [other for other in legs if other.end == leg.start and other.stay.place_id != leg.stay.place_id]
         if before and leg.start not in (0, days.lockdown):
-            yield leg.start, place.id, f"moves to {place.name}", False
+            yield leg.start, place.id, _move_words(leg.stay.part, place.name), False
         if leg.stay.leaving is Leaving.PROCESSED:
             yield leg.end, place.id, "is to be processed", True
+
+
+def _move_words(part: Part, place: str) -> str:
+    words = {Part.ALL: "moves", Part.HENS: "has a laying group that moves", Part.COCKS: "has surplus cocks that move"}
+    return f"{words[part]} to {place}"
 
 
 def _clash(batch: Batch, place_id: str, day: date, what: str, needs_grown_up: bool) -> Clash:

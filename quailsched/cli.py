@@ -82,6 +82,9 @@ def parser() -> argparse.ArgumentParser:
         "ways-out", "small changes that remove a clash, each re-checked", since="clashes from this day on (today)"
     )
     sub.add_argument("--clash", type=_count(10_000), metavar="N", help="of the clash with this number in the list only")
+    sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")
+    sub.add_argument("--days", type=_count(366), default=60, metavar="N", help="how many days (60)")
+    sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="kind of quail (coturnix)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
     sub = word("chores", "chores of the coming days", since="the first day (today)")
@@ -102,7 +105,7 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
-WORDS = ("example", "clashes", "ways-out", "places", "chores", "calendar", "figures", "export", "import")
+WORDS = ("example", "clashes", "ways-out", "next-set", "places", "chores", "calendar", "figures", "export", "import")
 
 
 def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
@@ -132,7 +135,9 @@ def _run(arguments: list[str], today: date) -> int:
     from quailsched import commands
 
     words = parser().parse_args(arguments)
-    command: _Command = getattr(commands, {"import": "import_", "ways-out": "ways_out_"}.get(words.word, words.word))
+    command: _Command = getattr(
+        commands, {"import": "import_", "ways-out": "ways_out_", "next-set": "next_set"}.get(words.word, words.word)
+    )
     return command(words, today)
 
 

@@ -12,10 +12,12 @@ from quailsched.chores.work_out import chores_between
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
+from quailsched.planner.next_set import next_sets
 from quailsched.planner.ways_out import ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
+from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
 from quailsched.season.clashes import clashes_of
@@ -62,6 +64,16 @@ def ways_out_(words: argparse.Namespace, today: date) -> int:
     else:
         print(ways_out_text(opened.farm, answers, since))
     return 0 if all(ways for _, _, ways in answers) else 1
+
+
+def next_set(words: argparse.Namespace, today: date) -> int:
+    opened, since = open_farm(words.file), words.since or today
+    found = next_sets(opened.farm, words.kind, since, words.days)
+    if words.json:
+        _print_json(next_set_json(opened.farm, found))
+    else:
+        print(next_set_text(opened.farm, found))
+    return 0
 
 
 def places(words: argparse.Namespace, today: date) -> int:

@@ -23,8 +23,14 @@ def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> boo
 
     An old clash may stay as it is, break up into pieces of itself, or move along; it answers for one of the three.
     """
-    left = [old for old in before if old != clash and old not in after]
-    new = [one for one in after if one == clash or one not in before]
+    return clash not in after and not new_ones([old for old in before if old != clash], after)
+
+
+def new_ones(before: Sequence[Clash], after: Sequence[Clash]) -> list[Clash]:
+    """The clashes of ``after`` for which none of ``before`` answers: those that a change has brought."""
+    left = [old for old in before if old not in after]
+    new = [one for one in after if one not in before]
+    found: list[Clash] = []
     answered: set[Clash] = set()
     moved: list[Clash] = []
     for one in new:
@@ -38,9 +44,10 @@ def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> boo
             (old for old in left if old not in answered and is_same(old, one) and not has_grown(old, one)), None
         )
         if match is None:
-            return False
-        answered.add(match)
-    return True
+            found.append(one)
+        else:
+            answered.add(match)
+    return found
 
 
 def is_piece(old: Clash, new: Clash) -> bool:

@@ -78,6 +78,39 @@ def test_clashes_in_words_say_everything_that_json_says(example: Path, capsys: p
     assert all(clash["sentence"] in out for clash in found["clashes"])
 
 
+def test_ways_out_of_one_clash(example: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    _, clashes = json_of(capsys, "clashes", str(example))
+    number = next(n for n, clash in enumerate(clashes["clashes"], 1) if clash["kind"] == "cleanout")
+    code, found = json_of(capsys, "ways-out", str(example), "--clash", str(number))
+    assert code == 0
+    (answer,) = found["clashes"]
+    assert answer["number"] == number
+    assert {key: answer[key] for key in clashes["clashes"][number - 1]} == clashes["clashes"][number - 1]
+    assert answer["ways_out"][0]["sentence"] == "Set Gorse 1 day later, on 24 Jun; all of its days move along."
+    _, out, _ = run(capsys, "ways-out", str(example), "--clash", str(number))
+    assert "- Set Gorse 1 day later" in out
+    code, _, err = run(capsys, "ways-out", str(example), "--clash", "999")
+    assert code == 2
+    assert "--clash: 999 cannot be used; a number from 1 to" in err
+
+
+def test_the_next_set_as_json(example: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, found = json_of(capsys, "next-set", str(example), "--days", "3")
+    assert code == 0
+    assert list(found) == ["farm", "days", "best"]
+    day = found["days"][0]
+    assert day["date"] == "2027-04-06"
+    assert {"max_eggs", "limit", "route", "expected_chicks", "hatch_date"} <= set(day)
+    assert set(day["limit"]) == {"kind", "place", "from"}
+    assert day["hatch_date"] == "2027-04-23"  # day 17
+
+
+def test_the_next_set_of_a_farm_without_egg_places(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    make_farm(tmp_path / "new.quail", "Thistle Yard")
+    code, out, _ = run(capsys, "next-set", str(tmp_path / "new.quail"))
+    assert (code, out) == (0, "Thistle Yard: there is no place for eggs. Add a setter or a cabinet first.\n")
+
+
 def test_when_does_the_brooder_free_up_in_one_line(example: Path, capsys: pytest.CaptureFixture[str]) -> None:
     # Aster: set on 1 March, in the tub to day 46 = 16 April, 3 days of clean-out.
     _, out, _ = run(capsys, "places", str(example))
@@ -214,9 +247,11 @@ def test_bad_words_are_told_in_a_sentence(
     )
 )
 def test_no_words_whatever_end_in_a_traceback(
-    example: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], words: list[str]
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], words: list[str]
 ) -> None:
-    monkeypatch.chdir(example.parent)
+    monkeypatch.chdir(tmp_path)
+    if not Path("x.quail").exists():
+        make_farm(Path("x.quail"), "Thistle Yard")
     capsys.readouterr()
     try:
         code = main(words, TODAY)

@@ -28,12 +28,14 @@ from quailsched.desktop.forms.confirm import remove_record
 from quailsched.desktop.forms.farm_form import edit_farm
 from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
+from quailsched.desktop.next_set.view import NextSetView
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.setup.setup_view import SetupView
 from quailsched.desktop.tasks import Background, Run
 from quailsched.desktop.theme import show_theme, wanted_theme
 from quailsched.edits.batches import shift
+from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
@@ -45,7 +47,7 @@ from quailsched.session.paths import remember, remembered
 from quailsched.session.sharing import give_calendar
 
 _FARM_FILES = "Farms (*.quail);;All files (*)"
-SEASON, SETUP = 0, 1
+SEASON, NEXT_SET, SETUP = 0, 1, 2
 
 
 class MainWindow(QMainWindow):
@@ -60,13 +62,16 @@ class MainWindow(QMainWindow):
         self.top = TopBar(self.undo, self.redo, self.write_calendar, self.next_clash)
         views = [
             ("season", "Season", "Lanes of places over time (Ctrl+1)"),
-            ("setup", "Setup", "Places, people, batches and figures (Ctrl+2)"),
+            ("egg", "Next set", "When the next eggs can go in, and how many (Ctrl+2)"),
+            ("setup", "Setup", "Places, people, batches and figures (Ctrl+3)"),
         ]
         self.rail = Rail(views)
         self.season = SeasonView(today, run or self._background.run)
+        self.next_set = NextSetView(opened, today, run or self._background.run)
         self.setup_view = SetupView(opened, today)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.season)
+        self.stack.addWidget(self.next_set)
         self.stack.addWidget(self.setup_view)
         self._lay_out()
         self.actions_by_name = make_actions(self)
@@ -104,12 +109,14 @@ class MainWindow(QMainWindow):
         inspector.place_wanted.connect(self.add_place)
         self.season.frees_up.place_opened.connect(self.change_place)
         self.setup_view.status.connect(self.say)
+        self.next_set.set_asked.connect(self.take_change)
 
     def show_farm(self, opened: OpenFarm) -> None:
         """Show another farm, and remember it for the next start."""
         self.opened = opened
         opened.listen(self._changed)
         self.setup_view.set_farm(opened)
+        self.next_set.set_farm(opened)
         self.season.pick(Picked())
         self.refresh()
         self.season.canvas.fit()
@@ -128,6 +135,8 @@ class MainWindow(QMainWindow):
         self.top.season_name.setText(f"season {years[0] if years else self.today.year}")
         self.top.show_clashes(len(clashes))
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
+        if self.stack.currentIndex() == NEXT_SET:
+            self.next_set.work_out()
         self.setWindowTitle(f"{farm.settings.name} – Quailsched")
         self._enable()
 
@@ -165,6 +174,12 @@ class MainWindow(QMainWindow):
     def show_view(self, number: int) -> None:
         self.stack.setCurrentIndex(number)
         self.rail.show_chosen(number)
+        if number == NEXT_SET:
+            self.next_set.work_out()
+            self.next_set.landscape.setFocus()
+
+    def show_next_set(self) -> None:
+        self.show_view(NEXT_SET)
 
     def show_season(self) -> None:
         self.show_view(SEASON)
@@ -258,7 +273,10 @@ class MainWindow(QMainWindow):
 
     def take_way(self, way: WayOut) -> None:
         """Do what a way out proposes, as one step."""
-        self.attempt(lambda: self.opened.apply(way.change))
+        self.take_change(way.change)
+
+    def take_change(self, change: Change) -> None:
+        self.attempt(lambda: self.opened.apply(change))
 
     def _pick_new(self, batch_id: str | None) -> None:
         if batch_id is not None:

@@ -132,7 +132,7 @@ class _Day:
         number = _as_eggs(hatch_odds(self._kind, eggs), eggs, self._kind.value("hatch_of_set_pct"), kinds)
         if number < 1:
             return None
-        batch = Batch(_PROBE, "The new batch", self._kind_id, Origin.OWN_EGGS, self._day, number, route)
+        batch = Batch(_PROBE, "New batch", self._kind_id, Origin.OWN_EGGS, self._day, number, route)
         after = clashes_of(Season(self._farm.with_records(set(), (batch,))), self._today)
         here = {stay.place_id for stay in route}
         for clash in new_ones(self._before, after):

@@ -43,7 +43,7 @@ class BatchForm(RecordForm):
     def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, batch: Batch | None = None) -> None:
         super().__init__(parent, opened, f"Change {batch.name}" if batch else "Add a batch")
         self._before = batch
-        shown = batch or Batch(new_id(), _free_name(opened.farm), "coturnix", Origin.OWN_EGGS, today, 50)
+        shown = batch or Batch(new_id(), free_name(opened.farm), "coturnix", Origin.OWN_EGGS, today, 50)
         self._id = shown.id
         self.name = name_field(shown.name)
         self.kind = QComboBox()
@@ -190,7 +190,7 @@ def _key(clash: Clash) -> tuple[str, str, tuple[str, ...]]:
     return clash.kind, clash.place_id, clash.batch_ids
 
 
-def _free_name(farm: Farm) -> str:
+def free_name(farm: Farm) -> str:
     taken = {batch.name.casefold() for batch in farm.batches}
     numbered = (f"{name} {number}" if number > 1 else name for number in range(1, 1000) for name in _NAMES)
     return next(name for name in numbered if name.casefold() not in taken)

@@ -1,0 +1,170 @@
+"""The Next set view put together: the landscape, what follows from the chosen day, and the button that does it."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout, QHBoxLayout, QPushButton, QSpinBox, QVBoxLayout, QWidget
+
+from quailsched.desktop.forms.batch_form import free_name
+from quailsched.desktop.labels import label
+from quailsched.desktop.next_set.landscape import Landscape, number_of
+from quailsched.desktop.tasks import Run
+from quailsched.edits.records import put
+from quailsched.farm.records import Batch, Farm, Origin, Part
+from quailsched.farm.units import count_text, day_text
+from quailsched.husbandry.handbook import handbook
+from quailsched.planner.next_set import NextSet, best_of, next_sets
+from quailsched.report.inspect import odds_text
+from quailsched.season.season import Season
+from quailsched.session.farms import new_id
+from quailsched.session.open_farm import OpenFarm
+
+DAYS = 90
+
+
+class NextSetView(QWidget):
+    """Works the days out beside the window, when it is shown and the farm has changed since."""
+
+    set_asked = Signal(object)  # Change
+
+    def __init__(self, opened: OpenFarm, today: date, run: Run) -> None:
+        super().__init__()
+        self.opened, self.today, self._run = opened, today, run
+        self._worked_out: tuple[Farm, str] | None = None
+        self._days: tuple[NextSet, ...] = ()
+        self._one: NextSet | None = None
+        self.kind = QComboBox()
+        for kind in handbook().values():
+            self.kind.addItem(kind.name, kind.id)
+        self.kind.setAccessibleName("Kind")
+        self.landscape = Landscape()
+        self.state = label("", "soft")
+        self.eggs = QSpinBox()
+        self.eggs.setAccessibleName("Eggs")
+        self.button = QPushButton()
+        self.button.setObjectName("main")
+        self._lay_out()
+        self.landscape.chosen.connect(self._chosen)
+        self.kind.currentIndexChanged.connect(lambda _index: self.work_out())
+        self.eggs.valueChanged.connect(lambda _eggs: self._name_button())
+        self.button.clicked.connect(self._ask)
+
+    def _lay_out(self) -> None:
+        outer = QHBoxLayout(self)
+        outer.setContentsMargins(22, 14, 14, 14)
+        outer.setSpacing(16)
+        left = QVBoxLayout()
+        left.addWidget(label("When can the next eggs go in, and how many?", "heading"))
+        left.addWidget(
+            label(
+                "Each day shows the most eggs that make no new clash: room for the hatch that only 1 in 10 exceeds. "
+                "Below stands what stops more.",
+                "soft",
+            )
+        )
+        left.addWidget(self.state)
+        left.addWidget(self.landscape, 1)
+        outer.addLayout(left, 1)
+        card = QFrame()
+        card.setObjectName("card")
+        column = QVBoxLayout(card)
+        column.addWidget(self.kind)
+        self._title = label("", "heading")
+        column.addWidget(self._title)
+        self._rows = QGridLayout()
+        self._rows.setColumnStretch(1, 1)
+        column.addLayout(self._rows)
+        column.addStretch()
+        row = QHBoxLayout()
+        row.addWidget(label("Eggs"))
+        row.addWidget(self.eggs, 1)
+        column.addLayout(row)
+        column.addWidget(self.button)
+        card.setFixedWidth(self.fontMetrics().averageCharWidth() * 48)
+        outer.addWidget(card)
+
+    def set_farm(self, opened: OpenFarm) -> None:
+        self.opened = opened
+        self._worked_out = None
+
+    def work_out(self) -> None:
+        """Work the days out anew if the farm or the kind is another than the one that is shown."""
+        wanted = (self.opened.farm, self.kind.currentData())
+        if self._worked_out == wanted:
+            return
+        self._worked_out = wanted
+        self.state.setText("Trying every day …")
+        farm, kind_id = wanted
+
+        def show(days: tuple[NextSet, ...]) -> None:
+            if self._worked_out == wanted:  # else the farm has changed meanwhile
+                self._show(farm, days)
+
+        self._run(lambda: next_sets(farm, kind_id, self.today, DAYS), show)
+
+    def _show(self, farm: Farm, days: tuple[NextSet, ...]) -> None:
+        best = best_of(days)
+        kept = self._one.day if self._one is not None else None
+        self._days = days
+        if not days:
+            self.state.setText("There is no place for eggs. Add a setter or a cabinet first.")
+        elif best is None:
+            self.state.setText("On no day can eggs be set without a new clash. Solve those that there are first.")
+        else:
+            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {best.day:%a} {day_text(best.day)}.")
+        day = kept or (best.day if best is not None else self.today)
+        self.landscape.show_days(farm, days, number_of(days, day))
+        self._chosen(number_of(days, day))
+
+    def _chosen(self, number: int) -> None:
+        if not self._days:
+            return
+        one = self._one = self._days[number]
+        self._title.setText(f"{one.day:%a} {day_text(one.day)} {one.day.year}")
+        self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
+        self.eggs.setValue(one.eggs)
+        self.eggs.setEnabled(one.eggs > 0)
+        self.button.setEnabled(one.eggs > 0)
+        while (item := self._rows.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()  # it is freed later, and would be painted until then
+                widget.deleteLater()
+        for row, (name, text) in enumerate(self._what_follows(one)):
+            self._rows.addWidget(label(name, "soft"), row, 0)
+            self._rows.addWidget(label(text), row, 1)
+        self._name_button()
+
+    def _what_follows(self, one: NextSet) -> list[tuple[str, str]]:
+        farm = self.opened.farm
+        rows = [("At most", count_text(one.eggs, "egg"))]
+        if one.limit is not None:
+            rows.append(("One more", one.limit.sentence))
+        if one.eggs:
+            batch = self._batch(one, one.eggs)
+            kind = Season(farm).kind(batch)
+            rows.append(("Hatch", f"{one.hatch:%a} {day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
+            words = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
+            for stay in one.route:
+                start = one.day + timedelta(days=stay.from_day)
+                rows.append((day_text(start), f"{farm.place(stay.place_id).name}{words[stay.part]}"))
+        return rows
+
+    def _batch(self, one: NextSet, eggs: int) -> Batch:
+        name = free_name(self.opened.farm)
+        return Batch(new_id(), name, self.kind.currentData(), Origin.OWN_EGGS, one.day, eggs, one.route)
+
+    def _name_button(self) -> None:
+        if self._one is not None:
+            when = day_text(self._one.day)
+            self.button.setText(
+                f"Set {count_text(self.eggs.value(), 'egg')} on {when}" if self._one.eggs else "None on this day"
+            )
+
+    def _ask(self) -> None:
+        if self._one is not None and self._one.eggs:
+            batch = self._batch(self._one, self.eggs.value())
+            label_text = f"Set {count_text(batch.number, 'egg')} of {batch.name} on {day_text(batch.start)}"
+            self.set_asked.emit(put(self.opened.farm, batch, label_text))

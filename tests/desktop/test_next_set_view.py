@@ -1,0 +1,86 @@
+"""The Next set view: a day is chosen by keys or mouse, and its eggs are set as one step."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from pytestqt.qtbot import QtBot
+
+from quailsched.desktop.main_window import NEXT_SET, MainWindow
+from quailsched.desktop.tasks import run_at_once
+from quailsched.edits.records import put
+from quailsched.farm.records import Person, Span
+from quailsched.season.clashes import clashes_of
+from quailsched.session.farms import make_farm
+from quailsched.session.open_farm import OpenFarm
+from tests.builders import ARK, BROODER, HATCHER, PEN, SETTER
+
+TODAY = date(2027, 4, 6)
+
+
+@pytest.fixture
+def yard(tmp_path: Path) -> OpenFarm:
+    """A farm with room, and nobody at home on the day after tomorrow."""
+    opened = make_farm(tmp_path / "yard.quail", "Thistle Yard")
+    away = Span(TODAY + timedelta(days=2), TODAY + timedelta(days=3), "market")
+    for record in (SETTER, HATCHER, BROODER, PEN, ARK, Person("ann", "Ann", away=(away,))):
+        opened.apply(put(opened.farm, replace(record)))
+    return opened
+
+
+@pytest.fixture
+def window(yard: OpenFarm, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> MainWindow:
+    monkeypatch.setattr("quailsched.desktop.next_set.view.DAYS", 10)
+    made = MainWindow(yard, TODAY, run_at_once)
+    qtbot.addWidget(made)
+    made.resize(1280, 800)
+    made.show()
+    made.show_next_set()
+    return made
+
+
+def test_keys_and_mouse_choose_a_day(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(0)
+    qtbot.keyClick(view.landscape, Qt.Key.Key_Right)
+    assert view.landscape.accessibleDescription().startswith("7 Apr: ")
+    assert view.button.text().startswith("Set ")
+    qtbot.keyClick(view.landscape, Qt.Key.Key_Right)
+    assert view.landscape.accessibleDescription() == "8 Apr: 0 eggs"  # nobody is at home
+    assert not view.button.isEnabled()
+    chart = view.landscape._chart()
+    qtbot.mouseClick(view.landscape, Qt.MouseButton.LeftButton, pos=QPoint(int(chart.right()) - 3, 120))
+    assert view.landscape.accessibleDescription().startswith("15 Apr: ")
+
+
+def test_setting_the_most_eggs_is_one_step_and_makes_no_clash(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    before, steps = window.opened.farm, len(window.opened.history())
+    most = view.eggs.value()
+    qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
+    (batch,) = window.opened.farm.batches
+    assert (batch.name, batch.number, batch.start) == ("Aster", most, TODAY + timedelta(days=4))
+    assert clashes_of(window.opened.season, TODAY) == ()
+    assert len(window.opened.history()) == steps + 1
+    assert view._days[4].eggs < most  # the landscape knows of the batch
+    window.undo()
+    assert window.opened.farm == before
+    assert view._days[4].eggs == most
+
+
+def test_it_is_worked_out_only_where_it_is_seen(window: MainWindow, yard: OpenFarm) -> None:
+    window.show_season()
+    shown = window.next_set._days
+    yard.apply(put(yard.farm, replace(BROODER, floor_cm2=4_000)))
+    assert window.next_set._days is shown
+    window.show_view(NEXT_SET)
+    assert window.next_set._days is not shown
+    assert max(one.eggs for one in window.next_set._days) < max(one.eggs for one in shown)
+
+
+def test_a_farm_without_egg_places_says_what_to_add(window: MainWindow, empty: OpenFarm) -> None:
+    window.show_farm(empty)
+    assert window.next_set.state.text() == "There is no place for eggs. Add a setter or a cabinet first."

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QMainWindow
 
 @dataclass(frozen=True, slots=True)
 class Command:
-    name: str  # the method of the main window that does it
+    name: str  # the method of the window, or of its file commands, that does it
     text: str
     menu: str
     keys: str = ""
@@ -67,8 +67,8 @@ COMMANDS = (
 )
 
 
-def make_actions(window: QMainWindow) -> dict[str, QAction]:
-    """The commands as menus of ``window``, each connected to its method."""
+def make_actions(window: QMainWindow, *owners: object) -> dict[str, QAction]:
+    """The commands as menus of ``window``, each connected to the method of its name in ``window`` or an owner."""
     actions: dict[str, QAction] = {}
     menus = {}
     for command in COMMANDS:
@@ -83,11 +83,16 @@ def make_actions(window: QMainWindow) -> dict[str, QAction]:
         if command.tip:
             action.setStatusTip(command.tip)
             action.setToolTip(command.tip)
-        method: Callable[[], object] = getattr(window, command.name)
+        method = _method(command.name, window, *owners)
         action.triggered.connect(_without_checked(method))
         menu.addAction(action)
         actions[command.name] = action
     return actions
+
+
+def _method(name: str, *owners: object) -> Callable[[], object]:
+    method: Callable[[], object] = next(getattr(owner, name) for owner in owners if hasattr(owner, name))
+    return method
 
 
 def _without_checked(method: Callable[[], object]) -> Callable[[], None]:

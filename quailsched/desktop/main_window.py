@@ -4,15 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
-from pathlib import Path
 
 from PySide6.QtCore import QByteArray
 from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
     QApplication,
-    QFileDialog,
     QHBoxLayout,
-    QInputDialog,
     QMainWindow,
     QMessageBox,
     QStackedWidget,
@@ -20,14 +17,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop import texts
 from quailsched.desktop.actions import make_actions
 from quailsched.desktop.bars import Rail, TopBar
+from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.forms.batch_form import edit_batch
 from quailsched.desktop.forms.confirm import remove_record
 from quailsched.desktop.forms.farm_form import edit_farm
 from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
+from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.next_set.view import NextSetView
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
@@ -40,13 +38,10 @@ from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
 from quailsched.season.clashes import clashes_of
-from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
-from quailsched.session.sharing import give_calendar
 
-_FARM_FILES = "Farms (*.quail);;All files (*)"
 SEASON, NEXT_SET, SETUP = 0, 1, 2
 
 
@@ -59,7 +54,7 @@ class MainWindow(QMainWindow):
         self._background = Background(self)
         self.today = today
         self.opened = opened
-        self.top = TopBar(self.undo, self.redo, self.write_calendar, self.next_clash)
+        self.top = TopBar(self.undo, self.redo, self._write_calendar, self.next_clash)
         views = [
             ("season", "Season", "Lanes of places over time (Ctrl+1)"),
             ("egg", "Next set", "When the next eggs can go in, and how many (Ctrl+2)"),
@@ -73,8 +68,9 @@ class MainWindow(QMainWindow):
         self.stack.addWidget(self.season)
         self.stack.addWidget(self.next_set)
         self.stack.addWidget(self.setup_view)
+        self.files = FileCommands(self)
         self._lay_out()
-        self.actions_by_name = make_actions(self)
+        self.actions_by_name = make_actions(self, self.files, HelpCommands(self))
         self._connect()
         self.show_view(SEASON)
         self._come_back()
@@ -157,6 +153,9 @@ class MainWindow(QMainWindow):
             "redo": f"Done again: {notice.label}.",
         }
         self.say(words[notice.how])
+
+    def _write_calendar(self) -> None:
+        self.files.write_calendar()
 
     def say(self, text: str) -> None:
         """A sentence in the line at the bottom."""
@@ -281,67 +280,6 @@ class MainWindow(QMainWindow):
     def _pick_new(self, batch_id: str | None) -> None:
         if batch_id is not None:
             self.season.pick(Picked(batch_id=batch_id))
-
-    # files
-
-    def new_farm(self) -> None:
-        name, is_given = QInputDialog.getText(self, "New farm", "What is your farm called?")
-        if not is_given or not name.strip():
-            return
-        path = self._ask_new_file("Keep the farm in", f"{name.strip()}.quail", _FARM_FILES, ".quail")
-        if path is not None:
-            self.attempt(lambda: self.show_farm(make_farm(path, name, self.opened.farm.settings.units)))
-
-    def open_file(self) -> None:
-        chosen, _ = QFileDialog.getOpenFileName(self, "Open a farm", str(Path.home()), _FARM_FILES)
-        if chosen:
-            self.attempt(lambda: self.show_farm(open_farm(Path(chosen))))
-
-    def show_example(self) -> None:
-        self.attempt(lambda: self.show_farm(home_example(self.today)))
-
-    def write_calendar(self) -> None:
-        name = f"{self.opened.farm.settings.name}.ics"
-        path = self._ask_new_file("Write the calendar to", name, "Calendars (*.ics)", ".ics")
-        if path is not None:
-            self.attempt(lambda: self._calendar_to(path))
-
-    def _calendar_to(self, path: Path) -> None:
-        count = give_calendar(self.opened, path, self.today)
-        self.say(f"{count} chores are in {path.name}. Write it again after changes: entries are brought up to date.")
-
-    def export_document(self) -> None:
-        name = f"{self.opened.farm.settings.name}.json"
-        path = self._ask_new_file("Export everything to", name, "Documents (*.json)", ".json")
-        if path is not None:
-            self.attempt(lambda: export_farm(self.opened, path))
-
-    def import_document(self) -> None:
-        chosen, _ = QFileDialog.getOpenFileName(self, "Import a document", str(Path.home()), "Documents (*.json)")
-        if not chosen:
-            return
-        document = Path(chosen)
-        path = self._ask_new_file("Keep the farm in", f"{document.stem}.quail", _FARM_FILES, ".quail")
-        if path is not None:
-            self.attempt(lambda: self.show_farm(import_farm(document, path)))
-
-    def _ask_new_file(self, title: str, name: str, kinds: str, ending: str) -> Path | None:
-        chosen, _ = QFileDialog.getSaveFileName(self, title, str(Path.home() / name), kinds)
-        if not chosen:
-            return None
-        path = Path(chosen)
-        return path if path.suffix else path.with_name(path.name + ending)
-
-    # help
-
-    def how_to_begin(self) -> None:
-        QMessageBox.information(self, "How to begin", texts.HOW_TO_BEGIN)
-
-    def show_keys(self) -> None:
-        QMessageBox.information(self, "Keys and mouse", texts.KEYS)
-
-    def about(self) -> None:
-        QMessageBox.about(self, "About Quailsched", texts.ABOUT)
 
     # coming and going
 

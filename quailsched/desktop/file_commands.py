@@ -1,0 +1,77 @@
+"""Commands about files: new, open, example, calendar, export, import. Asks where, and hands over to ``session``."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog, QInputDialog
+
+from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
+from quailsched.session.sharing import give_calendar
+
+if TYPE_CHECKING:
+    from quailsched.desktop.main_window import MainWindow
+
+_FARM_FILES = "Farms (*.quail);;All files (*)"
+
+
+class FileCommands:
+    """The commands of the Farm menu, for one window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
+
+    def new_farm(self) -> None:
+        name, is_given = QInputDialog.getText(self._window, "New farm", "What is your farm called?")
+        if not is_given or not name.strip():
+            return
+        path = self._ask_new_file("Keep the farm in", f"{name.strip()}.quail", _FARM_FILES, ".quail")
+        if path is not None:
+            self._window.attempt(
+                lambda: self._window.show_farm(make_farm(path, name, self._window.opened.farm.settings.units))
+            )
+
+    def open_file(self) -> None:
+        chosen, _ = QFileDialog.getOpenFileName(self._window, "Open a farm", str(Path.home()), _FARM_FILES)
+        if chosen:
+            self._window.attempt(lambda: self._window.show_farm(open_farm(Path(chosen))))
+
+    def show_example(self) -> None:
+        self._window.attempt(lambda: self._window.show_farm(home_example(self._window.today)))
+
+    def write_calendar(self) -> None:
+        name = f"{self._window.opened.farm.settings.name}.ics"
+        path = self._ask_new_file("Write the calendar to", name, "Calendars (*.ics)", ".ics")
+        if path is not None:
+            self._window.attempt(lambda: self._calendar_to(path))
+
+    def _calendar_to(self, path: Path) -> None:
+        count = give_calendar(self._window.opened, path, self._window.today)
+        self._window.say(
+            f"{count} chores are in {path.name}. Write it again after changes: entries are brought up to date."
+        )
+
+    def export_document(self) -> None:
+        name = f"{self._window.opened.farm.settings.name}.json"
+        path = self._ask_new_file("Export everything to", name, "Documents (*.json)", ".json")
+        if path is not None:
+            self._window.attempt(lambda: export_farm(self._window.opened, path))
+
+    def import_document(self) -> None:
+        chosen, _ = QFileDialog.getOpenFileName(
+            self._window, "Import a document", str(Path.home()), "Documents (*.json)"
+        )
+        if not chosen:
+            return
+        document = Path(chosen)
+        path = self._ask_new_file("Keep the farm in", f"{document.stem}.quail", _FARM_FILES, ".quail")
+        if path is not None:
+            self._window.attempt(lambda: self._window.show_farm(import_farm(document, path)))
+
+    def _ask_new_file(self, title: str, name: str, kinds: str, ending: str) -> Path | None:
+        chosen, _ = QFileDialog.getSaveFileName(self._window, title, str(Path.home() / name), kinds)
+        if not chosen:
+            return None
+        path = Path(chosen)
+        return path if path.suffix else path.with_name(path.name + ending)

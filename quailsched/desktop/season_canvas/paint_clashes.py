@@ -1,0 +1,119 @@
+"""Draws what does not fit: overflow above the line, its days, and the marks of the other clashes."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPen
+
+from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.lanes import Mark
+from quailsched.desktop.season_canvas.pens import Pens
+from quailsched.farm.units import span_text
+
+MARK_WORDS = {
+    "cabinet": "turning and lockdown",
+    "cleanout": "no clean-out",
+    "notready": "not ready",
+    "young": "too young",
+    "cold": "cold nights",
+    "calm": "too few birds",
+    "nowhere": "no place",
+    "stale": "old eggs",
+    "ages": "two ages",
+    "crowd": "a crowd",
+    "cocks": "too many cocks",
+    "quarantine": "quarantine",
+    "hands": "nobody home",
+}
+
+
+class ClashPainter(Pens):
+    """The one red of the season."""
+
+    def overflow(self, lane: Lane) -> None:
+        scene, p = self.scene, self.p
+        for over in lane.content.overs:
+            if not self.is_visible(over.start, over.end):
+                continue
+            top, line = scene.top(lane.y(over.total)), scene.top(lane.line_y)
+            rect = QRectF(scene.x(over.start), top, scene.x(over.end) - scene.x(over.start), line - top)
+            p.save()
+            p.setClipRect(rect, Qt.ClipOperation.IntersectClip)
+            p.fillRect(rect, QColor(self.theme.clash_tint))
+            self.hatch(rect, QColor(self.theme.clash), 7.0, 2.6, leaning=1)
+            p.restore()
+        self._overflow_outline(lane)
+
+    def _overflow_outline(self, lane: Lane) -> None:
+        scene = self.scene
+        self.p.setPen(QPen(QColor(self.theme.clash), 1.4))
+        last: tuple[date, float] | None = None
+        line = scene.top(lane.line_y)
+        for over in lane.content.overs:
+            y = scene.top(lane.y(over.total))
+            x0, x1 = scene.x(over.start), scene.x(over.end)
+            joins = last is not None and last[0] == over.start
+            self.p.drawLine(QPointF(x0, last[1] if joins and last else line), QPointF(x0, y))
+            self.p.drawLine(QPointF(x0, y), QPointF(x1, y))
+            if last is not None and not joins:
+                self.p.drawLine(QPointF(scene.x(last[0]), last[1]), QPointF(scene.x(last[0]), line))
+            last = (over.end, y)
+        if last is not None:
+            self.p.drawLine(QPointF(scene.x(last[0]), last[1]), QPointF(scene.x(last[0]), line))
+
+    def marks(self, lane: Lane) -> None:
+        scene, p = self.scene, self.p
+        taken_until = float("-inf")
+        metrics = QFontMetricsF(self.small_bold)
+        for mark in lane.content.marks:
+            left, right = scene.x(mark.clash.first), scene.x(mark.clash.last + timedelta(days=1))
+            if right < scene.left or left > p.viewport().width():
+                continue
+            is_on = mark.clash in (scene.picked.clash, scene.hovered.clash)
+            if mark.row >= 0:
+                self._strip(lane, mark, left, right, is_on)
+                continue
+            text = span_text(mark.clash.first, mark.clash.last)
+            wide = metrics.horizontalAdvance(text)
+            at = min(max((left + right) / 2 - wide / 2, scene.left + 2), p.viewport().width() - wide - 4)
+            if at < taken_until + 6:
+                continue
+            taken_until = at + wide
+            peak = max(o.total for o in lane.content.overs if o.start <= mark.clash.worst < o.end)
+            y = scene.top(lane.y(peak)) - 4
+            p.setFont(self.small_bold)
+            p.setPen(QColor(self.theme.clash))
+            p.drawText(QPointF(at, y), text)
+            if is_on:
+                p.drawLine(QPointF(at, y + 2), QPointF(at + wide, y + 2))
+
+    def _strip(self, lane: Lane, mark: Mark, left: float, right: float, is_on: bool) -> None:
+        """A clash that is not about room: a red bar below the lane, its idea in two words in or after it."""
+        scene, p = self.scene, self.p
+        y, high = scene.top(lane.mark_y(mark.row)), lane.mark_height - 2
+        shown_left = max(left, scene.left)
+        shown_right = max(min(right, p.viewport().width() - 2.0), shown_left + 5)
+        p.setPen(QPen(QColor(self.theme.clash), 1.0))
+        p.setBrush(QColor(self.theme.clash if is_on else self.theme.clash_tint))
+        p.drawRoundedRect(QRectF(shown_left, y, shown_right - shown_left, high), 3, 3)
+        if left >= scene.left:
+            p.fillRect(QRectF(left, y, 4.0, high), QColor(self.theme.clash))
+        text = MARK_WORDS[mark.clash.kind]
+        wide = QFontMetricsF(self.tiny).horizontalAdvance(text)
+        free = min(
+            (
+                scene.x(m.clash.first)
+                for m in lane.content.marks
+                if m.row == mark.row and m.clash.first > mark.clash.first
+            ),
+            default=float(p.viewport().width()),
+        )
+        inside = wide + 12 <= shown_right - shown_left
+        if not inside and shown_right + 5 + wide > free:
+            return
+        p.setFont(self.tiny)
+        p.setPen(QColor(self.theme.on_clash if is_on and inside else self.theme.clash))
+        at = shown_left + 8 if inside else shown_right + 4
+        p.drawText(QRectF(at, y - 1, wide + 4, high + 2), Qt.AlignmentFlag.AlignVCenter, text)

@@ -1,0 +1,60 @@
+"""What all painters of the season share: the painter, the scene, fonts, and a few strokes."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+
+from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.desktop.theme import Theme
+from quailsched.farm.records import Units
+
+
+class Pens:
+    """One painter on one scene; made anew for each paint."""
+
+    def __init__(
+        self, painter: QPainter, scene: Scene, theme: Theme, font: QFont, units: Units, has_focus: bool
+    ) -> None:
+        self.p, self.scene, self.theme, self.units, self.has_focus = painter, scene, theme, units, has_focus
+        self.font = QFont(font)
+        self.bold = QFont(font)
+        self.bold.setBold(True)
+        self.small = QFont(font)
+        self.small.setPointSizeF(font.pointSizeF() * 0.88)
+        self.tiny = QFont(font)
+        self.tiny.setPointSizeF(font.pointSizeF() * 0.8)
+        self.small_bold = QFont(self.small)
+        self.small_bold.setBold(True)
+
+    def is_visible(self, start: date, end: date) -> bool:
+        return self.scene.x(end) >= self.scene.left and self.scene.x(start) <= self.p.viewport().width()
+
+    def hatch(
+        self, rect: QRectF, colour: QColor, step: float, thickness: float, leaning: int, dotted: bool = False
+    ) -> None:
+        """Own lines, since brush patterns neither scale with the screen nor print well."""
+        pen = QPen(colour, thickness)
+        if dotted:
+            pen.setStyle(Qt.PenStyle.DotLine)
+        self.p.setPen(pen)
+        height = rect.height()
+        x = rect.left() - height - (rect.left() % step)
+        lines = []
+        while x < rect.right() + height:
+            if leaning > 0:
+                lines.append((QPointF(x, rect.bottom()), QPointF(x + height, rect.top())))
+            else:
+                lines.append((QPointF(x, rect.top()), QPointF(x + height, rect.bottom())))
+            x += step
+        for start, end in lines:
+            self.p.drawLine(start, end)
+
+    def text_in(self, rect: QRectF, text: str, font: QFont, colour: str) -> None:
+        """Text that is left out rather than cut."""
+        if QFontMetricsF(font).horizontalAdvance(text) <= rect.width():
+            self.p.setFont(font)
+            self.p.setPen(QColor(colour))
+            self.p.drawText(rect, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)

@@ -62,7 +62,9 @@ def _crowd(season: Season, place: Place) -> Iterator[Clash]:
     def most(piece: Slice) -> int:
         return min(int(season.kind(share.presence.batch).value("crowd_birds")) for share in piece.shares)
 
-    for run in stretches(season.slices(place), lambda piece: piece.birds > most(piece)):
+    # Most slices are far from a crowd by any kind's figure; only the others are looked at kind by kind.
+    fewest = min((int(season.kind(p.batch).value("crowd_birds")) for p in season.presences(place)), default=0)
+    for run in stretches(season.slices(place), lambda piece: piece.birds > fewest and piece.birds > most(piece)):
         worst = max(run, key=lambda piece: piece.birds)
         over = worst.birds - most(worst)
         names = names_text(list(dict.fromkeys(s.presence.batch.name for s in worst.shares if s.run.birds)))
@@ -92,10 +94,12 @@ def cocks(season: Season) -> Iterator[Clash]:
 def _cocks_not_parted(season: Season) -> Iterator[Clash]:
     """Surplus cocks that stay in one place with their hens after they have matured."""
     for place, presence in season.all_presences():
+        if presence.part is not Part.COCKS:
+            continue
         batch = presence.batch
         grown = batch.start + timedelta(days=season.days(batch).mature)
-        hens = [other for other in season.presences(place) if other.batch.id == batch.id and other.part is Part.HENS]
-        if presence.part is not Part.COCKS or not hens:
+        hens = [p for p in season.presences(place) if p.batch.id == batch.id and p.part is Part.HENS]
+        if not hens:
             continue
         first, end = max(presence.start, hens[0].start, grown), min(presence.end, hens[0].end)
         birds = season.birds(batch, first, Part.COCKS)

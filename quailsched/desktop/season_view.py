@@ -86,7 +86,11 @@ class SeasonView(QWidget):
             if cards is self.inspector.cards:  # else something else has been picked meanwhile
                 cards.show_ways(ways)
 
-        self._run(lambda: ways_out(season.farm, clash, self.today), show)
+        def search() -> tuple[WayOut, ...]:
+            # Whoever walks through the clashes leaves searches behind that nobody waits for.
+            return ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else ()
+
+        self._run(search, show)
 
     def _preview(self, way: WayOut) -> None:
         """Show the season as it would be; nothing is changed."""

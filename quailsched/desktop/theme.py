@@ -153,6 +153,7 @@ def sheet_of(theme: Theme) -> str:
     QPushButton:disabled {{ color: {t.soft}; border-color: {t.line}; }}
     QPushButton#main, QPushButton:default {{ background: {t.good}; color: {t.on_good}; border-color: {t.good};
         font-weight: 700; }}
+    QPushButton#main:disabled {{ background: {t.sunk}; color: {t.soft}; border-color: {t.line}; }}
     QPushButton#main:focus {{ border: 2px solid {t.ink}; }}
     QPushButton#clashes {{ background: {t.clash}; color: {t.on_clash}; border-color: {t.clash}; font-weight: 700; }}
     QPushButton#calm {{ background: {t.good_tint}; color: {t.ink}; border-color: {t.good}; }}

@@ -97,13 +97,14 @@ def _batches(day_0: date, at: dict[str, str], new_id: Callable[[], str]) -> tupl
             Stay(at["Grass ark"], 59, 73, Part.COCKS, Leaving.PROCESSED),
         )
 
+    started = (Stay(at["Long run"], 46, 59, leaving=Leaving.SOLD),)
     sold = (Stay(at["Long run"], 46, 66, leaving=Leaving.SOLD),)
     cabinet = (Stay(at["Old cabinet"], 0, 18),)
     return (
         batch("Aster", 0, 96, bench() + brooded("Tub brooder", 46) + grown(46)),
         batch("Bracken", 21, 132, bench() + brooded("Shed brooder", 46) + grown(46)),
         batch("Clover", 42, 140, bench() + brooded("Tub brooder", 45) + grown(45)),
-        batch("Dill", 63, 148, bench() + brooded("Shed brooder", 46) + grown(46), egg_age_days=5),
+        batch("Dill", 63, 148, bench() + brooded("Shed brooder", 46) + started, egg_age_days=5),
         batch("Elder", 84, 58, cabinet + brooded("Shed brooder", 46) + grown(46)),
         batch("Fern", 98, 54, cabinet + brooded("Tub brooder", 46) + sold),
         batch(

@@ -20,6 +20,16 @@ def area_text(area_cm2: float, units: Units) -> str:
     return f"{area_cm2:,.0f} cm²"
 
 
+def two_areas_text(one_cm2: float, other_cm2: float, units: Units) -> tuple[str, str]:
+    """Two areas that differ, in words that differ too: as fine as that takes."""
+    texts = area_text(one_cm2, units), area_text(other_cm2, units)
+    if texts[0] != texts[1] or one_cm2 == other_cm2:
+        return texts
+    if units is Units.US:
+        return f"{one_cm2 / CM2_PER_SQ_FT:,.2f} sq ft", f"{other_cm2 / CM2_PER_SQ_FT:,.2f} sq ft"
+    return f"{one_cm2:,.0f} cm²", f"{other_cm2:,.0f} cm²"
+
+
 def warmth_text(warmth_c: float, units: Units) -> str:
     """A temperature given in degrees Celsius: "4 °C" or "39 °F", a half kept in Celsius."""
     if units is Units.US:

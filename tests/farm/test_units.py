@@ -5,7 +5,16 @@ from datetime import date
 import pytest
 
 from quailsched.farm.records import Units
-from quailsched.farm.units import area_text, count_text, day_text, length_text, names_text, span_text, warmth_text
+from quailsched.farm.units import (
+    area_text,
+    count_text,
+    day_text,
+    length_text,
+    names_text,
+    span_text,
+    two_areas_text,
+    warmth_text,
+)
 
 
 @pytest.mark.parametrize(
@@ -51,3 +60,9 @@ def test_counts_and_names() -> None:
     assert [count_text(n, "clash", "clashes") for n in (0, 1, 2)] == ["0 clashes", "1 clash", "2 clashes"]
     assert count_text(12_000, "egg") == "12,000 eggs"
     assert [names_text(n) for n in ([], ["A"], ["A", "B"], ["A", "B", "C"])] == ["", "A", "A and B", "A, B and C"]
+
+
+def test_areas_that_differ_never_read_the_same() -> None:
+    assert two_areas_text(22_040, 22_000, Units.METRIC) == ("22,040 cm²", "22,000 cm²")
+    assert two_areas_text(22_900, 22_000, Units.METRIC) == ("2.29 m²", "2.20 m²")
+    assert two_areas_text(13_020, 13_000, Units.US) == ("14.01 sq ft", "13.99 sq ft")

@@ -21,7 +21,7 @@ from quailsched.season.season import Season
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm
 
-DAYS = 90
+DAYS = 120
 
 
 class NextSetView(QWidget):
@@ -43,8 +43,10 @@ class NextSetView(QWidget):
         self.state = label("", "soft")
         self.eggs = QSpinBox()
         self.eggs.setAccessibleName("Eggs")
-        self.button = QPushButton()
+        self.eggs.setEnabled(False)
+        self.button = QPushButton("Set eggs")
         self.button.setObjectName("main")
+        self.button.setEnabled(False)
         self._lay_out()
         self.landscape.chosen.connect(self._chosen)
         self.kind.currentIndexChanged.connect(lambda _index: self.work_out())
@@ -102,7 +104,10 @@ class NextSetView(QWidget):
             if self._worked_out == wanted:  # else the farm has changed meanwhile
                 self._show(farm, days)
 
-        self._run(lambda: next_sets(farm, kind_id, self.today, DAYS), show)
+        def search() -> tuple[NextSet, ...]:
+            return next_sets(farm, kind_id, self.today, DAYS) if self._worked_out == wanted else ()
+
+        self._run(search, show)
 
     def _show(self, farm: Farm, days: tuple[NextSet, ...]) -> None:
         best = best_of(days)

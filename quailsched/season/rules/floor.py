@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator
 
 from quailsched.farm.records import Place
-from quailsched.farm.units import area_text, count_text, day_text, names_text
+from quailsched.farm.units import area_text, count_text, day_text, names_text, two_areas_text
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
 from quailsched.season.occupancy import Slice
 from quailsched.season.season import Season
@@ -17,10 +17,8 @@ def floor(season: Season) -> Iterator[Clash]:
     units = season.farm.settings.units
     for place, run, worst in overfull(season, of_eggs=False):
         over = birds_without_room(worst, worst.floor_cm2 - place.floor_cm2)
-        sentence = (
-            f"{_birds_text(worst)} need {area_text(worst.floor_cm2, units)} by {day_text(worst.start)}, "
-            f"{place.name} has {area_text(place.floor_cm2, units)}: about {count_text(over, 'bird')} too many."
-        )
+        need, have = two_areas_text(worst.floor_cm2, place.floor_cm2, units)
+        sentence = f"{_birds_text(worst)} need {need} by {day_text(worst.start)}, {place.name} has {have}: about {count_text(over, 'bird')} too many."
         yield clash_of_run("floor", place, run, worst, worst.floor_cm2, place.floor_cm2, "cm2", sentence, over)
 
 

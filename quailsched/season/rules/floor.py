@@ -18,7 +18,10 @@ def floor(season: Season) -> Iterator[Clash]:
     for place, run, worst in overfull(season, of_eggs=False):
         over = birds_without_room(worst, worst.floor_cm2 - place.floor_cm2)
         need, have = two_areas_text(worst.floor_cm2, place.floor_cm2, units)
-        sentence = f"{_birds_text(worst)} need {need} by {day_text(worst.start)}, {place.name} has {have}: about {count_text(over, 'bird')} too many."
+        sentence = (
+            f"{_birds_text(worst)} need {need} by {day_text(worst.start)}, {place.name} has {have}: "
+            f"about {count_text(over, 'bird')} too many."
+        )
         yield clash_of_run("floor", place, run, worst, worst.floor_cm2, place.floor_cm2, "cm2", sentence, over)
 
 

@@ -142,5 +142,7 @@ def no_screen(file: Path | None, today: date) -> int:
     print("There is no screen here, so no window can open; here is the farm in words.\n")
     opened = open_farm(file) if file else home_example(today)
     calendar_to = file.with_suffix(".ics") if file else data_dir() / "Pebble Bank.ics"
+    if calendar_to == file:
+        calendar_to = file.with_name(f"{file.name}.ics")
     in_words(opened, today, calendar_to)
     return 0

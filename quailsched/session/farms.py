@@ -11,6 +11,7 @@ from quailsched.farm.example import example_farm
 from quailsched.farm.records import Farm, Settings, Units
 from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import example_path
+from quailsched.session.replacing import DOCUMENT, require_replaceable
 from quailsched.store.document_file import load_document, write_document
 from quailsched.store.farm_file import FarmFile
 
@@ -31,8 +32,11 @@ def make_farm(path: Path, name: str, units: Units = Units.METRIC) -> OpenFarm:
 
 
 def make_example(path: Path, today: date) -> OpenFarm:
-    """The example farm around ``today`` in a new file. Raises StoreError if the file is there."""
-    return OpenFarm(FarmFile.create(path, example_farm(today, new_id)))
+    """The example farm around ``today`` in a new file. Raises StoreError if the file is there.
+
+    Raises FarmError for a day so early or late that its batches lie outside the days of a farm.
+    """
+    return OpenFarm(FarmFile.create(path, require_sound(example_farm(today, new_id))))
 
 
 def home_example(today: date) -> OpenFarm:
@@ -51,7 +55,8 @@ def home_example(today: date) -> OpenFarm:
 
 
 def export_farm(opened: OpenFarm, path: Path) -> None:
-    """Everything of a farm as one JSON document. Raises StoreError."""
+    """Everything of a farm as one JSON document. Raises StoreError, also if another sort of file is there."""
+    require_replaceable(path, DOCUMENT)
     write_document(path, opened.farm, opened.file.published().values())
 
 

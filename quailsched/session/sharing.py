@@ -9,17 +9,19 @@ from quailsched.calendars.publish import Published, publish
 from quailsched.calendars.window import AHEAD, PAST
 from quailsched.chores.work_out import chores_between
 from quailsched.session.open_farm import OpenFarm, utc_now
+from quailsched.session.replacing import CALENDAR, require_replaceable
 
 
 def give_calendar(opened: OpenFarm, path: Path, today: date, *, alarms: bool = False) -> int:
     """Write the chores around ``today`` to ``path``; how many entries there are.
 
     The farm remembers what it gave out before the file is written, so that a sequence number is never used
-    twice. Raises CalendarError or StoreError with a sentence.
+    twice. Raises CalendarError or StoreError with a sentence, also where ``path`` holds a file that is no calendar.
     """
     from quailsched.calendars.text import calendar_text  # the iCalendar library is heavy
     from quailsched.calendars.write import write_calendar
 
+    require_replaceable(path, CALENDAR)
     farm = opened.farm
     chores = chores_between(opened.season, today - PAST, today + AHEAD + timedelta(days=1))
     alarms_from = today if alarms else None

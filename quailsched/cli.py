@@ -6,6 +6,7 @@ The only place that knows all layers. Nothing of the window or the calendar libr
 from __future__ import annotations
 
 import argparse
+import io
 import os
 import sys
 from collections.abc import Callable, Sequence
@@ -29,15 +30,22 @@ class _WordsError(Exception):
 
 
 def _day(text: str) -> date:
+    from quailsched.farm.check import EARLIEST, LATEST
+
     try:
-        return date.fromisoformat(text)
+        day = date.fromisoformat(text)
     except ValueError:
         raise argparse.ArgumentTypeError(f"“{text}” is no day; a day like 2027-04-06 is accepted") from None
+    if not EARLIEST <= day <= LATEST:
+        raise argparse.ArgumentTypeError(f"“{text}” cannot be used; a day from {EARLIEST} to {LATEST} is accepted")
+    return day
 
 
 def _count(most: int) -> Callable[[str], int]:
     def read(text: str) -> int:
-        if not text.isascii() or not text.isdigit() or not 1 <= int(text) <= most:
+        # Python reads no number of more than 4,300 digits.
+        is_number = text.isascii() and text.isdigit() and len(text) <= 9
+        if not is_number or not 1 <= int(text) <= most:
             raise argparse.ArgumentTypeError(f"“{text}” cannot be used; a whole number from 1 to {most} is accepted")
         return int(text)
 
@@ -115,6 +123,8 @@ def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
     from quailsched.store.errors import StoreError
 
     arguments = list(sys.argv[1:] if argv is None else argv)
+    if isinstance(sys.stdout, io.TextIOWrapper):  # a terminal that has no "–" or "²" shows "?" instead
+        sys.stdout.reconfigure(errors="replace")
     try:
         code = _run(arguments, today or date.today())
         sys.stdout.flush()
@@ -153,8 +163,15 @@ def has_screen() -> bool:
     return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
 
 
+def _is_there(file: Path) -> bool:
+    try:
+        return file.exists()
+    except (OSError, ValueError):  # a name too long, or a folder that may not be looked into
+        return False
+
+
 def _window(file: Path | None, today: date) -> int:
-    if file is not None and not file.exists():
+    if file is not None and not _is_there(file):
         known = ", ".join(WORDS)
         raise _WordsError(f"“{file}” is neither a farm file that exists nor a word of the program ({known})")
     if not has_screen():

@@ -7,6 +7,7 @@ from functools import partial
 from itertools import pairwise
 
 from quailsched.chores.chore import Chore
+from quailsched.chores.eggs import place_on
 from quailsched.chores.make import chore_of, on_day
 from quailsched.farm.records import Batch, Part, Role
 from quailsched.farm.units import count_text, length_text, warmth_text
@@ -30,9 +31,14 @@ def chick_chores(season: Season, batch: Batch) -> Iterator[Chore]:
 
 
 def _moves(legs: tuple[Leg, ...]) -> Iterator[tuple[Leg, Leg]]:
-    """Each leg of all birds, or of the hens, with the one that it goes on from."""
-    together = [leg for leg in legs if leg.stay.part is not Part.COCKS]
-    yield from pairwise(together)
+    """Each leg with the one that it goes on from. That surplus cocks part from the rest is told in ``grown``."""
+    yield from pairwise(leg for leg in legs if leg.stay.part is not Part.COCKS)
+    yield from pairwise(leg for leg in legs if leg.stay.part is Part.COCKS)
+
+
+def _who(batch: Batch, leg: Leg) -> str:
+    words = {Part.ALL: "", Part.HENS: "the laying group of ", Part.COCKS: "the surplus cocks of "}
+    return words[leg.stay.part] + batch.name
 
 
 def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
@@ -45,8 +51,8 @@ def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
             warm = warmth_text(kind.at("heat_c", age), units)
             yield make(
                 "heat", f"Heat down to {warm} for {batch.name}",
-                f"Raise the heat a little; at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding. They should "
-                "spread out, not huddle (cold) or pant at the walls (hot).",
+                f"Hang the lamp a little higher, at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding. "
+                "They should spread out, not huddle (cold) or pant at the walls (hot).",
                 day=on_day(batch, days.hatch + age), number=week, cautions=("heat_lamp",),
             )  # fmt: skip
         week += 1
@@ -96,7 +102,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
         yield from _move_out(season, batch, before, after)
     elif not new.role.holds_eggs:
         yield make(
-            "move", f"Move {batch.name} from {old.name} to {new.name}", "In the evening, calmly, in the dim.",
+            "move", f"Move {_who(batch, after)} from {old.name} to {new.name}", "In the evening, calmly, in the dim.",
             day=day, place=new, cautions=("hands",),
         )  # fmt: skip
 
@@ -114,7 +120,7 @@ def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator
         )  # fmt: skip
     beside = kind.days("drinker_beside_days")
     yield make(
-        "move out", f"Move {batch.name} out to {new.name}",
+        "move out", f"Move {_who(batch, after)} out to {new.name}",
         f"In the morning, feed and water first. Keep the old drinker beside the new one for "
         f"{count_text(beside, 'day')}; corners filled, low cover in.",
         day=on_day(batch, after.start), place=new, cautions=("hands",), urgent=True,
@@ -127,14 +133,17 @@ def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator
 
 
 def _brought_in(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
-    make = partial(chore_of, season.farm, batch=batch, place=season.farm.place(leg.stay.place_id))
+    make = partial(chore_of, season.farm, batch=batch)
     quarantine = season.kind(batch).days("quarantine_days")
     yield make(
         "arrive", f"{batch.name} comes: {count_text(batch.number, 'bird')}",
         f"Keep them apart from the flock for {count_text(quarantine, 'day')}, see to them last, water first.",
-        day=batch.start, cautions=("bird_flu", "hands"), urgent=True,
+        day=batch.start, place=season.farm.place(leg.stay.place_id), cautions=("bird_flu", "hands"), urgent=True,
     )  # fmt: skip
+    home = place_on(season, batch, quarantine)
+    if home is None:  # they are gone by then
+        return
     yield make(
         "quarantine", f"Quarantine of {batch.name} ends", "Only if none has been ill; else ask a vet first.",
-        day=on_day(batch, quarantine), cautions=("sick",),
+        day=on_day(batch, quarantine), place=home, cautions=("sick",),
     )  # fmt: skip

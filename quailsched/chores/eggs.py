@@ -56,12 +56,12 @@ def egg_chores(season: Season, batch: Batch) -> Iterator[Chore]:
 
 
 def _turning(season: Season, batch: Batch, lockdown: int) -> Iterator[Chore]:
-    times = season.kind(batch).days("turns_per_day")
+    times = count_text(season.kind(batch).days("turns_per_day"), "time")
     for day in range(1, lockdown):
         place = place_on(season, batch, day)
         if place is not None and not place.turns_itself and place.role in (Role.SETTER, Role.CABINET):
             yield chore_of(
-                season.farm, "turn", f"Turn the eggs of {batch.name} {times} times",
+                season.farm, "turn", f"Turn the eggs of {batch.name} {times}",
                 "Evenly through the day, the other way each time; warm, clean hands.",
                 day=on_day(batch, day), number=day, batch=batch, place=place,
             )  # fmt: skip

@@ -27,13 +27,13 @@ def grown_chores(season: Season, batch: Batch) -> Iterator[Chore]:
         )  # fmt: skip
     yield from _surplus(season, batch, legs)
     for leg in legs:
-        if leg.stay.leaving is not None:
+        if leg.stay.leaving is not None and season.birds(batch, on_day(batch, leg.end - 1), leg.stay.part):
             yield _leaving(season, batch, leg)
     laying = [leg for leg in legs if leg.stay.part is not Part.COCKS and leg.start <= days.first_egg < leg.end]
     for leg in laying[:1]:
         pen = season.farm.place(leg.stay.place_id)
         hours = kind.value("light_hours")
-        lead = days.first_egg - kind.days("light_lead_days")
+        lead = max(days.first_egg - kind.days("light_lead_days"), legs[0].start)  # not before they have come
         yield make(
             "light", f"Light to {hours:g} hours for {batch.name}",
             "Daylight and lamp together, half an hour more each few days, on a timer; dusk dimmed.",

@@ -60,7 +60,7 @@ def _name_of(presence: Presence) -> str:
 def occupied_runs(season: Season, presences: list[Presence]) -> list[Occupied]:
     """The unbroken runs of occupancy of one place, in order."""
     runs: list[Occupied] = []
-    for p in sorted(presences, key=lambda p: (p.start, p.batch.name)):
+    for p in sorted(presences, key=lambda p: (p.start, p.batch.id, p.leg.index)):
         if runs and p.start <= runs[-1].end:
             last = runs[-1]
             runs[-1] = Occupied(last.opened_by, last.kind, last.start, max(last.end, p.end))
@@ -116,5 +116,5 @@ def _clean_outs(season: Season, place: Place) -> Iterator[Chore]:
             season.farm, "clean-out", f"Clean out {place.name}",
             f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} "
             "before the next come in.",
-            day=emptying.day, place=place, run_of=_name_of(emptying.left[0]), cautions=("dust", "hands"),
+            day=emptying.day, place=place, run_of=min(map(_name_of, emptying.left)), cautions=("dust", "hands"),
         )  # fmt: skip

@@ -6,6 +6,7 @@ It lies around any day that is asked for, so that it always has a past, a presen
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, timedelta
 
 from quailsched.farm.records import (
@@ -49,20 +50,17 @@ def _warmth_ahead(lows: tuple[float, ...], today: date) -> float:
 
 
 def _places(day_0: date, new_id: Callable[[], str]) -> tuple[Place, ...]:
-    def place(name: str, role: Role, position: int, **more: object) -> Place:
-        return Place(id=new_id(), name=name, role=role, position=position, **more)  # type: ignore[arg-type]
-
     return (
-        place("Bench setter", Role.SETTER, 0, egg_places=180, turns_itself=True),
-        place("Hatching tray", Role.HATCHER, 1, egg_places=150, clean_out_days=1),
-        place("Old cabinet", Role.CABINET, 2, egg_places=60, clean_out_days=1),
-        place("Tub brooder", Role.BROODER, 3, floor_cm2=13_000, clean_out_days=3),
-        place("Shed brooder", Role.BROODER, 4, floor_cm2=22_000, clean_out_days=3),
-        place(
-            "Long run", Role.PEN, 5, floor_cm2=68_000, clean_out_days=7, outdoors=True,
+        Place(new_id(), "Bench setter", Role.SETTER, 0, egg_places=180, turns_itself=True),
+        Place(new_id(), "Hatching tray", Role.HATCHER, 1, egg_places=150, clean_out_days=1),
+        Place(new_id(), "Old cabinet", Role.CABINET, 2, egg_places=60, clean_out_days=1),
+        Place(new_id(), "Tub brooder", Role.BROODER, 3, floor_cm2=13_000, clean_out_days=3),
+        Place(new_id(), "Shed brooder", Role.BROODER, 4, floor_cm2=22_000, clean_out_days=3),
+        Place(
+            new_id(), "Long run", Role.PEN, 5, floor_cm2=68_000, clean_out_days=7, outdoors=True,
             ready_on=day_0 + timedelta(days=50), note="Roof and netting still to do.",
         ),
-        place("Grass ark", Role.GRASS_PEN, 6, floor_cm2=12_000, clean_out_days=1, outdoors=True),
+        Place(new_id(), "Grass ark", Role.GRASS_PEN, 6, floor_cm2=12_000, clean_out_days=1, outdoors=True),
     )  # fmt: skip
 
 
@@ -77,11 +75,11 @@ def _people(day_0: date, new_id: Callable[[], str]) -> tuple[Person, ...]:
 
 
 def _batches(day_0: date, at: dict[str, str], new_id: Callable[[], str]) -> tuple[Batch, ...]:
-    def batch(name: str, start: int, eggs: int, stays: tuple[Stay, ...], **more: object) -> Batch:
+    def batch(
+        name: str, start: int, eggs: int, stays: tuple[Stay, ...], kind: str = "coturnix", egg_age_days: int = 0
+    ) -> Batch:
         first = day_0 + timedelta(days=start)
-        kind = str(more.pop("kind", "coturnix"))
-        origin = Origin(str(more.pop("origin", Origin.OWN_EGGS)))
-        return Batch(new_id(), name, kind, origin, first, eggs, stays, **more)  # type: ignore[arg-type]
+        return Batch(new_id(), name, kind, Origin.OWN_EGGS, first, eggs, stays, egg_age_days=egg_age_days)
 
     def bench() -> tuple[Stay, ...]:
         return (Stay(at["Bench setter"], 0, 15), Stay(at["Hatching tray"], 15, 18))
@@ -107,8 +105,8 @@ def _batches(day_0: date, at: dict[str, str], new_id: Callable[[], str]) -> tupl
         batch("Dill", 63, 148, bench() + brooded("Shed brooder", 46) + started, egg_age_days=5),
         batch("Elder", 84, 58, cabinet + brooded("Shed brooder", 46) + grown(46)),
         batch("Fern", 98, 54, cabinet + brooded("Tub brooder", 46) + sold),
-        batch(
-            "Gorse", 114, 60, bench() + brooded("Shed brooder", 42),
-            kind="coturnix-heavy", origin=Origin.SHIPPED_EGGS, note="A heavier strain, first try.",
+        replace(
+            batch("Gorse", 114, 60, bench() + brooded("Shed brooder", 42), kind="coturnix-heavy"),
+            origin=Origin.SHIPPED_EGGS, note="A heavier strain, first try.",
         ),
     )  # fmt: skip

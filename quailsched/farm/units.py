@@ -8,14 +8,18 @@ from quailsched.farm.records import Units
 
 CM2_PER_SQ_FT = 929.0304  # (30.48 cm)^2: the international foot is 0.3048 m exactly (NIST SP 811)
 CM_PER_INCH = 2.54
+_WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]
 _MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 
 
-def area_text(area_cm2: float, units: Units) -> str:
-    """An area given in square centimetres: "1.30 m²", "310 cm²" or "14.0 sq ft"."""
+def area_text(area_cm2: float, units: Units, of_cm2: float = 0) -> str:
+    """An area given in square centimetres: "1.30 m²", "310 cm²" or "14.0 sq ft".
+
+    A part of a larger area ``of_cm2`` takes the unit of that, so that the two can be compared.
+    """
     if units is Units.US:
         return f"{area_cm2 / CM2_PER_SQ_FT:,.1f} sq ft"
-    if area_cm2 >= 5_000:
+    if max(area_cm2, of_cm2) >= 5_000:
         return f"{area_cm2 / 10_000:,.2f} m²"
     return f"{area_cm2:,.0f} cm²"
 
@@ -37,9 +41,24 @@ def warmth_text(warmth_c: float, units: Units) -> str:
     return f"{round(warmth_c * 2) / 2:g} °C"
 
 
+def two_warmths_text(one_c: float, other_c: float, units: Units) -> tuple[str, str]:
+    """Two temperatures that differ, in words that differ too: as fine as that takes."""
+    texts = warmth_text(one_c, units), warmth_text(other_c, units)
+    if texts[0] != texts[1] or one_c == other_c:
+        return texts
+    if units is Units.US:
+        return f"{one_c * 9 / 5 + 32:.1f} °F", f"{other_c * 9 / 5 + 32:.1f} °F"
+    return f"{one_c:.1f} °C", f"{other_c:.1f} °C"
+
+
 def length_text(length_cm: float, units: Units) -> str:
     """A length given in centimetres: "45 cm" or "18 in"."""
     return f"{length_cm / CM_PER_INCH:.0f} in" if units is Units.US else f"{length_cm:g} cm"
+
+
+def weekday_text(day: date) -> str:
+    """ "Thursday". Not by strftime: a window sets the locale of the desktop, and the rest is not in its language."""
+    return _WEEKDAYS[day.weekday()]
 
 
 def day_text(day: date, near: date | None = None) -> str:

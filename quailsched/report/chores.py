@@ -9,7 +9,7 @@ from typing import Any
 
 from quailsched.chores.chore import Chore
 from quailsched.farm.records import Farm
-from quailsched.farm.units import count_text
+from quailsched.farm.units import count_text, weekday_text
 
 
 def able_text(chore: Chore) -> str:
@@ -52,7 +52,7 @@ def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, w
              f"from {start.isoformat()}"]  # fmt: skip
     shown: set[str] = set()  # a caution is printed once, the same words at each chore would be skipped over
     for day, group in groupby(chores, key=lambda c: c.day):
-        lines += ["", f"{day:%A} {day.isoformat()}"]
+        lines += ["", f"{weekday_text(day)} {day.isoformat()}"]
         for chore in group:
             where = f", {chore.place}" if chore.place and chore.place not in chore.title else ""
             who = f" – {able_text(chore)}" if able_text(chore) else ""

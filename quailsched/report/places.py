@@ -68,7 +68,7 @@ def places_text(farm: Farm, states: tuple[PlaceState, ...], today: date) -> str:
 
 
 def _cell(farm: Farm, place: Place, room: int) -> str:
-    return f"{room:,}" if place.role.holds_eggs else area_text(room, farm.settings.units)
+    return f"{room:,}" if place.role.holds_eggs else area_text(room, farm.settings.units, place.floor_cm2)
 
 
 def places_json(farm: Farm, states: tuple[PlaceState, ...], today: date) -> dict[str, Any]:

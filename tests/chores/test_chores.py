@@ -14,7 +14,7 @@ from quailsched.chores.work_out import chores_between
 from quailsched.edits.batches import shift
 from quailsched.edits.change import apply
 from quailsched.farm.example import example_farm
-from quailsched.farm.records import Farm, Leaving, Origin, Part, Person, Role, Span
+from quailsched.farm.records import Batch, Farm, Leaving, Origin, Part, Person, Role, Span
 from quailsched.season.season import Season
 from tests.builders import ARK, BROODER, CABINET, HATCHER, MONDAY, PEN, RUN, SETTER, bought, eggs, farm, stay
 from tests.strategies import farms
@@ -27,7 +27,7 @@ def on(day: int) -> date:
     return MONDAY + timedelta(days=day)
 
 
-def whole_life():  # type: ignore[no-untyped-def]
+def whole_life() -> Batch:
     return eggs(
         "Aster", 60, stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, 46), stay(RUN, 46, 59),
         stay(RUN, 59, None, Part.HENS), stay(ARK, 59, 73, Part.COCKS, Leaving.PROCESSED),

@@ -28,7 +28,9 @@ def example(tmp_path: Path) -> Path:
 
 
 @pytest.fixture(autouse=True)
-def _no_screen(monkeypatch: pytest.MonkeyPatch) -> None:
+def _no_screen_and_an_empty_home(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFactory) -> None:
+    for name in ("XDG_DATA_HOME", "XDG_CONFIG_HOME"):
+        monkeypatch.setenv(name, str(tmp_path_factory.mktemp("home")))
     for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
         monkeypatch.delenv(name, raising=False)
 

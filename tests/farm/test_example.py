@@ -44,7 +44,6 @@ def test_it_has_the_places_and_people_that_it_promises() -> None:
 
 
 def test_two_examples_never_share_an_id() -> None:
-    numbers = count(1)
-    make: Callable[[], str] = lambda: str(UUID(int=next(numbers)))  # noqa: E731
+    make = ids()
     first, second = (example_farm(date(2027, 4, 6), make) for _ in range(2))
     assert not {r.id for r in first.records()} & {r.id for r in second.records()}

@@ -13,7 +13,9 @@ from quailsched.farm.units import (
     names_text,
     span_text,
     two_areas_text,
+    two_warmths_text,
     warmth_text,
+    weekday_text,
 )
 
 
@@ -30,6 +32,22 @@ def test_areas(area_cm2: int, metric: str, us: str) -> None:
 )
 def test_warmth(warmth_c: float, metric: str, us: str) -> None:
     assert (warmth_text(warmth_c, Units.METRIC), warmth_text(warmth_c, Units.US)) == (metric, us)
+
+
+def test_two_warmths_that_differ_read_differently() -> None:
+    assert two_warmths_text(8, 10, Units.METRIC) == ("8 °C", "10 °C")
+    assert two_warmths_text(9.9, 10, Units.METRIC) == ("9.9 °C", "10.0 °C")
+    assert two_warmths_text(9.9, 10, Units.US) == ("49.8 °F", "50.0 °F")
+    assert two_warmths_text(10, 10, Units.METRIC) == ("10 °C", "10 °C")
+
+
+def test_a_part_takes_the_unit_of_the_whole() -> None:
+    assert area_text(2_832, Units.METRIC) == "2,832 cm²"
+    assert area_text(2_832, Units.METRIC, of_cm2=13_000) == "0.28 m²"
+
+
+def test_weekdays_are_in_the_language_of_the_rest_whatever_the_locale() -> None:
+    assert [weekday_text(date(2027, 4, day)) for day in (5, 11)] == ["Monday", "Sunday"]
 
 
 def test_lengths() -> None:

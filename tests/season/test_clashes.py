@@ -210,6 +210,18 @@ def test_nights_warm_up_from_the_middle_of_one_month_to_the_next() -> None:
     assert (clash.first, clash.last, clash.worst, clash.have) == (on(46), on(58), on(46), 4.4)
 
 
+def test_a_night_hardly_too_cold_is_not_shown_as_the_limit() -> None:
+    # 9.97 °C is below 10; to a tenth it would read "10.0, at least 10".
+    nearly = Settings("farm", "Thistle Yard", night_lows_c=(9.97,) * 12)
+    route = (*hatch_route()[:2], stay(BROODER, 18, 46), stay(RUN, 46, 90, leaving=OUT))
+    clash = only(clashes(eggs("Aster", 50, *route), settings=nearly), "cold")
+    assert (clash.need, clash.have) == (10, 9.9)
+    assert clash.sentence == (
+        "50 birds of Aster would be out in Run at 29 days old, in nights down to 9.9 °C; below 10.0 °C is too cold "
+        "before day 42."
+    )
+
+
 def test_too_few_birds_for_the_pen() -> None:
     # 60,000 cm2 at 2,787 cm2 a bird at most (figure calm_area_cm2): 21.5, so 22 birds are needed.
     route = (*hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 90, leaving=OUT))

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
-from quailsched.farm.records import Leaving, Part, Person, Span, Stay
+from quailsched.farm.records import Leaving, Part, Person, Record, Span, Stay
 from tests.builders import (
     ARK,
     BROODER,
@@ -30,8 +30,8 @@ def route(out: int = 46) -> tuple[Stay, ...]:
     return stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, out, leaving=OUT)
 
 
-def kinds(*records: object) -> list[str]:
-    return [clash.kind for clash in clashes(*records)]  # type: ignore[arg-type]
+def kinds(*records: Record) -> list[str]:
+    return [clash.kind for clash in clashes(*records)]
 
 
 def test_two_ages_in_one_brooder() -> None:
@@ -44,6 +44,21 @@ def test_two_ages_in_one_brooder() -> None:
         "They need different heat, and small ones are trampled."
     )
     assert kinds(eggs("Aster", 30, *route()), eggs("Bracken", 30, *route(), start=on(7))) == []
+
+
+def test_the_widest_gap_of_three_ages_is_told_with_its_own_day() -> None:
+    # Bracken joins Aster on its day 18 = day 26, Clover on day 38: from then on 20 days lie between the oldest
+    # and the youngest, until Aster leaves on day 46; Bracken and Clover are 12 apart until day 53.
+    found = clashes(
+        eggs("Aster", 20, *route()),
+        eggs("Bracken", 20, *route(), start=on(8)),
+        eggs("Clover", 20, *route(), start=on(20)),
+    )
+    clash = only(found, "ages")
+    assert (clash.first, clash.last, clash.worst, clash.need) == (on(26), on(53), on(38), 20)
+    assert clash.sentence.startswith(
+        "Aster (21 days old) and Clover (1 day old) would share Brooder from 8 Apr: 20 days apart"
+    )
 
 
 def test_two_ages_in_a_pen_are_no_matter_of_that_rule() -> None:

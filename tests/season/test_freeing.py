@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
-from quailsched.farm.records import Leaving, Part, Span
+from quailsched.farm.records import Leaving, Part, Record, Span, Stay
 from quailsched.report.places import place_line
 from quailsched.season.freeing import PlaceState, place_states
 from quailsched.season.season import Season
@@ -16,12 +16,12 @@ def on(day: int) -> date:
     return MONDAY + timedelta(days=day)
 
 
-def route(out: int = 46):  # type: ignore[no-untyped-def]
+def route(out: int = 46) -> tuple[Stay, ...]:
     return stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, out, leaving=Leaving.SOLD)
 
 
-def state_of(name: str, today: date, *records: object) -> tuple[PlaceState, str]:
-    season = Season(farm(*records))  # type: ignore[arg-type]
+def state_of(name: str, today: date, *records: Record) -> tuple[PlaceState, str]:
+    season = Season(farm(*records))
     state = next(s for s in place_states(season, today, weeks=3) if s.place.name == name)
     return state, place_line(season.farm, state, today)
 

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
+from random import Random
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -117,9 +118,9 @@ def test_removing_a_batch_never_raises_what_is_taken(farm: Farm, data: st.DataOb
 
 
 @given(farms(most_batches=4), st.randoms(use_true_random=False))
-def test_the_order_of_records_is_irrelevant(farm: Farm, random: object) -> None:
+def test_the_order_of_records_is_irrelevant(farm: Farm, random: Random) -> None:
     records = list(farm.records())
-    random.shuffle(records)  # type: ignore[attr-defined]
+    random.shuffle(records)
     again = farm_of(records)
     assert again == farm
     assert clashes_of(Season(again)) == clashes_of(Season(farm))

@@ -35,7 +35,7 @@ def _ages(season: Season, place: Place) -> Iterator[Clash]:
         old, young = by_age[0], by_age[-1]
         sentence = (
             f"{_aged(season, old, worst.start)} and {_aged(season, young, worst.start)} would share {place.name} from "
-            f"{day_text(run[0].start)}: {count_text(gap(worst), 'day')} apart, {allowed(worst)} is the most. They need "
+            f"{day_text(worst.start)}: {count_text(gap(worst), 'day')} apart, {allowed(worst)} is the most. They need "
             "different heat, and small ones are trampled."
         )
         birds = young.run.birds

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import timedelta
 
-from quailsched.farm.units import count_text, day_text, warmth_text
+from quailsched.farm.units import count_text, day_text, two_warmths_text
 from quailsched.season.clash import Clash
 from quailsched.season.nights import night_low_c
 from quailsched.season.occupancy import Presence
@@ -72,7 +72,8 @@ def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash
         return
     birds = run.birds
     age = (first - batch.start).days - days.hatch
-    units = season.farm.settings.units
+    have = min(round(lows[worst], 1), round(limit - 0.1, 1))  # never shown as the limit itself
+    low_text, limit_text = two_warmths_text(have, limit, season.farm.settings.units)
     yield Clash(
         kind="cold",
         place_id=presence.leg.stay.place_id,
@@ -81,10 +82,9 @@ def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash
         last=last,
         worst=worst,
         need=limit,
-        have=round(lows[worst], 1),
+        have=have,
         unit="degC",
         birds_over=birds,
-        sentence=f"{count_text(birds, 'bird')} of {batch.name} go out to {place} at {count_text(age, 'day')} old into "
-        f"nights of {warmth_text(lows[worst], units)}; below {warmth_text(limit, units)} is too cold "
-        f"before day {days.hardened - days.hatch}.",
+        sentence=f"{count_text(birds, 'bird')} of {batch.name} would be out in {place} at {count_text(age, 'day')} "
+        f"old, in nights down to {low_text}; below {limit_text} is too cold before day {days.hardened - days.hatch}.",
     )

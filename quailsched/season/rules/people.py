@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Leaving, Part
-from quailsched.farm.units import day_text
+from quailsched.farm.units import day_text, weekday_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
@@ -60,5 +60,5 @@ def _clash(batch: Batch, place_id: str, day: date, what: str, needs_grown_up: bo
         have=0,
         unit="people",
         birds_over=0,
-        sentence=f"{batch.name} {what} on {day:%A} {day_text(day)}, and {who} is at home.",
+        sentence=f"{batch.name} {what} on {weekday_text(day)} {day_text(day)}, and {who} is at home.",
     )

@@ -1,5 +1,5 @@
-"""Writes a sample of the present schema version that has a history and published entries (``make_sample`` has
-neither). Run it once a version, before the next one comes:
+"""Writes a sample of the present schema version that has a history and published entries. Run it once a version,
+before the next one comes:
 
     python -m tests.store.samples.make_history_sample
 

@@ -157,7 +157,10 @@ def choices(draw: st.DrawFn, record_id: str, kind: str, key: str) -> FigureChoic
         figure = handbook()[kind].figures[key]
         return FigureChoice(record_id, kind, key, draw(st.floats(figure.low, figure.high)), (), reason)
     ages = draw(st.lists(st.integers(0, 400), min_size=1, max_size=4, unique=True).map(sorted))
-    points = tuple((float(age), draw(st.floats(label.least, label.most))) for age in ages)
+    values = [draw(st.floats(label.least, label.most)) for _ in ages]
+    if key == "alive":  # birds do not come back to life
+        values.sort(reverse=True)
+    points = tuple((float(age), value) for age, value in zip(ages, values, strict=True))
     return FigureChoice(record_id, kind, key, None, points, reason)
 
 

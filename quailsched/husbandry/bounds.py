@@ -45,6 +45,10 @@ def points_fault(label: Label, points: tuple[tuple[float, float], ...], unit: st
     for (age, _), (later, _) in pairwise(points):
         if later <= age:
             return f"{label.text}: age {later:g} comes after {age:g}; ages must rise."
+    if label.key == "alive":
+        for (_, more), (age, fewer) in pairwise(points):
+            if fewer > more:
+                return f"{label.text}: {fewer:g} at {age:g} days is more than before; birds do not come back to life."
     return ""
 
 

@@ -183,3 +183,10 @@ def test_the_cautions_that_the_keeper_needs_are_there() -> None:
     assert "local rules come first" in caution("processing").text
     with pytest.raises(KeyError):
         caution("weather")
+
+
+def test_birds_do_not_come_back_to_life() -> None:
+    kind = handbook()["coturnix"]
+    with pytest.raises(ValueError, match="do not come back to life"):
+        kind_with(kind, (("alive", None, ((0.0, 0.5), (10.0, 1.0))),))
+    assert kind_with(kind, (("alive", None, ((0.0, 1.0), (10.0, 1.0), (20.0, 0.5))),)).at("alive", 20) == 0.5

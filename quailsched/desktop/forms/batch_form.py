@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import date
 
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QSpinBox, QWidget
 
+from quailsched.desktop.forms.batch_outlook import clashes_text, clashes_with, follows_text, missing_text
 from quailsched.desktop.forms.dates import day_field, day_of, days_field
-from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.desktop.forms.fields import name_field
+from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.desktop.forms.route_field import RouteField
 from quailsched.edits.change import apply
 from quailsched.edits.records import put
 from quailsched.farm.check import MOST_EGGS
 from quailsched.farm.records import Batch, Farm, Origin, Stay
-from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.handbook import handbook
-from quailsched.report.clashes import title_of
-from quailsched.report.inspect import odds_text
-from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.route import usual_route
 from quailsched.season.season import Season
@@ -59,6 +57,19 @@ class BatchForm(RecordForm):
         self.egg_age = days_field(shown.egg_age_days, 60)
         self.route = RouteField(opened.farm)
         self.note = QLineEdit(shown.note)
+        self._add_fields()
+        self._old_clashes = clashes_of(opened.season)
+        self.follows, self.brings = QLabel(), QLabel()
+        for foot in (self.follows, self.brings):
+            foot.setWordWrap(True)
+            foot.setContentsMargins(11, 0, 11, 0)  # in line with the fields
+            self.add_foot(foot)
+        self.route.show_route(shown.start, shown.stays if batch else self._usual())
+        self._show_fitting()
+        self._connect()
+        self._tell()
+
+    def _add_fields(self) -> None:
         for name, text, field, tip in (
             ("name", "&Name", self.name, ""),
             ("kind", "&Kind", self.kind, ""),
@@ -66,21 +77,11 @@ class BatchForm(RecordForm):
             ("start", "&Set on", self.start, "Day 0 of the batch; its whole route moves along"),
             ("number", "&Eggs", self.number, ""),
             ("age_days", "&Age when they come", self.age, ""),
-            ("egg_age_days", "Oldest egg &stored", self.egg_age, "Days before setting"),
-            ("stays", "Route", self.route, ""),
-            ("note", "N&ote", self.note, ""),
+            ("egg_age_days", "Oldest egg s&tored", self.egg_age, "Days before setting"),
         ):
             self.add_field(name, text, field, tip)
-        self.follows = QLabel()
-        self.follows.setWordWrap(True)
-        self.brings = QLabel()
-        self.brings.setWordWrap(True)
-        self.add_line(self.follows)
-        self.add_line(self.brings)
-        self.route.show_route(shown.start, shown.stays if batch else self._usual())
-        self._show_fitting()
-        self._connect()
-        self._tell()
+        self.add_field("stays", "Route", self.route, is_wide=True)
+        self.add_field("note", "N&ote", self.note)
 
     def _connect(self) -> None:
         self.kind.currentIndexChanged.connect(self._kind_chosen)
@@ -123,34 +124,25 @@ class BatchForm(RecordForm):
 
     def _tell(self) -> None:
         """What follows and what it brings, as far as what is typed makes a batch."""
+        self.follows.clear()
+        self.brings.clear()
         if not self.route.stays():
-            what = "a setter or a cabinet" if self._chosen_origin().is_eggs else "a brooder or a pen"
-            self.follows.setText(f"There is no place for its first day: add {what} first.")
-            self.brings.setText("")
+            self.follows.setText(missing_text(self.opened.farm, self._chosen_origin()))
             return
         try:
             farm = apply(self.opened.farm, put(self.opened.farm, self.record()))
         except FarmError:
-            self.follows.setText("")
-            self.brings.setText("")
             return
         season = Season(farm)
-        self.follows.setText(_follows_text(season, farm.batch(self._id)))
-        self._tell_clashes(season)
-
-    def _tell_clashes(self, season: Season) -> None:
-        old = {_key(clash) for clash in clashes_of(self.opened.season)}
-        own = [c for c in clashes_of(season) if _key(c) not in old or self._id in c.batch_ids]
-        if not own:
-            self.brings.setObjectName("soft")
-            self.brings.setText("It makes no clash.")
-        else:
-            listed = "\n".join(f"• {title_of(season.farm, c)}, {span_text(c.first, c.last)}" for c in own[:5])
-            more = f"\n• and {len(own) - 5} more" if len(own) > 5 else ""
-            self.brings.setObjectName("fault")
-            self.brings.setText(f"It is in {count_text(len(own), 'clash', 'clashes')}:\n{listed}{more}")
+        batch = farm.batch(self._id)
+        self.follows.setText(follows_text(season, batch))
+        listed, fresh = clashes_with(self._id, self._old_clashes, clashes_of(season))
+        self.brings.setObjectName("fault" if listed else "soft")
+        self.brings.setText(clashes_text(farm, listed, fresh, batch.start))
         self.brings.style().unpolish(self.brings)
         self.brings.style().polish(self.brings)
+        if self.isVisible():
+            self.grow()
 
     def record(self) -> Batch:
         origin = self._chosen_origin()
@@ -166,28 +158,6 @@ class BatchForm(RecordForm):
             egg_age_days=self.egg_age.value() if origin.is_eggs else 0,
             note=self.note.text().strip(),
         )
-
-
-def _follows_text(season: Season, batch: Batch) -> str:
-    """Like: Lockdown on Tue 6 Apr; about 81 of 132 should hatch on Thu 8 Apr; first eggs about 21 May."""
-    days = season.days(batch)
-
-    def on(number: int) -> date:
-        return batch.start + timedelta(days=number)
-
-    if not batch.origin.is_eggs:
-        return f"First eggs about {day_text(on(days.first_egg))}."
-    chicks = season.birds(batch, on(days.hatch))
-    return (
-        f"Lockdown on {on(days.lockdown):%a} {day_text(on(days.lockdown))}; about {chicks:,} of {batch.number:,} "
-        f"should hatch on {on(days.hatch):%a} {day_text(on(days.hatch))} "
-        f"({odds_text(season.kind(batch), batch.number)}); "
-        f"first eggs about {day_text(on(days.first_egg))}."
-    )
-
-
-def _key(clash: Clash) -> tuple[str, str, tuple[str, ...]]:
-    return clash.kind, clash.place_id, clash.batch_ids
 
 
 def free_name(farm: Farm) -> str:

@@ -18,7 +18,9 @@ def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> b
         yes = box.addButton("Remove", QMessageBox.ButtonRole.AcceptRole)
         box.addButton("Keep", QMessageBox.ButtonRole.RejectRole)
         box.exec()
-        if box.clickedButton() is not yes:
+        is_wanted = box.clickedButton() is yes
+        box.deleteLater()
+        if not is_wanted:
             return False
         opened.apply(change)
     except (FarmError, StoreError) as error:

@@ -4,21 +4,81 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QDate
-from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QLineEdit, QSpinBox, QVBoxLayout, QWidget
+from PySide6.QtCore import QDate, QLocale, QSize, Qt
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QDateEdit,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
 
-from quailsched.desktop.forms.record_form import button
+from quailsched.desktop.forms.fields import button, dress, tab_in_order
 from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.records import Span
 
+_Row = tuple[QWidget, QDateEdit, QDateEdit, QLineEdit, QPushButton]
+
+
+class _DayField(QDateEdit):
+    """A day that can be typed, with its weekday beside it.
+
+    The weekday is no part of the text: Qt refuses a day of the month that is typed before its weekday fits. The year
+    comes first and the day last for the same reason: 31 is refused as long as the month is still April.
+    """
+
+    def __init__(self, day: date) -> None:
+        super().__init__(QDate(day.year, day.month, day.day))
+        self.setCalendarPopup(True)
+        self.setDateRange(QDate(EARLIEST.year, 1, 1), QDate(LATEST.year, 12, 31))
+        self.setDisplayFormat("yyyy-MM-dd")
+        self._has_moved_on = False
+        self.weekday = QLabel(self.lineEdit())
+        self.weekday.setObjectName("soft")
+        self.weekday.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.weekday.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self.dateChanged.connect(self._name_day)
+        self._name_day()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """A separator goes to the next part, but not past it: a part that is full has handed on by itself."""
+        text = event.text()
+        if text and text in "-/. ":
+            following = self.currentSectionIndex() + 1
+            if not self._has_moved_on and following < self.sectionCount():
+                self.setSelectedSection(self.sectionAt(following))
+            self._has_moved_on = False
+            return
+        before = self.currentSection()
+        super().keyPressEvent(event)
+        self._has_moved_on = text.isdigit() and self.currentSection() != before
+
+    def _name_day(self) -> None:
+        self.weekday.setText(self.locale().toString(self.date(), "ddd"))
+
+    def _weekday_width(self) -> int:
+        names = (self.locale().dayName(day, QLocale.FormatType.ShortFormat) for day in range(1, 8))
+        return max(self.fontMetrics().horizontalAdvance(name) for name in names) + 10
+
+    def sizeHint(self) -> QSize:
+        return super().sizeHint() + QSize(self._weekday_width(), 0)
+
+    def minimumSizeHint(self) -> QSize:
+        return super().minimumSizeHint() + QSize(self._weekday_width(), 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        inner, wide = self.lineEdit().rect(), self._weekday_width()
+        self.weekday.setGeometry(inner.right() - wide + 1, inner.top(), wide, inner.height())
+
 
 def day_field(day: date) -> QDateEdit:
-    """A day with a calendar to choose from, with names of day and month and the whole year."""
-    field = QDateEdit(QDate(day.year, day.month, day.day))
-    field.setCalendarPopup(True)
-    field.setDateRange(QDate(EARLIEST.year, 1, 1), QDate(LATEST.year, 12, 31))
-    field.setDisplayFormat("ddd d MMM yyyy")
-    return field
+    """A day to type or to choose from a calendar, with its weekday and the whole year."""
+    return _DayField(day)
 
 
 def days_field(days: int, most: int) -> QSpinBox:
@@ -39,7 +99,9 @@ def day_of(field: QDateEdit) -> date:
 
 
 def set_day(field: QDateEdit, day: date) -> None:
-    field.setDate(QDate(day.year, day.month, day.day))
+    """Show ``day``; a field that shows it already keeps the part that is being typed."""
+    if day_of(field) != day:
+        field.setDate(QDate(day.year, day.month, day.day))
 
 
 class SpansField(QWidget):
@@ -48,12 +110,16 @@ class SpansField(QWidget):
     def __init__(self, spans: tuple[Span, ...], today: date, add_text: str) -> None:
         super().__init__()
         self._today = today
-        self._rows: list[tuple[QWidget, QDateEdit, QDateEdit, QLineEdit]] = []
+        self._rows: list[_Row] = []
         self._column = QVBoxLayout()
+        self.add_button = button(add_text, self.add)
+        below = QHBoxLayout()
+        below.addWidget(self.add_button)
+        below.addStretch()
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addLayout(self._column)
-        outer.addWidget(button(add_text, self.add))
+        outer.addLayout(below)
         for span in spans:
             self._add(span)
 
@@ -66,26 +132,46 @@ class SpansField(QWidget):
         row = QHBoxLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         first, last, reason = day_field(span.start), day_field(span.last_day), QLineEdit(span.reason)
-        first.setAccessibleName("First day")
-        last.setAccessibleName("Last day")
-        reason.setAccessibleName("Reason")
         reason.setPlaceholderText("why")
-        entry = (line, first, last, reason)
+        reason.setMinimumWidth(reason.fontMetrics().averageCharWidth() * 12)
         remove = button("Remove", lambda: self._remove(entry))
+        entry: _Row = (line, first, last, reason, remove)
         for widget in (first, last):
             row.addWidget(widget)
         row.addWidget(reason, 1)
         row.addWidget(remove)
+        dress(line)
         self._column.addWidget(line)
         self._rows.append(entry)
+        self._order_tabs()
+        self._number()
 
-    def _remove(self, entry: tuple[QWidget, QDateEdit, QDateEdit, QLineEdit]) -> None:
-        self._rows.remove(entry)
+    def _order_tabs(self) -> None:
+        tab_in_order(self, [*(widget for row in self._rows for widget in row[1:]), self.add_button])
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._order_tabs()  # only now is it known what stands before it in the form
+
+    def _number(self) -> None:
+        """Tell the rows apart for those who hear them."""
+        for number, (_, first, last, reason, remove) in enumerate(self._rows, 1):
+            first.setAccessibleName(f"First day, {number}")
+            last.setAccessibleName(f"Last day, {number}")
+            reason.setAccessibleName(f"Reason, {number}")
+            remove.setAccessibleName(f"Remove the days {number}")
+
+    def _remove(self, entry: _Row) -> None:
+        place = self._rows.index(entry)
+        del self._rows[place]
         self._column.removeWidget(entry[0])
+        (self._rows[place][4] if place < len(self._rows) else self.add_button).setFocus()
+        entry[0].hide()
         entry[0].deleteLater()
+        self._number()
 
     def spans(self) -> tuple[Span, ...]:
         return tuple(
             Span(day_of(first), day_of(last) + timedelta(days=1), reason.text().strip())
-            for _, first, last, reason in self._rows
+            for _, first, last, reason, _ in self._rows
         )

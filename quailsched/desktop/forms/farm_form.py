@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDoubleSpinBox, QGridLayout, QLabel, QLineEdit, QWidget
 
-from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.desktop.forms.fields import NumberField, name_field
+from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.farm.records import Settings, Units
 from quailsched.session.open_farm import OpenFarm
 
@@ -28,14 +29,14 @@ class FarmForm(RecordForm):
         self.lows = self._low_fields(shown.night_lows_c)
         self.has_latitude = QCheckBox("I know my latitude")
         self.has_latitude.setChecked(shown.latitude is not None)
-        self.latitude = QDoubleSpinBox(minimum=-90, maximum=90, decimals=1, suffix="° north")
+        self.latitude = NumberField(-90, 90, 1, "° north")
         self.latitude.setValue(shown.latitude or 0.0)
         self.latitude.setEnabled(shown.latitude is not None)
         self.has_latitude.toggled.connect(self.latitude.setEnabled)
         self.note = QLineEdit(shown.note)
         self.add_field("name", "&Name", self.name)
         self.add_field("units", "&Units", self.units)
-        self.add_field("is_known", "&Nights", self.is_known, "Without them, moves into the cold cannot be seen")
+        self.add_field("is_known", "Ni&ghts", self.is_known, "Without them, moves into the cold cannot be seen")
         self.add_field("night_lows_c", "", self.lows_box)
         self.add_field("has_latitude", "", self.has_latitude)
         self.add_field("latitude", "&Latitude", self.latitude, "South of the equator is negative")
@@ -47,10 +48,10 @@ class FarmForm(RecordForm):
         self.lows_box = QWidget()
         grid = QGridLayout(self.lows_box)
         grid.setContentsMargins(0, 0, 0, 0)
-        fields = []
+        fields: list[QDoubleSpinBox] = []
         for number, month in enumerate(_MONTHS):
             low_c = lows_c[number] if lows_c else 0.0
-            field = QDoubleSpinBox(minimum=-80, maximum=105, decimals=1, suffix=" °F" if self._is_us else " °C")
+            field = NumberField(-80, 105, 1, " °F" if self._is_us else " °C")
             field.setValue(low_c * 9 / 5 + 32 if self._is_us else low_c)
             field.setAccessibleName(f"A cold night in {month}")
             grid.addWidget(QLabel(month), number // 4, 2 * (number % 4))

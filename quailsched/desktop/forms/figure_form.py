@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QDoubleSpinBox, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QLabel, QLineEdit, QWidget
 
+from quailsched.desktop.forms.fields import NumberField
+from quailsched.desktop.forms.figure_words import points_of, points_text, unit_text
 from quailsched.desktop.forms.record_form import RecordForm, ask
-from quailsched.edits.records import remove
+from quailsched.desktop.labels import label
+from quailsched.edits.change import Change
+from quailsched.edits.records import remove, sound
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import FigureChoice
-from quailsched.husbandry.figure import Figure
+from quailsched.husbandry.figure import Curve, Figure
 from quailsched.husbandry.handbook import handbook
+from quailsched.report.figures import value_text
 from quailsched.session.farms import new_id
 from quailsched.session.faults import FarmError, Fault
 from quailsched.session.open_farm import OpenFarm
@@ -24,40 +29,44 @@ class FigureForm(RecordForm):
         super().__init__(parent, opened, f"{published.label}, {kind.name}")
         self._key, self._kind_id = key, kind_id
         self._choice = next((c for c in opened.farm.choices if (c.kind, c.key) == (kind_id, key)), None)
-        self._is_curve = not isinstance(published, Figure)
-        if isinstance(published, Figure):
-            told = f"{published.value:g} {published.unit} ({published.low:g} to {published.high:g})"
-        else:
-            told = (
-                f"{_points_text(published.points)} {published.unit}, by age in days"
-                if published.points
-                else "a formula"
-            )
-        self.add_field("published", "Published", _words(told))
+        self._is_curve = isinstance(published, Curve)
+        heading = label(f"{published.label}, {kind.name}", "strong")
+        heading.setWordWrap(True)
+        self.add_line(heading)
+        self.add_field("published", "Published", _words(_published_text(published)))
         self.add_field("source", "Source", _words(f"{published.source_text} – {published.confidence.value}"))
         if published.note:
             self.add_field("note", "Note", _words(published.note))
-        now = kind_in(opened.farm, kind_id)
-        self.own_value = QDoubleSpinBox(minimum=-1e6, maximum=1e6, decimals=3, suffix=f" {published.unit}")
-        self.own_points = QLineEdit()
-        if self._is_curve:
-            self.own_points.setText(_points_text(now.curves[key].points))
-            self.add_field("value", "&Yours", self.own_points, "Age and value pairs, such as 0:103 10:155 42:310")
-        else:
-            self.own_value.setValue(now.figures[key].value)
-            self.add_field("value", "&Yours", self.own_value)
+        self._add_own(published)
         self.reason = QLineEdit(self._choice.reason if self._choice else "")
         self.add_field("reason", "&Why", self.reason)
-        self.use_published = QCheckBox("Use the published value again")
+        self.use_published = QCheckBox("Use the &published value again")
         self.use_published.setVisible(self._choice is not None)
         self.add_line(self.use_published)
+        self._shown = self._typed()
 
-    def save(self) -> None:
-        if self.use_published.isChecked() and self._choice is not None:
-            self.opened.apply(remove(self.opened.farm, self._choice.id))
-            self.accept()
+    def _add_own(self, published: Figure | Curve) -> None:
+        now = kind_in(self.opened.farm, self._kind_id)
+        self.own_value = NumberField(-1e6, 1e6, 4, f" {unit_text(published.unit)}".rstrip())
+        self.own_points = QLineEdit()
+        if self._is_curve:
+            self.own_points.setText(points_text(now.curves[self._key].points))
+            self.own_points.setPlaceholderText("age:value, such as 0:103 10:155 42:310")
+            self.add_field("value", "&Yours", self.own_points, "Age and value pairs, such as 0:103 10:155 42:310")
         else:
-            super().save()
+            self.own_value.setValue(now.figures[self._key].value)
+            self.add_field("value", "&Yours", self.own_value)
+
+    def _typed(self) -> tuple[str, float, str]:
+        return self.own_points.text(), self.own_value.value(), self.reason.text()
+
+    def change(self) -> Change:
+        """Back to what is published, the farm's own value, or nothing where nothing was typed."""
+        if self._choice is not None and self.use_published.isChecked():
+            return sound(self.opened.farm, remove(self.opened.farm, self._choice.id))
+        if self._choice is None and self._typed() == self._shown:
+            return Change("", ())
+        return super().change()
 
     def record(self) -> FigureChoice:
         self.own_value.interpretText()
@@ -73,21 +82,24 @@ class FigureForm(RecordForm):
     def _points(self) -> tuple[tuple[float, float], ...]:
         text = self.own_points.text()
         try:
-            pairs = [part.split(":") for part in text.split()]
-            return tuple((float(age), float(value)) for age, value in pairs)
+            return points_of(text)
         except ValueError:
             accepted = "pairs of age and value are accepted, such as 0:103 10:155 42:310"
             raise FarmError([Fault("your curve", text, accepted, "value")]) from None
 
 
-def _points_text(points: tuple[tuple[float, float], ...]) -> str:
-    return " ".join(f"{age:g}:{value:g}" for age, value in points)
+def _published_text(published: Figure | Curve) -> str:
+    if isinstance(published, Figure):
+        return value_text(published)
+    if not published.points:
+        return "a formula"
+    return f"{points_text(published.points)} {unit_text(published.unit)}, by age in days"
 
 
 def _words(text: str) -> QLabel:
-    label = QLabel(text)
-    label.setWordWrap(True)
-    return label
+    words = QLabel(text)
+    words.setWordWrap(True)
+    return words
 
 
 def edit_figure(parent: QWidget | None, opened: OpenFarm, kind_id: str, key: str) -> str | None:

@@ -7,7 +7,8 @@ from datetime import date
 from PySide6.QtWidgets import QCheckBox, QLineEdit, QWidget
 
 from quailsched.desktop.forms.dates import SpansField
-from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.desktop.forms.fields import name_field
+from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.farm.records import Person
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm

@@ -4,23 +4,16 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QComboBox,
-    QDoubleSpinBox,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QSpinBox,
-    QWidget,
-)
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QLineEdit, QSpinBox, QWidget
 
 from quailsched.desktop.forms.dates import SpansField, day_field, day_of, days_field
-from quailsched.desktop.forms.record_form import RecordForm, ask, name_field
+from quailsched.desktop.forms.fields import name_field
+from quailsched.desktop.forms.floor_field import FloorField
+from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.farm.check import MOST_CLEAN_OUT_DAYS, MOST_EGGS
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Place, Role, Units
-from quailsched.farm.units import CM2_PER_SQ_FT, count_text
+from quailsched.farm.records import Place, Role
+from quailsched.farm.units import count_text
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm
 
@@ -41,7 +34,6 @@ class PlaceForm(RecordForm):
     def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, place: Place | None = None) -> None:
         super().__init__(parent, opened, f"Change {place.name}" if place else "Add a place")
         self._before = place
-        self._is_us = opened.farm.settings.units is Units.US
         shown = place or Place(new_id(), "", Role.BROODER, position=_next_position(opened))
         self._id, self._position = shown.id, shown.position
         self.name = name_field(shown.name)
@@ -50,7 +42,7 @@ class PlaceForm(RecordForm):
             self.role.addItem(words, role)
         self.role.setCurrentIndex(list(_ROLE_WORDS).index(shown.role))
         self.egg_places = QSpinBox(maximum=MOST_EGGS, value=shown.egg_places)
-        self._floor_fields(shown)
+        self.floor = FloorField(shown.floor_cm2, opened.farm.settings.units)
         self.clean_out = days_field(0, MOST_CLEAN_OUT_DAYS)
         self.clean_out.setValue(shown.clean_out_days if place else self._usual_clean_out())
         self.outdoors = QCheckBox("Birds feel the nights here")
@@ -66,34 +58,9 @@ class PlaceForm(RecordForm):
         self.holds.setWordWrap(True)
         self.add_line(self.holds)
         self.role.currentIndexChanged.connect(self._role_chosen)
-        self.floor.valueChanged.connect(self._tell_room)
+        self.floor.changed.connect(self._tell_room)
         self.egg_places.valueChanged.connect(self._tell_room)
         self._show_fitting()
-
-    def _floor_fields(self, shown: Place) -> None:
-        unit = CM2_PER_SQ_FT if self._is_us else 10_000
-        self._unit_cm2 = unit
-        self.floor = QDoubleSpinBox(
-            maximum=10_000, decimals=2, singleStep=0.1, suffix=" sq ft" if self._is_us else " m²"
-        )
-        self.floor.setValue(shown.floor_cm2 / unit)
-        side = " ft" if self._is_us else " cm"
-        self.wide = QDoubleSpinBox(maximum=100_000, decimals=1, suffix=side)
-        self.long = QDoubleSpinBox(maximum=100_000, decimals=1, suffix=side)
-        for field in (self.wide, self.long):
-            field.valueChanged.connect(self._multiply)
-        self.wide.setAccessibleName("Width, fills the floor")
-        self.long.setAccessibleName("Length, fills the floor")
-        self.floor_row = QWidget()
-        row = QHBoxLayout(self.floor_row)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.floor, 1)
-        row.addWidget(QLabel("or"))
-        row.addWidget(self.wide)
-        row.addWidget(QLabel("×"))
-        row.addWidget(self.long)
-        self.floor_row.setFocusProxy(self.floor)
-        self.floor.setAccessibleName("Floor")
 
     def _ready_fields(self, shown: Place, today: date) -> None:
         self.is_built_later = QCheckBox("Being built, ready on")
@@ -107,13 +74,15 @@ class PlaceForm(RecordForm):
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.is_built_later)
         row.addWidget(self.ready)
+        self.ready_row.setFocusProxy(self.is_built_later)
         row.addStretch()
 
     def _add_fields(self) -> None:
         self.add_field("name", "&Name", self.name)
         self.add_field("role", "&What it is", self.role)
         self.add_field("egg_places", "&Egg places", self.egg_places)
-        self.add_field("floor_cm2", "&Floor", self.floor_row, "Usable floor; width times length fills it")
+        self.add_field("floor_cm2", "&Floor", self.floor, "Usable floor; width times length fills it")
+        self.floor.area.setAccessibleName("Floor")
         self.add_field("clean_out_days", "&Clean-out", self.clean_out, "Days between the last out and the next in")
         self.add_field("outdoors", "", self.outdoors)
         self.add_field("turns_itself", "", self.turns)
@@ -143,17 +112,6 @@ class PlaceForm(RecordForm):
         self.show_field("outdoors", role.is_pen)
         self._tell_room()
 
-    def _multiply(self) -> None:
-        area = self.wide.value() * self.long.value()
-        if area:
-            self.floor.setValue(area if self._is_us else area / 10_000)
-
-    def _floor_cm2(self) -> int:
-        """What the field says; the floor that was there if it still shows the same."""
-        if self._before is not None and abs(self._before.floor_cm2 / self._unit_cm2 - self.floor.value()) < 0.0051:
-            return self._before.floor_cm2
-        return round(self.floor.value() * self._unit_cm2)
-
     def _tell_room(self) -> None:
         """What that floor holds by the figures of standard Coturnix."""
         if self._chosen().holds_eggs:
@@ -161,16 +119,16 @@ class PlaceForm(RecordForm):
             return
         kind = kind_in(self.opened.farm, "coturnix")
         ages = ((10, "at 10 days"), (25, "at 25 days"), (42, "grown"))
-        counts = [f"{int(self._floor_cm2() / kind.at('floor_cm2', age)):,} {words}" for age, words in ages]
+        counts = [f"{int(self.floor.floor_cm2() / kind.at('floor_cm2', age)):,} {words}" for age, words in ages]
         text = f"Holds {', '.join(counts)} Coturnix by the figures."
         if self._chosen().is_pen:
-            least = -(-self._floor_cm2() // int(kind.value("calm_area_cm2")))
+            least = -(-self.floor.floor_cm2() // int(kind.value("calm_area_cm2")))
             text += f" From {count_text(least, 'bird')} on a group is calm in it."
-        self.holds.setText(text if self._floor_cm2() else "")
+        self.holds.setText(text if self.floor.floor_cm2() else "")
 
     def record(self) -> Place:
         role = self._chosen()
-        for field in (self.floor, self.egg_places, self.clean_out, self.ready):
+        for field in (self.floor.area, self.egg_places, self.clean_out, self.ready):
             field.interpretText()
         return Place(
             id=self._id,
@@ -178,7 +136,7 @@ class PlaceForm(RecordForm):
             role=role,
             position=self._position,
             egg_places=self.egg_places.value() if role.holds_eggs else 0,
-            floor_cm2=0 if role.holds_eggs else self._floor_cm2(),
+            floor_cm2=0 if role.holds_eggs else self.floor.floor_cm2(),
             clean_out_days=self.clean_out.value(),
             outdoors=self.outdoors.isChecked() and role.is_pen,
             turns_itself=self.turns.isChecked() and role in (Role.SETTER, Role.CABINET),

@@ -4,18 +4,38 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QDateEdit, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDateEdit,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from quailsched.desktop.forms.dates import day_field, day_of, set_day
-from quailsched.desktop.forms.record_form import button
+from quailsched.desktop.forms.fields import button, dress, tab_in_order
 from quailsched.farm.records import Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
 
 _PARTS = {Part.ALL: "all", Part.HENS: "laying group", Part.COCKS: "surplus cocks"}
 _GO_ON, _OPEN = "go on", "stay until replaced"
 _THEN = (_GO_ON, _OPEN, "sold", "processed")
+
+
+class _Row(NamedTuple):
+    part: QComboBox
+    place: QComboBox
+    first: QLabel
+    out: QDateEdit
+    then: QComboBox
+    remove: QPushButton
 
 
 class RouteField(QWidget):
@@ -30,15 +50,18 @@ class RouteField(QWidget):
         self._start = date(2000, 1, 1)
         self._stays: list[Stay] = []
         self.touched = False
-        self._rows: list[tuple[QComboBox, QComboBox, QLabel, QDateEdit, QComboBox]] = []
+        self._is_showing = False
+        self._rows: list[_Row] = []
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         self._table = QWidget()
         outer.addWidget(self._table)
         row = QHBoxLayout()
-        row.addWidget(button("Add a stay", self.add_stay))
-        row.addWidget(button("Remove the last stay", self.remove_last))
-        row.addWidget(button("Usual route", self.usual_asked.emit))
+        self.add_button = button("Add a stay", self.add_stay)
+        self.add_button.setEnabled(bool(farm.places))
+        row.addWidget(self.add_button)
+        self.usual_button = button("Usual route", self.usual_asked.emit)
+        row.addWidget(self.usual_button)
         row.addStretch()
         outer.addLayout(row)
 
@@ -58,8 +81,6 @@ class RouteField(QWidget):
 
     def add_stay(self) -> None:
         """One more stay at the end, in the first pen (or place) of the farm."""
-        if not self._farm.places:
-            return
         self.touched = True
         if self._stays:
             last = self._stays[-1]
@@ -71,14 +92,17 @@ class RouteField(QWidget):
         place = next((p for p in self._farm.places if p.role.is_pen), self._farm.places[-1])
         self._stays.append(Stay(place.id, end, None, part))
         self._build()
+        self._rows[-1].place.setFocus()
         self.changed.emit()
 
-    def remove_last(self) -> None:
-        if self._stays:
-            self.touched = True
-            self._stays.pop()
-            self._build()
-            self.changed.emit()
+    def remove_stay(self, index: int) -> None:
+        """Take one stay out; the next one of its birds begins where it began."""
+        self.touched = True
+        del self._stays[index]
+        self._stays = _linked(self._stays)
+        self._build()
+        (self._rows[index].remove if index < len(self._rows) else self.add_button).setFocus()
+        self.changed.emit()
 
     def _build(self) -> None:
         """Make the rows anew; they are few."""
@@ -88,71 +112,89 @@ class RouteField(QWidget):
         grid = QGridLayout(fresh)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(8)
-        for column, text in enumerate(("Birds", "Place", "From", "Out on", "Then")):
+        grid.setVerticalSpacing(2)
+        for column, text in enumerate(("Birds", "Place", "From", "Out on", "Then") if self._stays else ()):
             heading = QLabel(text)
             heading.setObjectName("soft")
             grid.addWidget(heading, 0, column)
-        self._rows = []
-        for index, stay in enumerate(self._stays):
-            self._add_row(grid, index, stay)
+        self._rows = [self._add_row(grid, index, stay) for index, stay in enumerate(self._stays)]
         grid.setColumnStretch(1, 1)
         layout.replaceWidget(self._table, fresh)
+        self._table.hide()
         self._table.deleteLater()
         self._table = fresh
+        dress(fresh)
+        self._order_tabs()
         self._show_days()
 
-    def _add_row(self, grid: QGridLayout, index: int, stay: Stay) -> None:
+    def _order_tabs(self) -> None:
+        cells = [cell for row in self._rows for cell in row if not isinstance(cell, QLabel)]
+        tab_in_order(self, [*cells, self.add_button, self.usual_button])
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._order_tabs()  # only now is it known what stands before it in the form
+
+    def _add_row(self, grid: QGridLayout, index: int, stay: Stay) -> _Row:
         part, place, then = QComboBox(), QComboBox(), QComboBox()
         for value, text in _PARTS.items():
             part.addItem(text, value)
         part.setCurrentIndex(list(_PARTS).index(stay.part))
+        place.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        place.setMinimumContentsLength(10)
         for one in self._farm.places:
             place.addItem(one.name, one.id)
         place.setCurrentIndex(max(place.findData(stay.place_id), 0))
         then.addItems(_THEN)
         then.setCurrentText(_then_text(stay))
-        first, out = QLabel(), day_field(self._start)
-        for widget, name in ((part, "Birds"), (place, "Place"), (out, "Out on"), (then, "Then")):
+        remove = button("Remove", lambda: self.remove_stay(index))
+        row = _Row(part, place, QLabel(), day_field(self._start), then, remove)
+        cells = (part, place, row.out, then, remove)
+        for widget, name in zip(cells, ("Birds", "Place", "Out on", "Then", "Remove"), strict=True):
             widget.setAccessibleName(f"{name}, stay {index + 1}")
-        cells: tuple[QWidget, ...] = (part, place, first, out, then)
-        for column, cell in enumerate(cells):
+        for column, cell in enumerate(row):
             grid.addWidget(cell, index + 1, column, Qt.AlignmentFlag.AlignVCenter)
-        self._rows.append((part, place, first, out, then))
-        part.currentIndexChanged.connect(self._read)
-        place.currentIndexChanged.connect(self._read)
-        then.currentIndexChanged.connect(self._read)
-        out.dateChanged.connect(self._read)
+        for box in (part, place, then):
+            box.currentIndexChanged.connect(self._read)
+        row.out.dateChanged.connect(self._read)
+        return row
 
     def _read(self) -> None:
         """Take the rows over, and let each stay begin where the one before it of its birds ends."""
+        if self._is_showing:
+            return
         self.touched = True
         read: list[Stay] = []
-        for part, place, _, out, then in self._rows:
-            chosen = list(_PARTS)[part.currentIndex()]
-            text = then.currentText()
-            end = None if text == _OPEN else (day_of(out) - self._start).days
+        for row in self._rows:
+            text = row.then.currentText()
+            end = None if text == _OPEN else (day_of(row.out) - self._start).days
             leaving = Leaving(text) if text in ("sold", "processed") else None
-            read.append(Stay(place.currentData(), self._begin(read, chosen), end, chosen, leaving))
-        self._stays = read
+            read.append(Stay(row.place.currentData(), 0, end, list(_PARTS)[row.part.currentIndex()], leaving))
+        self._stays = _linked(read)
         self._show_days()
         self.changed.emit()
 
-    def _begin(self, before: list[Stay], part: Part) -> int:
-        """The day on which a stay of ``part`` begins after the stays ``before`` it."""
-        own = [s for s in before if s.part is part] or [s for s in before if s.part is Part.ALL]
-        if not own:
-            return 0
-        return own[-1].to_day if own[-1].to_day is not None else own[-1].from_day + 1
-
     def _show_days(self) -> None:
-        for stay, (_, _, first, out, then) in zip(self._stays, self._rows, strict=True):
-            first.setText(day_text(self._start + timedelta(days=stay.from_day)))
+        self._is_showing = True
+        for stay, row in zip(self._stays, self._rows, strict=True):
+            row.first.setText(day_text(self._start + timedelta(days=stay.from_day), self._start))
             is_open = stay.to_day is None
-            out.blockSignals(True)
-            set_day(out, self._start + timedelta(days=stay.to_day if stay.to_day is not None else stay.from_day + 1))
-            out.blockSignals(False)
-            out.setEnabled(not is_open)
-            then.setToolTip("Until the end of their lay" if is_open else "")
+            set_day(row.out, self._start + timedelta(days=stay.from_day + 1 if stay.to_day is None else stay.to_day))
+            row.out.setEnabled(not is_open)
+            row.then.setToolTip("Until the end of their lay" if is_open else "")
+            row.place.setToolTip(row.place.currentText())
+        self._is_showing = False
+
+
+def _linked(stays: list[Stay]) -> list[Stay]:
+    """The stays, each from where the one before it of the same birds ends: of these, or of all together."""
+    linked: list[Stay] = []
+    for stay in stays:
+        own = [s for s in linked if s.part is stay.part] or [s for s in linked if s.part is Part.ALL]
+        before = own[-1] if own else None
+        begin = 0 if before is None else before.from_day + 1 if before.to_day is None else before.to_day
+        linked.append(replace(stay, from_day=begin))
+    return linked
 
 
 def _then_text(stay: Stay) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QPushButton, QTableView, QVBoxLayout, QWidget
 
 from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
@@ -20,24 +20,49 @@ class _Order(QSortFilterProxyModel):
         return bool(a < b)
 
 
-class _Keys(QTableView):
-    """A table whose keys ask for what the buttons do."""
+class _Table(QTableView):
+    """A table of whole rows, whose keys ask for what the buttons do."""
 
-    add_asked = Signal()
     change_asked = Signal()
     remove_asked = Signal()
+    moved = Signal()
+
+    def __init__(self, title: str) -> None:
+        super().__init__()
+        self.setAccessibleName(title)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.setStyleSheet("QTableView::item { padding: 0 5px; }")  # texts stand below those of the headings
+        self.verticalHeader().hide()
+        header = self.horizontalHeader()
+        header.setStretchLastSection(True)
+        header.setHighlightSections(False)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setToolTip("A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells.")
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        key, is_ctrl = Qt.Key(event.key()), event.modifiers() == Qt.KeyboardModifier.ControlModifier
         asked = {
-            Qt.Key.Key_Insert: self.add_asked,
             Qt.Key.Key_Return: self.change_asked,
             Qt.Key.Key_Enter: self.change_asked,
             Qt.Key.Key_Delete: self.remove_asked,
-        }.get(Qt.Key(event.key()))
-        if asked is not None and not event.modifiers():
+        }.get(key)
+        if asked is not None and not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
             asked.emit()
+        elif is_ctrl and key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and self.currentIndex().isValid():
+            up, down = Qt.SortOrder.AscendingOrder, Qt.SortOrder.DescendingOrder
+            self.sortByColumn(self.currentIndex().column(), up if key is Qt.Key.Key_Up else down)
         else:
             super().keyPressEvent(event)
+
+    def currentChanged(self, current: _Index, previous: _Index) -> None:
+        super().currentChanged(current, previous)
+        self.moved.emit()
 
 
 class TablePage(QWidget):
@@ -52,34 +77,28 @@ class TablePage(QWidget):
         self.model = RowsModel(headings)
         self._order = _Order(self)
         self._order.setSourceModel(self.model)
-        self.table = _Keys()
+        self.table = _Table(title)
         self.table.setModel(self._order)
-        self.table.setAccessibleName(title)
-        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setAlternatingRowColors(True)
-        self.table.setShowGrid(False)
-        self.table.setTabKeyNavigation(False)
-        self.table.setWordWrap(False)
-        self.table.verticalHeader().hide()
-        self.table.horizontalHeader().setStretchLastSection(True)
-        self.table.horizontalHeader().setHighlightSections(False)
-        self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.empty = QLabel(empty)
         self.empty.setObjectName("soft")
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.empty.setWordWrap(True)
+        self.whole = QLabel()
+        self.whole.setObjectName("soft")
+        self.whole.setWordWrap(True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 10, 0, 0)
-        column.addWidget(self.empty)
+        column.addWidget(self.empty, 1)
         column.addWidget(self.table, 1)
+        column.addWidget(self.whole)
         column.addLayout(self._buttons(can_add))
         self.table.doubleClicked.connect(lambda _index: self._ask(self.change_asked))
         self.table.change_asked.connect(lambda: self._ask(self.change_asked))
+        self.table.moved.connect(self._row_chosen)
         if can_add:
-            self.table.add_asked.connect(self.add_asked)
+            keys = QShortcut(QKeySequence(Qt.Key.Key_Insert), self, self.add_asked.emit)
+            keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             self.table.remove_asked.connect(lambda: self._ask(self.remove_asked))
-        self.table.selectionModel().selectionChanged.connect(lambda *_: self._enable())
 
     def _buttons(self, can_add: bool) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -113,30 +132,54 @@ class TablePage(QWidget):
             self.table.selectRow(self._order.mapFromSource(self.model.index(row, 0)).row())
 
     def show_rows(self, rows: list[Row]) -> None:
-        """Show ``rows``; the one that was selected stays so."""
-        kept = self.chosen()
+        """Show ``rows``; the one that was selected stays so, or else the one that takes its place."""
+        kept, line, cell = self.chosen(), self.table.currentIndex().row(), self.table.currentIndex().column()
+        had_focus = self.table.hasFocus()
         is_sorted = self.table.isSortingEnabled()
         self.model.show_rows(rows)
         if not is_sorted:  # the order of the farm holds until a heading is clicked
             self.table.setSortingEnabled(True)
             self._order.sort(-1)
             self.table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
-        self.table.resizeColumnsToContents()
-        widest = self.fontMetrics().averageCharWidth() * 46
-        for column in range(self.model.columnCount()):
-            if self.table.columnWidth(column) > widest:
-                self.table.setColumnWidth(column, widest)
+        self._fit_columns()
         self.empty.setVisible(not rows)
         self.table.setVisible(bool(rows))
-        if kept is not None:
-            self.choose(kept)
-        self._enable()
+        found = self.model.row_of(kept) if kept is not None else None
+        if found is not None:
+            line = self._order.mapFromSource(self.model.index(found, 0)).row()
+        if rows:
+            self.table.setCurrentIndex(self._order.index(min(max(line, 0), len(rows) - 1), max(cell, 0)))
+        elif had_focus:
+            self.add.setFocus()
+        self._row_chosen()
+
+    def take_focus(self) -> None:
+        """The keys go to the table, or to the button that makes its first row."""
+        (self.add if self.table.isHidden() else self.table).setFocus()
+
+    def _fit_columns(self) -> None:
+        letter = self.fontMetrics().averageCharWidth()
+        self.table.resizeColumnsToContents()
+        for column in range(self.model.columnCount()):
+            self.table.setColumnWidth(column, min(self.table.columnWidth(column) + 2 * letter, 38 * letter))
 
     def _ask(self, signal: object) -> None:
         key = self.chosen()
         if key is not None:
             signal.emit(key)  # type: ignore[attr-defined]
 
-    def _enable(self) -> None:
+    def _row_chosen(self) -> None:
+        """What can be done with the row; and in full what its cells have no room for."""
+        index = self.table.currentIndex()
         for button in (self.change, self.remove):
-            button.setEnabled(self.chosen() is not None)
+            button.setEnabled(index.isValid())
+        self.whole.setText("\n".join(self._cut_off(index.row())) if index.isValid() else "")
+        self.whole.setVisible(bool(self.whole.text()))
+
+    def _cut_off(self, row: int) -> list[str]:
+        told = []
+        for column in range(self.model.columnCount()):
+            index = self._order.index(row, column)
+            if self.table.sizeHintForIndex(index).width() > self.table.columnWidth(column):
+                told.append(f"{self.model.headerData(column, Qt.Orientation.Horizontal)}: {index.data()}")
+        return told

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.batch_form import edit_batch
@@ -21,6 +22,8 @@ from quailsched.husbandry.handbook import handbook
 from quailsched.session.open_farm import Notice, OpenFarm
 
 PLACES, PEOPLE, BATCHES, FIGURES = range(4)
+_KEYS = "Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell."
+_FIGURE_KEYS = "Return shows a figure and lets this farm have its own; Ctrl+Up or Ctrl+Down sorts by the column."
 
 
 class SetupView(QWidget):
@@ -31,6 +34,7 @@ class SetupView(QWidget):
     def __init__(self, opened: OpenFarm, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.opened, self.today = opened, today
+        self._followed: OpenFarm | None = None
         self.pages = [TablePage(t.title, t.headings, t.empty) for t in TABLES]
         self.figures = TablePage("Figures", FIGURE_HEADINGS, "", can_add=False)
         self.kind = QComboBox()
@@ -44,6 +48,7 @@ class SetupView(QWidget):
         self.tabs.addTab(self._figures_page(), "Figures")
         self._lay_out()
         self._connect()
+        self.set_farm(opened)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -51,7 +56,7 @@ class SetupView(QWidget):
         row = QHBoxLayout()
         row.addWidget(label("Setup", "heading"))
         row.addStretch()
-        self.farm_button = QPushButton("Farm: name, units, nights…")
+        self.farm_button = QPushButton("F&arm: name, units, nights…")
         row.addWidget(self.farm_button)
         column.addLayout(row)
         column.addWidget(self.tabs, 1)
@@ -61,33 +66,46 @@ class SetupView(QWidget):
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 10, 0, 0)
         row = QHBoxLayout()
-        row.addWidget(QLabel("Kind"))
+        kind_label = QLabel("&Kind")
+        kind_label.setBuddy(self.kind)
+        row.addWidget(kind_label)
         row.addWidget(self.kind)
         note = QLabel("Every figure shows its source. A farm may replace any of them by its own.")
         note.setObjectName("soft")
-        row.addWidget(note)
-        row.addStretch()
+        note.setWordWrap(True)
+        row.addWidget(note, 1)
         column.addLayout(row)
         column.addWidget(self.figures, 1)
         return page
 
     def _connect(self) -> None:
         places, people, batches = self.pages
-        places.add_asked.connect(lambda: edit_place(self, self.opened, self.today))
-        people.add_asked.connect(lambda: edit_person(self, self.opened, self.today))
-        batches.add_asked.connect(lambda: edit_batch(self, self.opened, self.today))
+        places.add_asked.connect(lambda: self._show_new(edit_place(self, self.opened, self.today)))
+        people.add_asked.connect(lambda: self._show_new(edit_person(self, self.opened, self.today)))
+        batches.add_asked.connect(lambda: self._show_new(edit_batch(self, self.opened, self.today)))
         for page in self.pages:
             page.change_asked.connect(self.change)
             page.remove_asked.connect(lambda key: remove_record(self, self.opened, key))
         self.figures.change_asked.connect(lambda key: edit_figure(self, self.opened, self.kind.currentData(), key))
         self.kind.currentIndexChanged.connect(lambda _index: self.refresh())
-        self.tabs.currentChanged.connect(lambda _index: self.refresh())
+        self.tabs.currentChanged.connect(self._tab_chosen)
         self.farm_button.clicked.connect(lambda: edit_farm(self, self.opened))
+
+    def _page(self) -> TablePage:
+        return [*self.pages, self.figures][self.tabs.currentIndex()]
+
+    def _show_new(self, record_id: str | None) -> None:
+        """Select what was added."""
+        if record_id is not None:
+            self._page().choose(record_id)
+            self._page().take_focus()
 
     def set_farm(self, opened: OpenFarm) -> None:
         """Show another farm."""
         self.opened = opened
-        opened.listen(self._changed)
+        if opened is not self._followed:
+            self._followed = opened
+            opened.listen(self._changed)
         self.refresh()
 
     def change(self, record_id: str) -> None:
@@ -108,5 +126,15 @@ class SetupView(QWidget):
         else:
             self.pages[number].show_rows(TABLES[number].rows(self.opened.season, self.today))
 
-    def _changed(self, notice: Notice) -> None:
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
         self.refresh()
+        self._page().take_focus()
+
+    def _tab_chosen(self) -> None:
+        self.refresh()
+        self.status.emit(_FIGURE_KEYS if self.tabs.currentIndex() == FIGURES else _KEYS)
+
+    def _changed(self, notice: Notice) -> None:
+        if self.isVisible():  # else when it is shown
+            self.refresh()

@@ -5,15 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
+from math import inf
 
+from quailsched.desktop.forms.figure_words import unit_text
 from quailsched.farm.kinds import kind_in
+from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.figure import Curve, Figure
 from quailsched.report.clashes import title_of
 from quailsched.report.places import place_line, room_text
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
-from quailsched.season.occupancy import room_of
+from quailsched.season.occupancy import Presence, room_of
 from quailsched.season.season import Season
 
 
@@ -69,12 +72,15 @@ def person_rows(season: Season, today: date) -> list[Row]:
 def batch_rows(season: Season, today: date) -> list[Row]:
     """The season in words: the table that says what the canvas shows."""
     clashes = clashes_of(season, today)
+    stays: dict[str, list[tuple[Place, Presence]]] = {batch.id: [] for batch in season.farm.batches}
+    for place, presence in season.all_presences():
+        stays[presence.batch.id].append((place, presence))
     rows = []
     for batch in season.farm.batches:
         days = season.days(batch)
         hatch = batch.start + timedelta(days=days.hatch)
-        all_of_it = [(place, p) for place, p in season.all_presences() if p.batch.id == batch.id]
-        here = [(place, p) for place, p in all_of_it if p.start <= today < p.end]
+        out = min((p.start for place, p in stays[batch.id] if place.role.is_pen), default=None)
+        here = [(place, p) for place, p in stays[batch.id] if p.start <= today < p.end]
         where = ", ".join(dict.fromkeys(place.name for place, _ in here))
         stage = ", ".join(dict.fromkeys(season.stage(p, today).value for _, p in here))
         own = [title_of(season.farm, clash) for clash in clashes if batch.id in clash.batch_ids]
@@ -87,6 +93,7 @@ def batch_rows(season: Season, today: date) -> list[Row]:
                 (_day(batch.start), batch.start),
                 (what, batch.number),
                 (_day(hatch) if batch.origin.is_eggs else "", hatch),
+                (_day(out) if out else "", out or date.max),
                 where or ("not yet" if batch.start > today else "gone"),
                 stage,
                 ("; ".join(own) or "none", len(own)),
@@ -101,15 +108,15 @@ def figure_rows(season: Season, kind_id: str) -> list[Row]:
     known: list[Figure | Curve] = [*kind.figures.values(), *kind.curves.values()]
     for one in known:
         if isinstance(one, Figure):
-            value = f"{one.value:g}"
-            span = f"{one.low:g} – {one.high:g}" if one.low != one.high else ""
+            value = (f"{one.value:g}", (0, one.value))
+            span = (f"{one.low:g} – {one.high:g}" if one.low != one.high else "", one.low)
         else:
-            value = f"a curve, {one.shape}"
-            span = ""
+            value = (f"a curve, {one.shape}", (1, 0.0))
+            span = ("", inf)
         year = ", ".join(dict.fromkeys(source.year for source in one.sources if source.year))
         own = "your own" if one.is_replaced else ""
         source = "; ".join(dict.fromkeys(source.text for source in one.sources)) or one.basis
-        rows.append(_row(one.key, one.label, value, span, one.unit, own, one.confidence.value, source, year))
+        rows.append(_row(one.key, one.label, value, span, unit_text(one.unit), own, one.confidence.value, source, year))
     return rows
 
 
@@ -124,7 +131,9 @@ TABLES = (
     ),
     Table("People", ("Name", "Who", "Away", "Note"), person_rows, "Nobody yet. Add who does the chores."),
     Table(
-        "Batches", ("Name", "Kind", "Set on", "Number", "Hatch", "Where now", "Stage", "Clashes ahead"), batch_rows,
+        "Batches",
+        ("Name", "Kind", "Set on", "Number", "Hatch", "Move out", "Where now", "Stage", "Clashes ahead"),
+        batch_rows,
         "No batches yet. Add places first, then the first eggs.",
     ),
 )  # fmt: skip

@@ -1,0 +1,108 @@
+"""Small fields and buttons that forms are made of, and what all of them need for eye and keyboard."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from itertools import pairwise
+
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QComboBox,
+    QDoubleSpinBox,
+    QLineEdit,
+    QPushButton,
+    QWidget,
+)
+
+from quailsched.desktop.theme import current
+
+_Field = QLineEdit | QAbstractSpinBox | QComboBox
+
+
+class NumberField(QDoubleSpinBox):
+    """A number that shows no more decimals than it has, but at least ``fewest``: "15 days", "0.3168 m²"."""
+
+    def __init__(self, least: float, most: float, decimals: int, suffix: str, fewest: int = 0) -> None:
+        self._fewest = fewest
+        super().__init__(minimum=least, maximum=most, decimals=decimals, suffix=suffix)
+
+    def textFromValue(self, value: float) -> str:
+        text = super().textFromValue(value)
+        point = self.locale().decimalPoint()
+        whole, _, rest = text.partition(point)
+        rest = rest.rstrip("0").ljust(self._fewest, "0")
+        return f"{whole}{point}{rest}" if rest else whole
+
+
+class _QuietWheel(QObject):
+    """Lets the wheel scroll the form; it changes a value only in the field that has the focus."""
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.Wheel and isinstance(watched, QWidget) and not watched.hasFocus():
+            event.ignore()
+            return True
+        return False
+
+
+def line_height(widget: QWidget) -> int:
+    """How tall a field of one line is, in pixels: its letters with a little air."""
+    return widget.fontMetrics().height() + 10
+
+
+def dress(root: QWidget) -> None:
+    """Make ``root`` and the fields in it tall enough to read, outlined in both themes, and deaf to a passing wheel."""
+    for widget in (root, *root.findChildren(QWidget)):
+        if not isinstance(widget, _Field) or isinstance(widget.parent(), QAbstractSpinBox | QComboBox):
+            continue
+        widget.setMinimumHeight(line_height(widget))
+        if current().is_dark:
+            # The style draws outlines darker than the window, which nobody sees where that is dark already.
+            palette = widget.palette()
+            palette.setColor(QPalette.ColorRole.Window, QColor(current().soft))
+            widget.setPalette(palette)
+        if not isinstance(widget, QLineEdit):
+            widget.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            widget.installEventFilter(_QuietWheel(widget))
+
+
+def focus_in(field: QWidget) -> None:
+    """Give the focus to ``field``, or to the first in it that the Tab key comes to."""
+    if field.focusPolicy() is not Qt.FocusPolicy.NoFocus or field.focusProxy() is not None:
+        field.setFocus()
+        return
+    inner = field.nextInFocusChain()
+    while inner is not None and inner is not field:
+        if field.isAncestorOf(inner) and _takes_tab(inner) and inner.isEnabled():
+            inner.setFocus()
+            return
+        inner = inner.nextInFocusChain()
+
+
+def _takes_tab(widget: QWidget) -> bool:
+    return bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus) and widget.focusProxy() is None
+
+
+def tab_in_order(field: QWidget, widgets: Sequence[QWidget]) -> None:
+    """Let the Tab key go through ``widgets`` of ``field`` in this order, where ``field`` stands in its window."""
+    before = field.previousInFocusChain()
+    while before is not None and before is not field and (field.isAncestorOf(before) or not _takes_tab(before)):
+        before = before.previousInFocusChain()
+    is_first = before is None or before is field
+    for one, following in pairwise(widgets if is_first or before is None else [before, *widgets]):
+        QWidget.setTabOrder(one, following)
+
+
+def name_field(text: str) -> QLineEdit:
+    field = QLineEdit(text)
+    field.setMaxLength(80)
+    return field
+
+
+def button(text: str, action: Callable[[], object]) -> QPushButton:
+    """A plain button that is not pressed by Return in another field."""
+    made = QPushButton(text)
+    made.setAutoDefault(False)
+    made.clicked.connect(lambda: action())
+    return made

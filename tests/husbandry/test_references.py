@@ -8,6 +8,7 @@ import pytest
 
 from quailsched.husbandry.handbook import handbook
 from quailsched.resources import resource
+from tests.husbandry.reference_rows import ROWS
 
 # Unit of a reference row -> (unit of the figure, factor, what is added after).
 CONVERSIONS = {
@@ -65,14 +66,6 @@ DERIVED = {
     ("bobwhite", "half_lay_day"),
     ("button", "half_lay_day"),
 }
-
-
-def reference_rows() -> dict[str, dict[str, str]]:
-    with resource("husbandry", "reference.csv").open(encoding="utf-8", newline="") as lines:
-        return {row["key"]: row for row in csv.DictReader(lines)}
-
-
-ROWS = reference_rows()
 
 
 def range_of(key: str, unit: str) -> tuple[float, float] | None:

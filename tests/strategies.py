@@ -47,7 +47,8 @@ def days() -> st.SearchStrategy[date]:
 
 
 def names() -> st.SearchStrategy[str]:
-    return st.text(_LETTERS, min_size=1, max_size=12).filter(lambda name: bool(name.strip()))
+    on_one_line = st.characters(exclude_categories=("Cs", "Cc", "Zl", "Zp"))
+    return st.text(on_one_line, min_size=1, max_size=12).filter(lambda name: bool(name.strip()))
 
 
 @st.composite

@@ -6,6 +6,7 @@ Sound does not mean free of clashes: a plan may be bad, but it must be a plan. D
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Iterator, Sequence
 from datetime import date
 
@@ -19,6 +20,7 @@ MOST_EGGS = 100_000
 MOST_FLOOR_CM2 = 100_000_000
 MOST_DAYS = 3_650
 MOST_CLEAN_OUT_DAYS = 90
+MOST_NAME_LETTERS = 100
 
 
 def faults_of(farm: Farm) -> list[Fault]:
@@ -45,8 +47,7 @@ def require_sound(farm: Farm) -> Farm:
 
 
 def _settings_faults(settings: Settings) -> Iterator[Fault]:
-    if not settings.name.strip():
-        yield Fault("farm, name", settings.name, "a name of at least one letter is needed", "name")
+    yield from _text_faults("farm", settings.name)
     lows = settings.night_lows_c
     if len(lows) not in (0, 12):
         accepted = "twelve night lows are needed, January to December, or none"
@@ -62,11 +63,23 @@ def _name_faults(what: str, records: Sequence[Place | Person | Batch]) -> Iterat
     seen: set[str] = set()
     for record in records:
         name = record.name.strip()
-        if not name:
-            yield Fault(f"{what}, name", record.name, "a name of at least one letter is needed", "name")
-        elif name.casefold() in seen:
+        yield from _text_faults(what, record.name)
+        if name and name.casefold() in seen:
             yield Fault(f"{what}, name", name, f"another {what} has it already, each needs its own", "name")
         seen.add(name.casefold())
+
+
+def _text_faults(what: str, name: str) -> Iterator[Fault]:
+    """Every list shows a name within one line, so it must fit there."""
+    where = f"{what}, name"
+    if not name.strip():
+        yield Fault(where, name, "a name of at least one letter is needed", "name")
+    elif len(name) > MOST_NAME_LETTERS:
+        start = " ".join(name[:40].split())
+        yield Fault(where, f"{start}…", f"a name of up to {MOST_NAME_LETTERS} letters is accepted", "name")
+    elif any(unicodedata.category(letter) in ("Cc", "Zl", "Zp") for letter in name):
+        shown = "".join(letter if letter.isprintable() else " " for letter in name)
+        yield Fault(where, shown, "a name on one line, without tabs, is accepted", "name")
 
 
 def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterator[Fault]:

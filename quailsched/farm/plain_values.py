@@ -152,7 +152,7 @@ def _read_number(value: object, spot: Spot, faults: list[Fault]) -> object:
     if isinstance(value, bool) or not isinstance(value, int | float):
         return _broken(spot, value, "a number is accepted", faults)
     if abs(value) >= 10**MOST_DIGITS or not math.isfinite(value):
-        return _broken(spot, value, f"a number below 1 with {MOST_DIGITS} zeros is accepted", faults)
+        return _broken(spot, value, f"a number of up to {MOST_DIGITS} digits is accepted", faults)
     return float(value)
 
 

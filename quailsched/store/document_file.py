@@ -11,6 +11,7 @@ from quailsched.farm.records import Farm
 from quailsched.store.document import Document, export_document, read_whole
 from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.published import PublishedEntry
+from quailsched.store.reading import MAGIC
 
 
 def load_document(path: Path) -> Document:
@@ -20,7 +21,11 @@ def load_document(path: Path) -> Document:
     """
     with told_as_store_error(path, "cannot be read"):
         try:
-            text = path.read_bytes().decode("utf-8")
+            data = path.read_bytes()
+            if data.startswith(MAGIC):
+                reason = "it is a farm file or another database; a JSON document is needed, such as export writes"
+                raise StoreError(f"{path.name} cannot be read: {reason}.")
+            text = data.decode("utf-8")
         except UnicodeDecodeError as error:
             reason = f"it is not UTF-8 text (byte {error.start + 1} cannot be used)"
             raise StoreError(f"{path.name} cannot be read: {reason}.") from error

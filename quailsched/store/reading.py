@@ -23,7 +23,7 @@ from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSIO
 from quailsched.store.published import Published
 
 WAIT_SECONDS = 2.0  # for another program that is writing
-_MAGIC = b"SQLite format 3\0"
+MAGIC = b"SQLite format 3\0"
 _NONSENSE = "not every value in it makes sense"
 _HEADER_BYTES = 100  # https://www.sqlite.org/fileformat.html section 1.3
 
@@ -101,7 +101,7 @@ def check_header(path: Path) -> None:
             header = file.read(_HEADER_BYTES)
     if not header:
         raise StoreError(f"{path.name} is empty: there is no farm in it.")
-    if not (header.startswith(_MAGIC) or _MAGIC.startswith(header)):
+    if not (header.startswith(MAGIC) or MAGIC.startswith(header)):
         raise StoreError(f"{path.name} is not a farm file of Quailsched.")
     if len(header) < _HEADER_BYTES:
         raise StoreError(_damaged(path, "its end is missing"))

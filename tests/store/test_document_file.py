@@ -51,6 +51,13 @@ def test_bytes_that_are_no_text_are_told(tmp_path: Path) -> None:
         load_document(path)
 
 
+def test_a_farm_file_in_place_of_a_document_is_told(tmp_path: Path) -> None:
+    path = tmp_path / "farm.quail"
+    path.write_bytes(b"SQLite format 3\0" + b"\xff" * 84)
+    with pytest.raises(StoreError, match=r"farm\.quail cannot be read: it is a farm file or another database"):
+        load_document(path)
+
+
 def test_faults_of_the_document_are_told_as_such(tmp_path: Path) -> None:
     path = tmp_path / "farm.json"
     farm = small_farm()

@@ -41,6 +41,12 @@ def warmth_text(warmth_c: float, units: Units) -> str:
     return f"{round(warmth_c * 2) / 2:g} °C"
 
 
+def warmth_step_text(step_c: float, units: Units) -> str:
+    """By how much two temperatures differ, given in degrees Celsius: "3 °C" or "5.4 °F", never told as none."""
+    step, unit = (step_c * 9 / 5, "°F") if units is Units.US else (step_c, "°C")
+    return f"{max(round(step, 1), 0.1):g} {unit}"
+
+
 def two_warmths_text(one_c: float, other_c: float, units: Units) -> tuple[str, str]:
     """Two temperatures that differ, in words that differ too: as fine as that takes."""
     texts = warmth_text(one_c, units), warmth_text(other_c, units)

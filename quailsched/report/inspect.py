@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
-from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_text
+from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_step_text
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
@@ -37,7 +37,7 @@ def short_text(farm: Farm, clash: Clash) -> str:
     if clash.unit == "cm2":
         return f"{area_text(by, units)}, about {count_text(clash.birds_over, 'bird')}"
     if clash.unit == "degC":
-        return f"{warmth_text(clash.have, units)} where {warmth_text(clash.need, units)} is the least"
+        return warmth_step_text(by, units)
     return count_text(round(by), _SHORT_WORDS[clash.unit])
 
 

@@ -14,6 +14,7 @@ from quailsched.farm.units import (
     span_text,
     two_areas_text,
     two_warmths_text,
+    warmth_step_text,
     warmth_text,
     weekday_text,
 )
@@ -32,6 +33,13 @@ def test_areas(area_cm2: int, metric: str, us: str) -> None:
 )
 def test_warmth(warmth_c: float, metric: str, us: str) -> None:
     assert (warmth_text(warmth_c, Units.METRIC), warmth_text(warmth_c, Units.US)) == (metric, us)
+
+
+@pytest.mark.parametrize(
+    ("step_c", "metric", "us"), [(3, "3 °C", "5.4 °F"), (0.5, "0.5 °C", "0.9 °F"), (0.01, "0.1 °C", "0.1 °F")]
+)
+def test_a_step_of_warmth_has_no_offset_of_32(step_c: float, metric: str, us: str) -> None:
+    assert (warmth_step_text(step_c, Units.METRIC), warmth_step_text(step_c, Units.US)) == (metric, us)
 
 
 def test_two_warmths_that_differ_read_differently() -> None:

@@ -8,7 +8,6 @@ from datetime import date
 
 from quailsched.farm.records import Place
 from quailsched.season.occupancy import Slice, room_of
-from quailsched.season.season import Season
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,16 +45,11 @@ def stretches(slices: Iterable[Slice], broken: Callable[[Slice], bool]) -> Itera
         yield run
 
 
-def overfull(season: Season, *, of_eggs: bool) -> Iterator[tuple[Place, list[Slice], Slice]]:
+def overfull(place: Place, slices: Iterable[Slice]) -> Iterator[tuple[list[Slice], Slice]]:
     """Each run of days on which a place holds more than it has room for, and the worst slice of it."""
-    for place in season.farm.places:
-        if place.role.holds_eggs is of_eggs:
-            for run in _over(season, place):
-                yield place, run, max(run, key=lambda piece: piece.eggs if of_eggs else piece.floor_cm2)
-
-
-def _over(season: Season, place: Place) -> Iterator[list[Slice]]:
-    return stretches(season.slices(place), lambda piece: piece.taken(place) > room_of(place))
+    room = room_of(place)
+    for run in stretches(slices, lambda piece: piece.taken(place) > room):
+        yield run, max(run, key=lambda piece: piece.taken(place))
 
 
 def clash_of_run(

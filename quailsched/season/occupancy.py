@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import insort
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
@@ -22,6 +23,10 @@ class Presence:
     def part(self) -> Part:
         return self.leg.stay.part
 
+    @property
+    def place_id(self) -> str:
+        return self.leg.stay.place_id
+
     def run_on(self, day: date) -> Run | None:
         return self.leg.run_on((day - self.batch.start).days)
 
@@ -33,10 +38,16 @@ class Share:
     presence: Presence
     run: Run
 
+    @property
+    def rank(self) -> tuple[date, str, str, int]:
+        """Shares stand in this order: who came first, then by name."""
+        batch = self.presence.batch
+        return self.presence.start, batch.name, batch.id, self.presence.leg.index
+
 
 @dataclass(frozen=True, slots=True)
 class Slice:
-    """Days ``start`` to ``end`` (half-open) of a place with the same shares throughout."""
+    """Days ``start`` to ``end`` (half-open) of a place with the same shares throughout, in the order of ``rank``."""
 
     start: date
     end: date
@@ -73,27 +84,33 @@ def slices_of(presences: list[Presence]) -> tuple[Slice, ...]:
             share = Share(presence, run)
             arrive.setdefault(day_0 + run.start, []).append(share)
             leave.setdefault(day_0 + run.end, []).append(share)
-    there: dict[int, Share] = {}
+    there: list[Share] = []
     slices: list[Slice] = []
     days = sorted(arrive.keys() | leave.keys())
     for day, next_day in zip(days, days[1:] + days[-1:], strict=True):  # on the last day nobody is left
         for share in leave.get(day, ()):
-            del there[id(share)]
+            there.remove(share)
         for share in arrive.get(day, ()):
-            there[id(share)] = share
+            insort(there, share, key=_rank)
         if there:
-            shares = tuple(there.values())
-            slices.append(
-                Slice(
-                    date.fromordinal(day),
-                    date.fromordinal(next_day),
-                    shares,
-                    eggs=sum(s.run.eggs for s in shares),
-                    birds=sum(s.run.birds for s in shares),
-                    floor_cm2=sum(s.run.floor_cm2 for s in shares),
-                )
-            )
+            slices.append(slice_of(date.fromordinal(day), date.fromordinal(next_day), tuple(there)))
     return tuple(slices)
+
+
+def _rank(share: Share) -> tuple[date, str, str, int]:
+    return share.rank
+
+
+def slice_of(start: date, end: date, shares: tuple[Share, ...]) -> Slice:
+    """The slice of ``shares``, summed up."""
+    return Slice(
+        start,
+        end,
+        shares,
+        eggs=sum(s.run.eggs for s in shares),
+        birds=sum(s.run.birds for s in shares),
+        floor_cm2=sum(s.run.floor_cm2 for s in shares),
+    )
 
 
 @dataclass(frozen=True, slots=True)

@@ -46,13 +46,25 @@ class Season:
         return footprint_of(self.kind(batch), batch, self._egg_places)
 
     @cached_property
+    def _presences_of_batches(self) -> dict[str, tuple[Presence, ...]]:
+        return {batch.id: self._new_presences(batch) for batch in self.farm.batches}
+
+    def _new_presences(self, batch: Batch) -> tuple[Presence, ...]:
+        return tuple(
+            Presence(batch, leg, batch.start + timedelta(days=leg.start), batch.start + timedelta(days=leg.end))
+            for leg in self.footprint(batch).legs
+        )
+
+    def presences_of(self, batch: Batch) -> tuple[Presence, ...]:
+        """Where ``batch`` is and when, in the order of its stays."""
+        return self._presences_of_batches[batch.id]
+
+    @cached_property
     def _presences(self) -> dict[str, list[Presence]]:
         found: dict[str, list[Presence]] = {place.id: [] for place in self.farm.places}
         for batch in self.farm.batches:
-            for leg in self.footprint(batch).legs:
-                start = batch.start + timedelta(days=leg.start)
-                end = batch.start + timedelta(days=leg.end)
-                found[leg.stay.place_id].append(Presence(batch, leg, start, end))
+            for presence in self.presences_of(batch):
+                found[presence.place_id].append(presence)
         return found
 
     def presences(self, place: Place) -> list[Presence]:
@@ -91,7 +103,7 @@ class Season:
         follows = [s for s in presence.batch.stays if s.from_day == presence.leg.stay.to_day]
         return any(self.farm.place(stay.place_id).role.is_pen for stay in follows)
 
-    def all_presences(self) -> Iterator[tuple[Place, Presence]]:
-        for place in self.farm.places:
-            for presence in self.presences(place):
-                yield place, presence
+    def stays_of(self, batch: Batch) -> Iterator[tuple[Place, Presence]]:
+        """Each place of a batch with its presence there, in the order of its stays."""
+        for presence in self.presences_of(batch):
+            yield self.farm.place(presence.place_id), presence

@@ -9,14 +9,13 @@ from math import inf
 
 from quailsched.desktop.forms.figure_words import unit_text
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.figure import Curve, Figure
 from quailsched.report.clashes import title_of
 from quailsched.report.places import place_line, room_text
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
-from quailsched.season.occupancy import Presence, room_of
+from quailsched.season.occupancy import room_of
 from quailsched.season.season import Season
 
 
@@ -72,15 +71,12 @@ def person_rows(season: Season, today: date) -> list[Row]:
 def batch_rows(season: Season, today: date) -> list[Row]:
     """The season in words: the table that says what the canvas shows."""
     clashes = clashes_of(season, today)
-    stays: dict[str, list[tuple[Place, Presence]]] = {batch.id: [] for batch in season.farm.batches}
-    for place, presence in season.all_presences():
-        stays[presence.batch.id].append((place, presence))
     rows = []
     for batch in season.farm.batches:
         days = season.days(batch)
         hatch = batch.start + timedelta(days=days.hatch)
-        out = min((p.start for place, p in stays[batch.id] if place.role.is_pen), default=None)
-        here = [(place, p) for place, p in stays[batch.id] if p.start <= today < p.end]
+        out = min((p.start for place, p in season.stays_of(batch) if place.role.is_pen), default=None)
+        here = [(place, p) for place, p in season.stays_of(batch) if p.start <= today < p.end]
         where = ", ".join(dict.fromkeys(place.name for place, _ in here))
         stage = ", ".join(dict.fromkeys(season.stage(p, today).value for _, p in here))
         own = [title_of(season.farm, clash) for clash in clashes if batch.id in clash.batch_ids]

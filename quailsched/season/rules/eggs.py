@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from quailsched.farm.records import Place, Role
+from quailsched.farm.records import Batch, Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
 from quailsched.season.occupancy import Share, Slice
 from quailsched.season.season import Season
 
 
-def eggs(season: Season) -> Iterator[Clash]:
+def eggs(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """More eggs in a setter, hatcher or cabinet than it has egg places."""
-    for place, run, worst in overfull(season, of_eggs=True):
+    if not place.role.holds_eggs:
+        return
+    for run, worst in overfull(place, slices):
         names = names_text([share.presence.batch.name for share in worst.shares])
         verb = "need" if len(worst.shares) > 1 else "needs"
         over = count_text(worst.eggs - place.egg_places, "egg")
@@ -25,45 +27,41 @@ def eggs(season: Season) -> Iterator[Clash]:
         yield clash_of_run("eggs", place, run, worst, worst.eggs, place.egg_places, "eggs", sentence)
 
 
-def stale(season: Season) -> Iterator[Clash]:
+def stale(season: Season, batch: Batch) -> Iterator[Clash]:
     """Eggs older at setting than figure egg_storage_days: fewer hatch for each day."""
-    for batch in season.farm.batches:
-        kind = season.kind(batch)
-        most = kind.days("egg_storage_days")
-        if not batch.origin.is_eggs or batch.egg_age_days <= most:
-            continue
-        lost = kind.value("egg_storage_loss_pct_per_day")
-        sentence = (
-            f"The oldest eggs of {batch.name} would be {batch.egg_age_days} days old when they are set on "
-            f"{day_text(batch.start)}; {most} days is the rule, and each day costs about {lost:g} chicks in 100 eggs."
-        )
-        yield Clash(
-            kind="stale",
-            place_id=batch.stays[0].place_id,
-            batch_ids=(batch.id,),
-            first=batch.start,
-            last=batch.start,
-            worst=batch.start,
-            need=most,
-            have=batch.egg_age_days,
-            unit="days",
-            birds_over=0,
-            sentence=sentence,
-        )
+    kind = season.kind(batch)
+    most = kind.days("egg_storage_days")
+    if not batch.origin.is_eggs or batch.egg_age_days <= most:
+        return
+    lost = kind.value("egg_storage_loss_pct_per_day")
+    sentence = (
+        f"The oldest eggs of {batch.name} would be {batch.egg_age_days} days old when they are set on "
+        f"{day_text(batch.start)}; {most} days is the rule, and each day costs about {lost:g} chicks in 100 eggs."
+    )
+    yield Clash(
+        kind="stale",
+        place_id=batch.stays[0].place_id,
+        batch_ids=(batch.id,),
+        first=batch.start,
+        last=batch.start,
+        worst=batch.start,
+        need=most,
+        have=batch.egg_age_days,
+        unit="days",
+        birds_over=0,
+        sentence=sentence,
+    )
 
 
-def cabinet(season: Season) -> Iterator[Clash]:
+def cabinet(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """Eggs that must be turned and eggs that must lie still in one cabinet, or either in the wrong machine."""
-    for place in season.farm.places:
-        if place.role.holds_eggs:
-            yield from _cabinet(season, place)
+    if not place.role.holds_eggs:
+        return
 
-
-def _cabinet(season: Season, place: Place) -> Iterator[Clash]:
     def wrong_eggs(piece: Slice) -> int:
         return _wrong_eggs(season, place, piece)
 
-    pieces = [part for piece in season.slices(place) for part in _at_borders(season, piece)]
+    pieces = [part for piece in slices for part in _at_borders(season, piece)]
     for run in stretches(pieces, lambda piece: wrong_eggs(piece) > 0):
         worst = max(run, key=wrong_eggs)
         sentence = _sentence(season, place, worst)

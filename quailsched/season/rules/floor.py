@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from quailsched.farm.records import Place
 from quailsched.farm.units import area_text, count_text, day_text, names_text, two_areas_text
@@ -12,10 +12,12 @@ from quailsched.season.occupancy import Slice
 from quailsched.season.season import Season
 
 
-def floor(season: Season) -> Iterator[Clash]:
+def floor(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """Birds need more floor at their age (figure floor_cm2) than the brooder or pen has."""
+    if place.role.holds_eggs:
+        return
     units = season.farm.settings.units
-    for place, run, worst in overfull(season, of_eggs=False):
+    for run, worst in overfull(place, slices):
         over = birds_without_room(worst, worst.floor_cm2 - place.floor_cm2)
         need, have = two_areas_text(worst.floor_cm2, place.floor_cm2, units)
         sentence = (
@@ -37,19 +39,16 @@ def birds_without_room(piece: Slice, over_cm2: int) -> int:
     return birds
 
 
-def calm(season: Season) -> Iterator[Clash]:
+def calm(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """Fewer birds than it takes to be calm in a pen of this size (figure calm_area_cm2: most floor a bird)."""
-    for place in season.farm.places:
-        if place.role.is_pen:
-            yield from _calm(season, place)
+    if not place.role.is_pen:
+        return
 
-
-def _calm(season: Season, place: Place) -> Iterator[Clash]:
     def least(piece: Slice) -> int:
         kinds = [season.kind(share.presence.batch) for share in piece.shares]
         return math.ceil(place.floor_cm2 / max(kind.value("calm_area_cm2") for kind in kinds))
 
-    for run in stretches(season.slices(place), lambda piece: 0 < piece.birds < least(piece)):
+    for run in stretches(slices, lambda piece: 0 < piece.birds < least(piece)):
         worst = min(run, key=lambda piece: piece.birds)
         area = area_text(place.floor_cm2, season.farm.settings.units)
         sentence = (

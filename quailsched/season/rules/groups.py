@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -14,14 +14,11 @@ from quailsched.season.occupancy import Presence, Share, Slice
 from quailsched.season.season import Season
 
 
-def ages(season: Season) -> Iterator[Clash]:
+def ages(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """Two ages in one brooder, further apart than figure age_gap_days: heat differs, small ones are trampled."""
-    for place in season.farm.places:
-        if place.role is Role.BROODER:
-            yield from _ages(season, place)
+    if place.role is not Role.BROODER:
+        return
 
-
-def _ages(season: Season, place: Place) -> Iterator[Clash]:
     def allowed(piece: Slice) -> int:
         return min(season.kind(share.presence.batch).days("age_gap_days") for share in piece.shares)
 
@@ -29,7 +26,7 @@ def _ages(season: Season, place: Place) -> Iterator[Clash]:
         hatched = [_hatch(season, share.presence.batch) for share in piece.shares if share.run.birds]
         return (max(hatched) - min(hatched)).days if hatched else 0
 
-    for run in stretches(season.slices(place), lambda piece: gap(piece) > allowed(piece)):
+    for run in stretches(slices, lambda piece: len(piece.shares) > 1 and gap(piece) > allowed(piece)):
         worst = max(run, key=gap)
         by_age = sorted((s for s in worst.shares if s.run.birds), key=lambda s: _hatch(season, s.presence.batch))
         old, young = by_age[0], by_age[-1]
@@ -51,20 +48,15 @@ def _aged(season: Season, share: Share, day: date) -> str:
     return f"{batch.name} ({count_text((day - _hatch(season, batch)).days, 'day')} old)"
 
 
-def crowd(season: Season) -> Iterator[Clash]:
+def crowd(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """More birds together than figure crowd_birds: in a fright they pile up in the corners."""
-    for place in season.farm.places:
-        if not place.role.holds_eggs:
-            yield from _crowd(season, place)
+    if place.role.holds_eggs:
+        return
 
-
-def _crowd(season: Season, place: Place) -> Iterator[Clash]:
     def most(piece: Slice) -> int:
         return min(int(season.kind(share.presence.batch).value("crowd_birds")) for share in piece.shares)
 
-    # Most slices are far from a crowd by any kind's figure; only the others are looked at kind by kind.
-    fewest = min((int(season.kind(p.batch).value("crowd_birds")) for p in season.presences(place)), default=0)
-    for run in stretches(season.slices(place), lambda piece: piece.birds > fewest and piece.birds > most(piece)):
+    for run in stretches(slices, lambda piece: piece.birds > most(piece)):
         worst = max(run, key=lambda piece: piece.birds)
         over = worst.birds - most(worst)
         names = names_text(list(dict.fromkeys(s.presence.batch.name for s in worst.shares if s.run.birds)))
@@ -76,11 +68,11 @@ def _crowd(season: Season, place: Place) -> Iterator[Clash]:
         yield clash_of_run("crowd", place, run, worst, worst.birds, most(worst), "birds", sentence, over)
 
 
-def cocks(season: Season) -> Iterator[Clash]:
+def cocks(season: Season, batch: Batch) -> Iterator[Clash]:
     """More cocks than figure hens_per_cock allows, from the day that they mature, in a batch not yet parted."""
-    for place, presence in season.all_presences():
-        batch, days = presence.batch, season.days(presence.batch)
-        first = max(presence.start, batch.start + timedelta(days=days.mature))
+    grown = batch.start + timedelta(days=season.days(batch).mature)
+    for place, presence in season.stays_of(batch):
+        first = max(presence.start, grown)
         if place.role.holds_eggs or presence.part is not Part.ALL or first >= presence.end:
             continue
         alive = season.birds(batch, first)
@@ -88,17 +80,15 @@ def cocks(season: Season) -> Iterator[Clash]:
         allowed = math.ceil((alive - males) / season.kind(batch).value("hens_per_cock"))
         if males > allowed:
             yield _cocks(season, place, presence, first, males, allowed)
-    yield from _cocks_not_parted(season)
+    yield from _cocks_not_parted(season, batch, grown)
 
 
-def _cocks_not_parted(season: Season) -> Iterator[Clash]:
+def _cocks_not_parted(season: Season, batch: Batch, grown: date) -> Iterator[Clash]:
     """Surplus cocks that stay in one place with their hens after they have matured."""
-    for place, presence in season.all_presences():
+    for place, presence in season.stays_of(batch):
         if presence.part is not Part.COCKS:
             continue
-        batch = presence.batch
-        grown = batch.start + timedelta(days=season.days(batch).mature)
-        hens = [p for p in season.presences(place) if p.batch.id == batch.id and p.part is Part.HENS]
+        hens = [p for at, p in season.stays_of(batch) if at is place and p.part is Part.HENS]
         if not hens:
             continue
         first, end = max(presence.start, hens[0].start, grown), min(presence.end, hens[0].end)
@@ -131,16 +121,17 @@ def _cocks(season: Season, place: Place, presence: Presence, first: date, males:
     )
 
 
-def quarantine(season: Season) -> Iterator[Clash]:
+def quarantine(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
     """Bought birds beside others of the farm before figure quarantine_days are over."""
-    for place in season.farm.places:
-        bought = {p.batch.id: p.batch for p in season.presences(place) if not p.batch.origin.is_eggs}
-        for batch in bought.values():
-            if not place.role.holds_eggs:
-                yield from _quarantine(season, place, batch)
+    if place.role.holds_eggs:
+        return
+    shares = (share for piece in slices if len(piece.shares) > 1 for share in piece.shares)
+    bought = {s.presence.batch.id: s.presence.batch for s in shares if not s.presence.batch.origin.is_eggs}
+    for batch in bought.values():
+        yield from _quarantine(season, place, slices, batch)
 
 
-def _quarantine(season: Season, place: Place, batch: Batch) -> Iterator[Clash]:
+def _quarantine(season: Season, place: Place, slices: Sequence[Slice], batch: Batch) -> Iterator[Clash]:
     apart = season.kind(batch).days("quarantine_days")
     over = batch.start + timedelta(days=apart)
 
@@ -148,7 +139,7 @@ def _quarantine(season: Season, place: Place, batch: Batch) -> Iterator[Clash]:
         ids = {share.presence.batch.id for share in piece.shares if share.run.birds}
         return batch.id in ids and len(ids) > 1
 
-    before = [piece for piece in season.slices(place) if piece.start < over]
+    before = [piece for piece in slices if piece.start < over]
     cut = [piece if piece.end <= over else replace(piece, end=over) for piece in before]
     for run in stretches(cut, is_mixed):
         have = (run[0].start - batch.start).days

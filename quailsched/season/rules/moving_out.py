@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import timedelta
 
+from quailsched.farm.records import Batch
 from quailsched.farm.units import count_text, day_text, two_warmths_text
 from quailsched.season.clash import Clash
 from quailsched.season.nights import night_low_c
@@ -12,12 +13,12 @@ from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 
 
-def young(season: Season) -> Iterator[Clash]:
+def young(season: Season, batch: Batch) -> Iterator[Clash]:
     """In a pen before the birds are feathered and off heat (figures feathered_day, heat_off_day)."""
-    for place, presence in season.all_presences():
+    days = season.days(batch)
+    for place, presence in season.stays_of(batch):
         if not place.role.is_pen:
             continue
-        batch, days = presence.batch, season.days(presence.batch)
         least = batch.start + timedelta(days=days.may_leave_brooder)
         hatch = batch.start + timedelta(days=days.hatch)
         first = max(presence.start, hatch)
@@ -45,9 +46,9 @@ def young(season: Season) -> Iterator[Clash]:
         )
 
 
-def cold(season: Season) -> Iterator[Clash]:
+def cold(season: Season, batch: Batch) -> Iterator[Clash]:
     """Young birds outdoors on nights below out_min_night_c, until they are hardened (hardened_day)."""
-    for place, presence in season.all_presences():
+    for place, presence in season.stays_of(batch):
         if place.outdoors and place.role.is_pen:
             yield from _cold_runs(season, place.name, presence)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date, timedelta
 
-from quailsched.farm.records import Place, Span
+from quailsched.farm.records import Batch, Place, Span
 from quailsched.farm.units import count_text, day_text
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Run
@@ -22,9 +22,9 @@ def closures(place: Place) -> Iterator[Span]:
     yield from place.shut
 
 
-def notready(season: Season) -> Iterator[Clash]:
+def notready(season: Season, batch: Batch) -> Iterator[Clash]:
     """Eggs or birds in a place on days on which it cannot be used. One clash for a batch and a closure."""
-    for place, presence in season.all_presences():
+    for place, presence in season.stays_of(batch):
         for closure in closures(place):
             start, end = max(presence.start, closure.start), min(presence.end, closure.end)
             run = presence.run_on(start) if start < end else None

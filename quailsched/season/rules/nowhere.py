@@ -12,17 +12,16 @@ from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
 
 
-def nowhere(season: Season) -> Iterator[Clash]:
+def nowhere(season: Season, batch: Batch) -> Iterator[Clash]:
     """No place after the last stay, none for chicks after the hatch, none for eggs before it, none for a part."""
-    for batch in season.farm.batches:
-        legs = season.footprint(batch).legs
-        for leg in legs:
-            place = season.farm.place(leg.stay.place_id)
-            if place.role.holds_eggs:
-                yield from _kept_in_hatcher(season, batch, leg, place.name)
-            else:
-                yield from _eggs_on_floor(season, batch, leg, place.name)
-        yield from _loose_ends(season, batch, legs)
+    legs = season.footprint(batch).legs
+    for leg in legs:
+        place = season.farm.place(leg.stay.place_id)
+        if place.role.holds_eggs:
+            yield from _kept_in_hatcher(season, batch, leg, place.name)
+        else:
+            yield from _eggs_on_floor(season, batch, leg, place.name)
+    yield from _loose_ends(season, batch, legs)
 
 
 def _clash(batch: Batch, place_id: str, first: date, last: date, many: int, what: str, sentence: str) -> Clash:

@@ -11,17 +11,16 @@ from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
 
-def hands(season: Season) -> Iterator[Clash]:
+def hands(season: Season, batch: Batch) -> Iterator[Clash]:
     """Setting, lockdown, hatch, moves and processing need hands. A farm that names nobody has none to miss."""
-    farm = season.farm
-    if not farm.people:
+    people = season.farm.people
+    if not people:
         return
-    for batch in farm.batches:
-        for number, place_id, what, needs_grown_up in _days_with_work(season, batch):
-            day = batch.start + timedelta(days=number)
-            able = [p for p in farm.people if p.is_home(day) and (p.is_grown_up or not needs_grown_up)]
-            if not able:
-                yield _clash(batch, place_id, day, what, needs_grown_up)
+    for number, place_id, what, needs_grown_up in _days_with_work(season, batch):
+        day = batch.start + timedelta(days=number)
+        able = [p for p in people if p.is_home(day) and (p.is_grown_up or not needs_grown_up)]
+        if not able:
+            yield _clash(batch, place_id, day, what, needs_grown_up)
 
 
 def _days_with_work(season: Season, batch: Batch) -> Iterator[tuple[int, str, str, bool]]:

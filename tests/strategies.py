@@ -5,13 +5,16 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 from uuid import UUID
 
 from hypothesis import strategies as st
 
+from quailsched.farm.plain import tagged
 from quailsched.farm.records import (
+    Acceptance,
     Batch,
     Farm,
     FigureChoice,
@@ -24,6 +27,8 @@ from quailsched.farm.records import (
     Settings,
     Span,
     Stay,
+    Trial,
+    TrialRecord,
     Units,
 )
 from quailsched.husbandry.handbook import handbook, labels
@@ -73,6 +78,8 @@ def settings_records(draw: st.DrawFn, record_id: str = "") -> Settings:
 @st.composite
 def places(draw: st.DrawFn, record_id: str, name: str, roles: Sequence[Role] = tuple(Role)) -> Place:
     role = draw(st.sampled_from(roles))
+    edge = st.just(None) if role.holds_eggs else st.none() | st.integers(0, 600)
+    work_hours = draw(st.sampled_from([0.0, 0.0, 12.5, 60.0]))
     return Place(
         id=record_id,
         name=name,
@@ -86,13 +93,20 @@ def places(draw: st.DrawFn, record_id: str, name: str, roles: Sequence[Role] = t
         ready_on=draw(st.none() | days()),
         shut=tuple(draw(st.lists(spans(), max_size=2))),
         note=draw(_NOTES),
+        heat_sources=draw(st.none() | st.integers(0, 6)) if role is Role.BROODER else None,
+        feeder_cm=draw(edge),
+        drinker_cm=draw(edge),
+        light_hours=None if role.holds_eggs else draw(st.none() | st.floats(0, 24)),
+        work_hours=work_hours,
+        work_from=draw(days()) if work_hours else None,
     )
 
 
 @st.composite
 def people(draw: st.DrawFn, record_id: str, name: str) -> Person:
     away = tuple(draw(st.lists(spans(), max_size=2)))
-    return Person(record_id, name, draw(st.booleans()), away, draw(_NOTES))
+    hours = draw(st.sampled_from([0.0, 0.0, 6.0, 20.0]))
+    return Person(record_id, name, draw(st.booleans()), away, draw(_NOTES), hours)
 
 
 @st.composite
@@ -171,6 +185,32 @@ def _replaceable() -> list[tuple[str, str]]:
 
 
 @st.composite
+def acceptances(draw: st.DrawFn, record_id: str, where: Sequence[Place], who: Sequence[Batch]) -> Acceptance:
+    """A clash of some place and batch of the farm that is lived with; most match none."""
+    return Acceptance(
+        id=record_id,
+        kind=draw(st.sampled_from(["calm", "crowd", "cleanout", "stale"])),
+        place_id=draw(st.sampled_from(where)).id,
+        batch_ids=(draw(st.sampled_from(who)).id,),
+        amount=draw(st.floats(0, 100)),
+        birds=draw(st.integers(0, 50)),
+        days=draw(st.integers(1, 60)),
+        reason=draw(names()),
+    )
+
+
+@st.composite
+def trials(draw: st.DrawFn, record_id: str, name: str, who: Sequence[Batch]) -> Trial:
+    """Some batches moved, some taken away."""
+    changed = draw(st.lists(st.sampled_from(who), max_size=3, unique=True)) if who else []
+    records = []
+    for batch in changed:
+        after = batch.moved_to(draw(days())) if draw(st.booleans()) else None
+        records.append(TrialRecord(batch.id, json.dumps(tagged(after)) if after else ""))
+    return Trial(record_id, name, tuple(records), draw(_NOTES))
+
+
+@st.composite
 def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5) -> Farm:
     """A sound farm. It may have no places, and then has no batches."""
 
@@ -180,12 +220,14 @@ def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5) -> Farm:
 
     where = tuple(draw(places(ids(100 + n), name)) for n, name in enumerate(some(most_places)))
     replaced = draw(st.lists(st.sampled_from(_replaceable()), max_size=3, unique=True))
+    who = tuple(draw(batches(ids(300 + n), name, where)) for n, name in enumerate(some(most_batches) if where else []))
+    accepted = draw(st.integers(0, 2)) if who else 0
     return Farm(
         settings=draw(settings_records()),
         places=where,
         people=tuple(draw(people(ids(200 + n), name)) for n, name in enumerate(some(3))),
-        batches=tuple(
-            draw(batches(ids(300 + n), name, where)) for n, name in enumerate(some(most_batches) if where else [])
-        ),
+        batches=who,
         choices=tuple(draw(choices(ids(400 + n), *pair)) for n, pair in enumerate(replaced)),
+        acceptances=tuple(draw(acceptances(ids(500 + n), where, who)) for n in range(accepted)),
+        trials=tuple(draw(trials(ids(600 + n), name, who)) for n, name in enumerate(some(2))),
     )

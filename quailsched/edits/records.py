@@ -5,14 +5,17 @@ from __future__ import annotations
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.check import faults_of
 from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Record, Settings
+from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.units import names_text
 
 
 def _what(record: Record) -> str:
-    words = {Place: "place", Person: "person", Batch: "batch", FigureChoice: "figure", Settings: "farm"}
-    name = record.key if isinstance(record, FigureChoice) else record.name
-    return f"{words[type(record)]} {name}"
+    if isinstance(record, FigureChoice):
+        return f"figure {record.key}"
+    if isinstance(record, Acceptance):
+        return f"accepted clash ({record.reason})"
+    words = {Place: "place", Person: "person", Batch: "batch", Settings: "farm", Trial: "trial"}
+    return f"{words[type(record)]} {record.name}"
 
 
 def put(farm: Farm, record: Record, label: str = "", merge_key: str = "") -> Change:

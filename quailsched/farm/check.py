@@ -6,12 +6,28 @@ Sound does not mean free of clashes: a plan may be bad, but it must be a plan. D
 
 from __future__ import annotations
 
+import json
 import unicodedata
 from collections.abc import Iterator, Sequence
 from datetime import date
 
 from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.records import Batch, Farm, FigureChoice, Part, Person, Place, Settings, Span, Stay
+from quailsched.farm.plain import record_from_tagged
+from quailsched.farm.records import (
+    Acceptance,
+    Batch,
+    Farm,
+    FigureChoice,
+    Part,
+    Person,
+    Place,
+    Role,
+    Settings,
+    Span,
+    Stay,
+    Trial,
+    TrialRecord,
+)
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 
@@ -21,20 +37,33 @@ MOST_FLOOR_CM2 = 100_000_000
 MOST_DAYS = 3_650
 MOST_CLEAN_OUT_DAYS = 90
 MOST_NAME_LETTERS = 100
+MOST_HEAT_SOURCES = 1_000
+MOST_EDGE_CM = 1_000_000
+MOST_WORK_HOURS = 10_000
+HOURS_IN_A_WEEK = 168
 
 
 def faults_of(farm: Farm) -> list[Fault]:
     """Every fault of ``farm``, in the order of its records; empty if it is sound."""
     faults = list(_settings_faults(farm.settings))
-    for what, records in (("place", farm.places), ("person", farm.people), ("batch", farm.batches)):
+    named: dict[str, Sequence[Place | Person | Batch | Trial]] = {
+        "place": farm.places, "person": farm.people, "batch": farm.batches, "trial": farm.trials
+    }  # fmt: skip
+    for what, records in named.items():
         faults += _name_faults(what, records)
     for place in farm.places:
         faults += _place_faults(place)
     for person in farm.people:
         faults += _span_faults(f"person {person.name}, away", person.away, "away")
+        where = f"person {person.name}, hours of building a week"
+        faults += _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
     for batch in farm.batches:
         faults += batch_faults(farm, batch)
     faults += _choice_faults(farm.choices)
+    for acceptance in farm.acceptances:
+        faults += _acceptance_faults(acceptance)
+    for trial in farm.trials:
+        faults += _trial_faults(trial)
     return faults
 
 
@@ -59,7 +88,7 @@ def _settings_faults(settings: Settings) -> Iterator[Fault]:
         yield Fault("farm, latitude", settings.latitude, "between -90 and 90 degrees is accepted", "latitude")
 
 
-def _name_faults(what: str, records: Sequence[Place | Person | Batch]) -> Iterator[Fault]:
+def _name_faults(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:
     seen: set[str] = set()
     for record in records:
         name = record.name.strip()
@@ -69,22 +98,27 @@ def _name_faults(what: str, records: Sequence[Place | Person | Batch]) -> Iterat
         seen.add(name.casefold())
 
 
-def _text_faults(what: str, name: str) -> Iterator[Fault]:
+def _text_faults(what: str, text: str, field: str = "name") -> Iterator[Fault]:
     """Every list shows a name within one line, so it must fit there."""
-    where = f"{what}, name"
-    if not name.strip():
-        yield Fault(where, name, "a name of at least one letter is needed", "name")
-    elif len(name) > MOST_NAME_LETTERS:
-        start = " ".join(name[:40].split())
-        yield Fault(where, f"{start}…", f"a name of up to {MOST_NAME_LETTERS} letters is accepted", "name")
-    elif any(unicodedata.category(letter) in ("Cc", "Zl", "Zp") for letter in name):
-        shown = "".join(letter if letter.isprintable() else " " for letter in name)
-        yield Fault(where, shown, "a name on one line, without tabs, is accepted", "name")
+    where = f"{what}, {field}"
+    if not text.strip():
+        yield Fault(where, text, f"a {field} of at least one letter is needed", field)
+    elif len(text) > MOST_NAME_LETTERS:
+        start = " ".join(text[:40].split())
+        yield Fault(where, f"{start}…", f"a {field} of up to {MOST_NAME_LETTERS} letters is accepted", field)
+    elif any(unicodedata.category(letter) in ("Cc", "Zl", "Zp") for letter in text):
+        shown = "".join(letter if letter.isprintable() else " " for letter in text)
+        yield Fault(where, shown, f"a {field} on one line, without tabs, is accepted", field)
 
 
 def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterator[Fault]:
     if not least <= value <= most:
         yield Fault(where, value, f"a whole number from {least:,} to {most:,} is accepted", field)
+
+
+def _between(where: str, value: float, least: float, most: float, field: str) -> Iterator[Fault]:
+    if not least <= value <= most:
+        yield Fault(where, value, f"a number from {least:g} to {most:,g} is accepted", field)
 
 
 def _place_faults(place: Place) -> Iterator[Fault]:
@@ -102,6 +136,30 @@ def _place_faults(place: Place) -> Iterator[Fault]:
     if place.ready_on is not None:
         yield from _date_faults(f"{where}, ready on", place.ready_on, "ready_on")
     yield from _span_faults(f"{where}, out of use", place.shut, "shut")
+    yield from _fitting_faults(place, where)
+    yield from _between(f"{where}, hours of work left", place.work_hours, 0, MOST_WORK_HOURS, "work_hours")
+    if place.work_from is not None:
+        yield from _date_faults(f"{where}, work counted on", place.work_from, "work_from")
+    elif place.work_hours:
+        yield Fault(
+            f"{where}, work counted on", "no day", "the day on which the hours were counted is needed", "work_from"
+        )
+
+
+def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
+    """Heat sources, feeders, drinkers and lamps; None is what was not told."""
+    fittings: dict[str, tuple[str, float | None, float]] = {
+        "heat_sources": ("heat sources", place.heat_sources, MOST_HEAT_SOURCES),
+        "feeder_cm": ("feeder edge in cm", place.feeder_cm, MOST_EDGE_CM),
+        "drinker_cm": ("drinker edge in cm", place.drinker_cm, MOST_EDGE_CM),
+        "light_hours": ("hours of light", place.light_hours, 24),
+    }
+    for field, (words, value, most) in fittings.items():
+        if value is None:
+            continue
+        yield from _between(f"{where}, {words}", value, 0, most, field)
+        if place.role.holds_eggs or (field == "heat_sources" and place.role is not Role.BROODER):
+            yield Fault(f"{where}, {words}", value, f"a {place.role} has none: leave it empty", field)
 
 
 def _date_faults(where: str, day: date, field: str) -> Iterator[Fault]:
@@ -217,3 +275,32 @@ def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
             kind_with(handbook()[choice.kind], ((choice.key, choice.value, choice.points),))
         except (ValueError, KeyError) as error:
             yield Fault(where, shown, str(error).strip("'\""), "value")
+
+
+def _acceptance_faults(acceptance: Acceptance) -> Iterator[Fault]:
+    where = f"accepted clash {acceptance.kind} {acceptance.place_id}"
+    if not acceptance.kind.strip():
+        yield Fault(f"{where}, kind", acceptance.kind, "the kind of a clash is needed", "kind")
+    yield from _text_faults(where, acceptance.reason, "reason")
+    yield from _between(f"{where}, amount", acceptance.amount, 0, 1e9, "amount")
+    yield from _whole(f"{where}, birds", acceptance.birds, 0, MOST_EGGS * 10, "birds")
+    yield from _whole(f"{where}, days", acceptance.days, 1, 100_000, "days")
+
+
+def _trial_faults(trial: Trial) -> Iterator[Fault]:
+    """The records of a trial can be read. Whether they fit the plan of today is asked when it is looked at."""
+    where = f"trial {trial.name}, records"
+    ids = [one.record_id for one in trial.records]
+    for record_id in sorted({one for one in ids if ids.count(one) > 1}):
+        yield Fault(where, record_id, "a trial has each record once", "records")
+    for one in trial.records:
+        if one.content and not _is_record(one):
+            yield Fault(where, one.record_id, "the JSON text of a record with this id is accepted", "records")
+
+
+def _is_record(one: TrialRecord) -> bool:
+    try:
+        record = record_from_tagged(json.loads(one.content))
+    except (ValueError, AttributeError, FarmError):
+        return False
+    return record.id == one.record_id and not isinstance(record, Trial)

@@ -24,16 +24,18 @@ from quailsched.farm.plain_values import (
     stand_in_for,
     writer_for,
 )
-from quailsched.farm.records import Batch, FigureChoice, Person, Place, Record, Settings
+from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 
 R = TypeVar("R")
 
-RECORD_TAGS: Final[Mapping[str, type[Settings | Place | Person | Batch | FigureChoice]]] = {
+RECORD_TAGS: Final[Mapping[str, type[Record]]] = {
     "settings": Settings,
     "place": Place,
     "person": Person,
     "batch": Batch,
     "figure": FigureChoice,
+    "acceptance": Acceptance,
+    "trial": Trial,
 }
 
 

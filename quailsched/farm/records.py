@@ -6,9 +6,11 @@ moving a batch changes one field. Ranges are half-open: ``end`` is the first day
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from enum import StrEnum
+from typing import Any, Final
 
 
 class Role(StrEnum):
@@ -87,6 +89,9 @@ class Place:
     ``egg_places`` counts eggs (setter, hatcher, cabinet); ``floor_cm2`` is usable floor (brooder, pen).
     ``clean_out_days`` pass between the last bird (or egg) out and the next one in.
     ``ready_on`` is the first day that it can be used while it is being built; None means that it stands.
+    ``heat_sources`` counts lamps or plates of a brooder, ``feeder_cm`` and ``drinker_cm`` are the edges at which
+    birds can eat and drink, ``light_hours`` a day are lit by lamps; None where it was not told, and is not checked.
+    ``work_hours`` of building were left on ``work_from``.
     """
 
     id: str
@@ -101,17 +106,27 @@ class Place:
     ready_on: date | None = None
     shut: tuple[Span, ...] = ()
     note: str = ""
+    heat_sources: int | None = None
+    feeder_cm: int | None = None
+    drinker_cm: int | None = None
+    light_hours: float | None = None
+    work_hours: float = 0.0
+    work_from: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """Somebody who does chores. A minor does not do what needs a grown-up (knives, heat lamps)."""
+    """Somebody who does chores. A minor does not do what needs a grown-up (knives, heat lamps).
+
+    ``build_hours`` a week go into places that are being built, on the days that the person is at home.
+    """
 
     id: str
     name: str
     is_grown_up: bool = True
     away: tuple[Span, ...] = ()
     note: str = ""
+    build_hours: float = 0.0
 
     def is_home(self, day: date) -> bool:
         return not any(span.holds(day) for span in self.away)
@@ -163,6 +178,42 @@ class FigureChoice:
 
 
 @dataclass(frozen=True, slots=True)
+class Acceptance:
+    """A clash that the keeper lives with, and why: one rule, one place, a batch in common.
+
+    ``amount`` (need less have, in the clash's unit), ``birds`` and ``days`` are how large it was: it stays accepted
+    until it grows. Places and batches may have gone since.
+    """
+
+    id: str
+    kind: str
+    place_id: str
+    batch_ids: tuple[str, ...]
+    amount: float
+    birds: int
+    days: int
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class TrialRecord:
+    """A record as a trial has it: ``content`` is its JSON text (``farm.plain.tagged``), "" where it is taken away."""
+
+    record_id: str
+    content: str
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """A what-if copy of the plan: what it has otherwise than the plan, record by record (``edits.trials``)."""
+
+    id: str
+    name: str
+    records: tuple[TrialRecord, ...] = ()
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Settings:
     """What there is one of in a farm."""
 
@@ -174,7 +225,7 @@ class Settings:
     note: str = ""
 
 
-Record = Settings | Place | Person | Batch | FigureChoice
+Record = Settings | Place | Person | Batch | FigureChoice | Acceptance | Trial
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,18 +237,19 @@ class Farm:
     people: tuple[Person, ...] = ()
     batches: tuple[Batch, ...] = ()
     choices: tuple[FigureChoice, ...] = ()
+    acceptances: tuple[Acceptance, ...] = ()
+    trials: tuple[Trial, ...] = ()
     _by_id: dict[str, Record] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         put = object.__setattr__
-        put(self, "places", tuple(sorted(self.places, key=lambda p: (p.position, p.name, p.id))))
-        put(self, "people", tuple(sorted(self.people, key=lambda p: (p.name, p.id))))
-        put(self, "batches", tuple(sorted(self.batches, key=lambda b: (b.start, b.name, b.id))))
-        put(self, "choices", tuple(sorted(self.choices, key=lambda c: (c.kind, c.key, c.id))))
+        for name, key in _ORDER.items():
+            put(self, name, tuple(sorted(getattr(self, name), key=key)))
         put(self, "_by_id", {record.id: record for record in self.records()})
 
     def records(self) -> tuple[Record, ...]:
-        return (self.settings, *self.places, *self.people, *self.batches, *self.choices)
+        plan: tuple[Record, ...] = (self.settings, *self.places, *self.people, *self.batches)
+        return (*plan, *self.choices, *self.acceptances, *self.trials)
 
     def find(self, record_id: str) -> Record | None:
         return self._by_id.get(record_id)
@@ -219,6 +271,16 @@ class Farm:
         return farm_of(kept + list(put))
 
 
+_ORDER: Final[Mapping[str, Callable[[Any], tuple[Any, ...]]]] = {
+    "places": lambda place: (place.position, place.name, place.id),
+    "people": lambda person: (person.name, person.id),
+    "batches": lambda batch: (batch.start, batch.name, batch.id),
+    "choices": lambda choice: (choice.kind, choice.key, choice.id),
+    "acceptances": lambda acceptance: (acceptance.kind, acceptance.place_id, acceptance.id),
+    "trials": lambda trial: (trial.name, trial.id),
+}
+
+
 def farm_of(records: list[Record]) -> Farm:
     """A farm from its records in any order. Raises ValueError unless exactly one of them is Settings."""
     settings = [r for r in records if isinstance(r, Settings)]
@@ -230,4 +292,6 @@ def farm_of(records: list[Record]) -> Farm:
         people=tuple(r for r in records if isinstance(r, Person)),
         batches=tuple(r for r in records if isinstance(r, Batch)),
         choices=tuple(r for r in records if isinstance(r, FigureChoice)),
+        acceptances=tuple(r for r in records if isinstance(r, Acceptance)),
+        trials=tuple(r for r in records if isinstance(r, Trial)),
     )

@@ -14,14 +14,14 @@ from typing import Any, Final
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import plain_of, read_record
 from quailsched.farm.plain_values import Words, fault_at, shown
-from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Settings, farm_of
+from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Settings, Trial, farm_of
 from quailsched.store.json_text import plain_from_text
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.sections import ReadRecord, identity_faults, meaning_faults, read_all, read_one
 
 FORMAT: Final = "quailsched farm"
-VERSION: Final = 1
-SECTIONS: Final = ("places", "people", "batches", "figures", "published")
+VERSION: Final = 2
+SECTIONS: Final = ("places", "people", "batches", "figures", "accepted", "trials", "published")
 _TOP: Final = ("format", "version", "farm", *SECTIONS)
 
 
@@ -44,6 +44,8 @@ def export_document(farm: Farm, published: Iterable[PublishedEntry] = ()) -> str
         "people": [plain_of(person) for person in farm.people],
         "batches": [plain_of(batch) for batch in farm.batches],
         "figures": [plain_of(choice) for choice in farm.choices],
+        "accepted": [plain_of(acceptance) for acceptance in farm.acceptances],
+        "trials": [plain_of(trial) for trial in farm.trials],
         "published": [plain_of(entry) for entry in entries],
     }
     return json.dumps(document, ensure_ascii=False, indent=2) + "\n"
@@ -66,6 +68,8 @@ def read_whole(text: str) -> Document:
         *read_all(Person, "people", plain["people"], faults),
         *read_all(Batch, "batches", plain["batches"], faults),
         *read_all(FigureChoice, "figures", plain["figures"], faults),
+        *read_all(Acceptance, "accepted", plain["accepted"], faults),
+        *read_all(Trial, "trials", plain["trials"], faults),
     ]
     published = _published(plain["published"], faults)
     faults += identity_faults(read)

@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from quailsched.farm.plain import plain_of
-from quailsched.farm.records import Batch, FigureChoice, Person, Place, Record, Settings
+from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 
 APPLICATION_ID: Final = 0x5155414C  # "QUAL", at byte 68 of the file
-SCHEMA_VERSION: Final = 1  # at byte 60 of the file
+SCHEMA_VERSION: Final = 2  # at byte 60 of the file
 
 Row = dict[str, Any]
 
@@ -46,7 +46,7 @@ class ListTable:
 class RecordTable:
     """The table of one type of record and the tables of its lists."""
 
-    record: type[Settings | Place | Person | Batch | FigureChoice]
+    record: type[Record]
     table: str
     lists: tuple[ListTable, ...] = ()
 
@@ -62,6 +62,12 @@ RECORD_TABLES: Final = (
         FigureChoice,
         "figure_choice",
         (ListTable("points", "figure_point", "choice_id", ("age_days", "value")),),
+    ),
+    RecordTable(Acceptance, "acceptance", (ListTable("batch_ids", "accepted_batch", "acceptance_id", ("batch_id",)),)),
+    RecordTable(
+        Trial,
+        "trial",
+        (ListTable("records", "trial_record", "trial_id", ("record_id", "content"), is_record=True),),
     ),
 )
 

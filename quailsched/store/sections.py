@@ -10,11 +10,29 @@ from uuid import UUID
 from quailsched.farm.check import faults_of
 from quailsched.farm.faults import Fault
 from quailsched.farm.plain import read_record
-from quailsched.farm.records import Batch, FigureChoice, Person, Place, Record, Settings, farm_of
+from quailsched.farm.records import (
+    Acceptance,
+    Batch,
+    FigureChoice,
+    Person,
+    Place,
+    Record,
+    Settings,
+    Trial,
+    farm_of,
+)
 
-R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice)
+R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial)
 
-_NOUNS = {Place: "place", Person: "person", Batch: "batch", FigureChoice: "figure"}
+_NOUNS = {
+    Place: "place",
+    Person: "person",
+    Batch: "batch",
+    FigureChoice: "figure",
+    Acceptance: "accepted clash",
+    Trial: "trial",
+}
+_NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: ("kind", "place_id")}  # the others have a name
 # A fault of the second field says nothing while the first cannot be read.
 _DEPENDS = {"egg_places": "role", "floor_cm2": "role", "age_days": "origin", "egg_age_days": "origin"}
 
@@ -87,14 +105,14 @@ def meaning_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
 
 
 def _name(record: Record) -> str:
-    return f"{record.kind} {record.key}" if isinstance(record, FigureChoice) else record.name
+    return " ".join(getattr(record, field) for field in _NAMED_BY.get(type(record), ("name",)))
 
 
-def _words(cls: type[Settings | Place | Person | Batch | FigureChoice], plain: object) -> str:
+def _words(cls: type[Record], plain: object) -> str:
     """ "batch Clover", "farm", "figure coturnix lay_pct"; nothing where the naming fields are no text."""
     if cls is Settings:
         return "farm"
-    fields = ("kind", "key") if cls is FigureChoice else ("name",)
+    fields = _NAMED_BY.get(cls, ("name",))
     names = [plain.get(field) for field in fields] if isinstance(plain, dict) else []
     texts = [name for name in names if isinstance(name, str) and name.strip()]
     return f"{_NOUNS[cls]} {' '.join(texts)}" if texts and len(texts) == len(fields) else ""

@@ -1,4 +1,4 @@
-"""The tables of a farm file, schema version 1. Imported on the first write only: SQLModel takes 300 ms.
+"""The tables of a farm file, schema version 2. Imported on the first write only: SQLModel takes 300 ms.
 
 Rows are rows: no rules live here (a table class does not check its values). Days and moments are ISO text;
 units are in the names. Which record goes where is in ``layout``.
@@ -56,6 +56,12 @@ class PlaceRow(Table, table=True):
     turns_itself: bool
     ready_on: str | None
     note: str
+    heat_sources: int | None
+    feeder_cm: int | None
+    drinker_cm: int | None
+    light_hours: float | None
+    work_hours: float
+    work_from: str | None
 
 
 class PersonRow(Table, table=True):
@@ -64,6 +70,7 @@ class PersonRow(Table, table=True):
     name: str
     is_grown_up: bool
     note: str
+    build_hours: float
 
 
 class SpanRow(Table, table=True):
@@ -125,6 +132,43 @@ class FigurePointRow(Table, table=True):
     value: float
 
 
+class AcceptanceRow(Table, table=True):
+    """A clash that the keeper lives with. Its place and batches may have gone, so nothing refers to them."""
+
+    __tablename__ = "acceptance"
+    id: str = Field(primary_key=True)
+    kind: str
+    place_id: str
+    amount: float
+    birds: int
+    days: int
+    reason: str
+
+
+class AcceptedBatchRow(Table, table=True):
+    __tablename__ = "accepted_batch"
+    acceptance_id: str = Field(primary_key=True, foreign_key="acceptance.id", ondelete="CASCADE")
+    position: int = Field(primary_key=True)
+    batch_id: str
+
+
+class TrialRow(Table, table=True):
+    __tablename__ = "trial"
+    id: str = Field(primary_key=True)
+    name: str
+    note: str
+
+
+class TrialRecordRow(Table, table=True):
+    """A record as a trial has it: JSON text, or "" where the trial takes it away."""
+
+    __tablename__ = "trial_record"
+    trial_id: str = Field(primary_key=True, foreign_key="trial.id", ondelete="CASCADE")
+    position: int = Field(primary_key=True)
+    record_id: str
+    content: str
+
+
 class JournalRow(Table, table=True):
     """One change. ``forward`` is JSON: its records before and after (see ``journal``)."""
 
@@ -156,5 +200,9 @@ ROWS: dict[str, type[Table]] = {
         StayRow,
         FigureChoiceRow,
         FigurePointRow,
+        AcceptanceRow,
+        AcceptedBatchRow,
+        TrialRow,
+        TrialRecordRow,
     )
 }

@@ -6,6 +6,7 @@ moving a batch changes one field. Ranges are half-open: ``end`` is the first day
 
 from __future__ import annotations
 
+from bisect import insort
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
@@ -264,11 +265,40 @@ class Farm:
         assert isinstance(record, Batch)
         return record
 
+    def batches_not_in(self, other: Farm) -> list[Batch]:
+        """Those that ``other`` lacks or has otherwise."""
+        theirs = other._by_id.get
+        return [batch for batch in self.batches if theirs(batch.id) is not batch]
+
     def with_records(self, removed: set[str], put: tuple[Record, ...]) -> Farm:
-        """The farm without the records of ``removed`` and with those of ``put`` (same id: replaced)."""
+        """The farm without the records of ``removed`` and with those of ``put`` (same id: replaced).
+
+        Lists that nothing is put into or taken from are the same objects as before.
+        """
         gone = removed | {record.id for record in put}
-        kept = [record for record in self.records() if record.id not in gone]
-        return farm_of(kept + list(put))
+        if self.settings.id in gone or any(isinstance(record, Settings) for record in put):
+            return farm_of([record for record in self.records() if record.id not in gone] + list(put))
+        lists: dict[str, list[Any]] = {}
+        for record in (*map(self.find, gone), *put):
+            if record is not None and (name := _LIST_OF[type(record)]) not in lists:
+                lists[name] = [kept for kept in getattr(self, name) if kept.id not in gone]
+        for record in put:
+            name = _LIST_OF[type(record)]
+            insort(lists[name], record, key=_ORDER[name])
+        by_id = {record_id: record for record_id, record in self._by_id.items() if record_id not in gone}
+        by_id.update((record.id, record) for record in put)
+        return self._with_lists(lists, by_id)
+
+    def _with_lists(self, lists: dict[str, list[Any]], by_id: dict[str, Record]) -> Farm:
+        """Made past ``__post_init__``: the lists are in order, and sorting 500 batches again takes a third of a
+        millisecond of every step of a drag."""
+        farm = object.__new__(Farm)
+        put = object.__setattr__
+        put(farm, "settings", self.settings)
+        for name in _ORDER:
+            put(farm, name, tuple(lists[name]) if name in lists else getattr(self, name))
+        put(farm, "_by_id", by_id)
+        return farm
 
 
 _ORDER: Final[Mapping[str, Callable[[Any], tuple[Any, ...]]]] = {
@@ -278,6 +308,14 @@ _ORDER: Final[Mapping[str, Callable[[Any], tuple[Any, ...]]]] = {
     "choices": lambda choice: (choice.kind, choice.key, choice.id),
     "acceptances": lambda acceptance: (acceptance.kind, acceptance.place_id, acceptance.id),
     "trials": lambda trial: (trial.name, trial.id),
+}
+_LIST_OF: Final[Mapping[type, str]] = {
+    Place: "places",
+    Person: "people",
+    Batch: "batches",
+    FigureChoice: "choices",
+    Acceptance: "acceptances",
+    Trial: "trials",
 }
 
 

@@ -1,28 +1,167 @@
-"""All clashes of a season, in order of their first day."""
+"""All clashes of a season, and of a changed season without looking at all of it again.
+
+The clashes of each rule are kept batch by batch and place by place. When batches change, only they, and in their
+places only the days around them, are looked at again; what follows is the same as from a fresh look at everything.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from bisect import bisect_left, bisect_right
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
+from functools import cached_property
+from weakref import WeakKeyDictionary
 
+from quailsched.farm.records import Batch, Farm, Place
 from quailsched.season.clash import Clash
-from quailsched.season.rules import BATCH_RULES, FARM_RULES, PLACE_RULES
-from quailsched.season.season import Season
+from quailsched.season.footprint import Footprint
+from quailsched.season.occupancy import Spell
+from quailsched.season.rules import BATCH_RULES, FARM_RULES, PLACE_RULES, SPELL_RULES, BatchRule, PlaceRule
+from quailsched.season.season import Season, is_like
+
+Clashes = tuple[Clash, ...]
+_LookAt = Callable[[Season, Place, Sequence[Spell]], Iterator[Clash]]
+
+# Timeless rules that batches with this footprint do not break: a batch that is moved need not be asked again.
+_KEPT: WeakKeyDictionary[Footprint, set[BatchRule]] = WeakKeyDictionary()
 
 
-def clashes_of(season: Season, since: date | None = None) -> tuple[Clash, ...]:
+class Checked:
+    """A season with its clashes. ``after`` gives those of a changed farm."""
+
+    def __init__(
+        self, season: Season, of_batches: Mapping[str, Clashes], of_places: Mapping[str, tuple[Clashes, ...]]
+    ) -> None:
+        self.season = season
+        self._of_batches, self._of_places = of_batches, of_places
+
+    @cached_property
+    def clashes(self) -> Clashes:
+        """Every clash, sorted by first day, then place, kind and batches."""
+        found = [clash for of_batch in self._of_batches.values() for clash in of_batch]
+        found += [clash for rules in self._of_places.values() for of_rule in rules for clash in of_rule]
+        found += [clash for rule in FARM_RULES for clash in rule(self.season)]
+        positions = {place.id: place.position for place in self.season.farm.places}
+        return tuple(
+            sorted(found, key=lambda c: (c.first, positions[c.place_id], c.kind, c.batch_ids, c.last, c.place_id))
+        )
+
+    def since(self, day: date) -> Clashes:
+        """Those that are not over before ``day``."""
+        return tuple(clash for clash in self.clashes if clash.last >= day)
+
+    def after(self, farm: Farm) -> Checked:
+        """The same of a changed farm."""
+        old = self.season.farm
+        if farm.settings != old.settings or farm.people != old.people or not is_like(old, farm):
+            return checked(Season(farm))
+        season = self.season.after(farm)
+        gone, come = old.batches_not_in(farm), farm.batches_not_in(old)
+        places = [p for p in farm.places if old.find(p.id) is not p and old.find(p.id) != p]
+        of_places = dict(self._of_places)
+        spans = _spans(self.season, gone, season, come)
+        for place_id, (first, end) in spans.items():
+            place = farm.place(place_id)
+            of_places[place_id] = tuple(
+                _mended(look, back, season, place, clashes, first, end)
+                for (look, back), clashes in zip(_LOOKS, of_places[place_id], strict=True)
+            )
+        for place in places:
+            of_places[place.id] = _of_place(season, place)
+            come += [p.batch for p in season.presences(place)]
+        of_batches = dict(self._of_batches)
+        for batch in gone:
+            del of_batches[batch.id]
+        for batch in come:
+            of_batches[batch.id] = _of_batch(season, batch)
+        return Checked(season, of_batches, of_places)
+
+
+def checked(season: Season) -> Checked:
+    """A fresh look at everything."""
+    of_batches = {batch.id: _of_batch(season, batch) for batch in season.farm.batches}
+    return Checked(season, of_batches, {place.id: _of_place(season, place) for place in season.farm.places})
+
+
+def clashes_of(season: Season, since: date | None = None) -> Clashes:
     """Every clash that is not over before ``since``, sorted by first day, then place, kind and batches."""
-    positions = {place.id: place.position for place in season.farm.places}
-    found = [clash for clash in _all(season) if since is None or clash.last >= since]
-    return tuple(sorted(found, key=lambda c: (c.first, positions[c.place_id], c.kind, c.batch_ids)))
+    found = checked(season)
+    return found.clashes if since is None else found.since(since)
 
 
-def _all(season: Season) -> Iterator[Clash]:
-    for batch in season.farm.batches:
-        for of_batch in BATCH_RULES:
-            yield from of_batch(season, batch)
-    for place in season.farm.places:
-        for of_place in PLACE_RULES:
-            yield from of_place(season, place, season.slices(place))
-    for of_farm in FARM_RULES:
-        yield from of_farm(season)
+def _of_batch(season: Season, batch: Batch) -> Clashes:
+    kept = _KEPT.setdefault(season.footprint(batch), set())
+    found: list[Clash] = []
+    for rule in BATCH_RULES:
+        if rule in kept:
+            continue
+        before = len(found)
+        found += rule.clashes(season, batch)
+        if rule.timeless and len(found) == before:
+            kept.add(rule)
+    return tuple(found)
+
+
+def _of_place(season: Season, place: Place) -> tuple[Clashes, ...]:
+    return tuple(tuple(look(season, place, season.spells(place))) for look, _ in _LOOKS)
+
+
+def _slices_of(rule: PlaceRule) -> _LookAt:
+    """``rule`` over the slices of those spells that may break it."""
+
+    def look(season: Season, place: Place, spells: Sequence[Spell]) -> Iterator[Clash]:
+        slices = [piece for spell in spells if rule.may_break(season, place, spell) for piece in spell.slices]
+        return rule.clashes(season, place, slices) if slices else iter(())
+
+    return look
+
+
+# With each: how many spells before a spell its clashes rest on, too.
+_LOOKS: tuple[tuple[_LookAt, int], ...] = (
+    *((_slices_of(rule), 0) for rule in PLACE_RULES),
+    *((rule, 1) for rule in SPELL_RULES),
+)
+
+
+def _spans(old: Season, gone: Sequence[Batch], new: Season, come: Sequence[Batch]) -> dict[str, tuple[date, date]]:
+    """By place, the first and the end of the days on which a batch that has changed was or is there."""
+    presences = [p for batch in gone for p in old.presences_of(batch)]
+    presences += [p for batch in come for p in new.presences_of(batch)]
+    spans: dict[str, tuple[date, date]] = {}
+    for presence in presences:
+        first, end = spans.get(presence.place_id, (presence.start, presence.end))
+        spans[presence.place_id] = (min(first, presence.start), max(end, presence.end))
+    return spans
+
+
+def _mended(
+    look: _LookAt, back: int, season: Season, place: Place, clashes: Clashes, first: date, end: date
+) -> Clashes:
+    """The clashes of one rule when ``place`` has changed from ``first`` to ``end``.
+
+    Looks at the spells that touch these days, at one more on each side (which has not changed, so that what lies
+    beyond it cannot have either), and at all that the clashes found there before reach over.
+    """
+    spells = season.spells(place)
+    while True:
+        low = max(bisect_left(spells, first, key=_end) - 1, 0)
+        high = min(bisect_right(spells, end, key=_start) + 1, len(spells))
+        if low < high:
+            first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
+        hit = [clash for clash in clashes if clash.first < end and clash.last >= first]
+        reach = min((clash.first for clash in hit), default=first), max((clash.last for clash in hit), default=end)
+        if reach[0] >= first and reach[1] <= end:
+            break
+        first, end = min(first, reach[0]), max(end, reach[1])
+    return (
+        *(clash for clash in clashes if not (clash.first < end and clash.last >= first)),
+        *look(season, place, spells[max(low - back, 0) : high]),
+    )
+
+
+def _start(spell: Spell) -> date:
+    return spell.start
+
+
+def _end(spell: Spell) -> date:
+    return spell.end

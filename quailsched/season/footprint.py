@@ -9,13 +9,22 @@ import math
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import lru_cache
+from typing import NamedTuple
 
-from quailsched.farm.records import Batch, Stay
+from quailsched.farm.records import Batch, Role, Stay
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.days import Days, days_of, end_of
 
 _ANY_DAY = date(2000, 1, 1)
+
+
+class Load(NamedTuple):
+    """What is taken: egg places, birds, square centimetres."""
+
+    eggs: int
+    birds: int
+    floor_cm2: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,20 +48,27 @@ class Run:
 
 @dataclass(frozen=True, slots=True)
 class Leg:
-    """One stay with its end worked out, what it takes, and the number of it in the batch's stays."""
+    """One stay with its end worked out, what it takes, and the number of it in the batch's stays.
+
+    ``most`` and ``least`` are what it takes at most and at least on any of its days.
+    """
 
     stay: Stay
     index: int
     start: int
     end: int
     runs: tuple[Run, ...]
+    most: Load
+    least: Load
 
     def run_on(self, day: int) -> Run | None:
         return next((run for run in self.runs if run.start <= day < run.end), None)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False, weakref_slot=True)
 class Footprint:
+    """Batches with the same contents share one: it is compared by identity."""
+
     days: Days
     legs: tuple[Leg, ...]
 
@@ -77,17 +93,19 @@ def _runs(kind: Kind, batch: Batch, stay: Stay, days: Days, egg_place: bool) -> 
 
 
 @lru_cache(maxsize=4096)
-def _footprint(kind: Kind, plain: Batch, egg_places: frozenset[str]) -> Footprint:
+def _footprint(kind: Kind, plain: Batch, roles: tuple[Role, ...]) -> Footprint:
     days = days_of(kind, plain)
-    legs = tuple(
-        Leg(stay, i, stay.from_day, end_of(stay, days), _runs(kind, plain, stay, days, stay.place_id in egg_places))
-        for i, stay in enumerate(plain.stays)
-    )
-    return Footprint(days, legs)
+    legs = []
+    for index, stay in enumerate(plain.stays):
+        runs = _runs(kind, plain, stay, days, roles[index].holds_eggs)
+        loads = [Load(run.eggs, run.birds, run.floor_cm2) for run in runs]
+        most, least = Load(*map(max, zip(*loads, strict=True))), Load(*map(min, zip(*loads, strict=True)))
+        legs.append(Leg(stay, index, stay.from_day, end_of(stay, days), runs, most, least))
+    return Footprint(days, tuple(legs))
 
 
-def footprint_of(kind: Kind, batch: Batch, egg_places: frozenset[str]) -> Footprint:
-    """The footprint of ``batch``; ``egg_places`` are the ids of the places that hold eggs."""
+def footprint_of(kind: Kind, batch: Batch, roles: tuple[Role, ...]) -> Footprint:
+    """The footprint of ``batch``; ``roles`` are those of the places of its stays, in their order."""
     # What does not change the footprint is blanked, so that a moved or renamed batch hits the cache.
     plain = replace(batch, id="", name="", note="", start=_ANY_DAY, egg_age_days=0)
-    return _footprint(kind, plain, egg_places)
+    return _footprint(kind, plain, roles)

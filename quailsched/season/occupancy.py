@@ -1,18 +1,24 @@
-"""What is taken in each place, as slices of days on which nothing changes. Exact to the day, whole numbers."""
+"""What is taken in each place: spells of days with the same presences, and in them slices on which nothing changes.
+
+Exact to the day, whole numbers.
+"""
 
 from __future__ import annotations
 
-from bisect import insort
+from bisect import bisect_left, bisect_right, insort
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from functools import cached_property
+from itertools import pairwise, zip_longest
 
 from quailsched.farm.records import Batch, Part, Place
-from quailsched.season.footprint import Leg, Run
+from quailsched.season.footprint import Leg, Load, Run
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Presence:
-    """A leg of a batch in a place, with real days."""
+    """A leg of a batch in a place, with real days. Compared by identity: it is made once for a batch as it is."""
 
     batch: Batch
     leg: Leg
@@ -38,16 +44,10 @@ class Share:
     presence: Presence
     run: Run
 
-    @property
-    def rank(self) -> tuple[date, str, str, int]:
-        """Shares stand in this order: who came first, then by name."""
-        batch = self.presence.batch
-        return self.presence.start, batch.name, batch.id, self.presence.leg.index
-
 
 @dataclass(frozen=True, slots=True)
 class Slice:
-    """Days ``start`` to ``end`` (half-open) of a place with the same shares throughout, in the order of ``rank``."""
+    """Days ``start`` to ``end`` (half-open) of a place with the same shares throughout."""
 
     start: date
     end: date
@@ -74,31 +74,106 @@ def room_of(place: Place) -> int:
     return place.egg_places if place.role.holds_eggs else place.floor_cm2
 
 
-def slices_of(presences: list[Presence]) -> tuple[Slice, ...]:
-    """The slices of one place in order of days; days on which nobody is there have none."""
-    arrive: dict[int, list[Share]] = {}
-    leave: dict[int, list[Share]] = {}
+class Spell:
+    """Days ``start`` to ``end`` (half-open) of a place on which the same presences are there.
+
+    What they take at most and at least (``most``, ``least``) is known at once; the slices, on which it is exact, are
+    worked out when they are asked for.
+    """
+
+    def __init__(self, start: date, end: date, presences: tuple[Presence, ...]) -> None:
+        self.start, self.end, self.presences = start, end, presences
+        if len(presences) == 1:
+            self.most, self.least = presences[0].leg.most, presences[0].leg.least
+        else:
+            self.most = Load(*map(sum, zip(*(p.leg.most for p in presences), strict=True)))
+            self.least = Load(*map(sum, zip(*(p.leg.least for p in presences), strict=True)))
+
+    @cached_property
+    def slices(self) -> tuple[Slice, ...]:
+        first, last = self.start.toordinal(), self.end.toordinal()
+        shares = [_shares_in(presence, first, last) for presence in self.presences]
+        cuts = sorted({start for of_one in shares for start, _ in of_one} | {last})
+        at = [0] * len(shares)
+        found = []
+        for day, next_day in pairwise(cuts):
+            for number, of_one in enumerate(shares):
+                if at[number] + 1 < len(of_one) and of_one[at[number] + 1][0] <= day:
+                    at[number] += 1
+            there = tuple(of_one[index][1] for of_one, index in zip(shares, at, strict=True))
+            found.append(slice_of(date.fromordinal(day), date.fromordinal(next_day), there))
+        return tuple(found)
+
+
+def _shares_in(presence: Presence, first: int, last: int) -> list[tuple[int, Share]]:
+    """The shares of ``presence`` on days ``first`` to ``last`` with the first day of each; the runs have no gaps."""
+    day_0 = presence.batch.start.toordinal()
+    return [
+        (max(day_0 + run.start, first), Share(presence, run))
+        for run in presence.leg.runs
+        if day_0 + run.end > first and day_0 + run.start < last
+    ]
+
+
+def spells_of(presences: Iterable[Presence]) -> tuple[Spell, ...]:
+    """The spells of one place in order of days; days on which nobody is there have none."""
+    arrive: dict[date, list[Presence]] = {}
+    leave: dict[date, list[Presence]] = {}
     for presence in presences:
-        day_0 = presence.batch.start.toordinal()
-        for run in presence.leg.runs:
-            share = Share(presence, run)
-            arrive.setdefault(day_0 + run.start, []).append(share)
-            leave.setdefault(day_0 + run.end, []).append(share)
-    there: list[Share] = []
-    slices: list[Slice] = []
+        arrive.setdefault(presence.start, []).append(presence)
+        leave.setdefault(presence.end, []).append(presence)
+    there: list[Presence] = []
+    spells: list[Spell] = []
     days = sorted(arrive.keys() | leave.keys())
-    for day, next_day in zip(days, days[1:] + days[-1:], strict=True):  # on the last day nobody is left
-        for share in leave.get(day, ()):
-            there.remove(share)
-        for share in arrive.get(day, ()):
-            insort(there, share, key=_rank)
+    for day, next_day in pairwise(days):
+        for presence in leave.get(day, ()):
+            there.remove(presence)
+        for presence in arrive.get(day, ()):
+            insort(there, presence, key=_rank)
         if there:
-            slices.append(slice_of(date.fromordinal(day), date.fromordinal(next_day), tuple(there)))
-    return tuple(slices)
+            spells.append(Spell(day, next_day, tuple(there)))
+    return tuple(spells)
 
 
-def _rank(share: Share) -> tuple[date, str, str, int]:
-    return share.rank
+def spells_after(old: tuple[Spell, ...], gone: Sequence[Presence], come: Sequence[Presence]) -> tuple[Spell, ...]:
+    """The spells of ``old`` without the presences of ``gone`` and with those of ``come``: only their days are
+    worked out anew."""
+    if not gone and not come:
+        return old
+    first, end = min(p.start for p in (*gone, *come)), max(p.end for p in (*gone, *come))
+    # One spell more on each side: with a presence gone, two neighbours may become one.
+    low = max(bisect_right(old, first, key=_end) - 1, 0)
+    high = min(bisect_left(old, end, key=_start) + 1, len(old))
+    affected = old[low:high]
+    kept = {id(p): p for spell in affected for p in spell.presences}
+    for presence in gone:
+        kept.pop(id(presence), None)
+    if affected:
+        first, end = min(first, affected[0].start), max(end, affected[-1].end)
+    within = (_cut(spell, first, end) for spell in spells_of((*kept.values(), *come)))
+    known = {(spell.start, spell.end, spell.presences): spell for spell in affected}
+    fresh = [known.get((spell.start, spell.end, spell.presences), spell) for spell in within if spell.start < spell.end]
+    return (*old[:low], *fresh, *old[high:])
+
+
+def _cut(spell: Spell, first: date, end: date) -> Spell:
+    """Its days from ``first`` to ``end``; its end lies before its start if there are none."""
+    if spell.start >= first and spell.end <= end:
+        return spell
+    return Spell(max(spell.start, first), min(spell.end, end), spell.presences)
+
+
+def _start(spell: Spell) -> date:
+    return spell.start
+
+
+def _end(spell: Spell) -> date:
+    return spell.end
+
+
+def _rank(presence: Presence) -> tuple[date, str, str, int]:
+    """Those in a place stand in this order: who came first, then by name."""
+    return presence.start, presence.batch.name, presence.batch.id, presence.leg.index
 
 
 def slice_of(start: date, end: date, shares: tuple[Share, ...]) -> Slice:
@@ -123,25 +198,16 @@ class Emptying:
     came: tuple[Presence, ...]
 
 
-def emptyings_of(presences: list[Presence]) -> tuple[Emptying, ...]:
+def emptyings_of(spells: Sequence[Spell]) -> Iterator[Emptying]:
     """Each day on which the last one left a place, with who comes next. A batch that stays on has not left."""
-    ends: dict[date, list[Presence]] = {}
-    starts: dict[date, list[Presence]] = {}
-    for presence in presences:
-        starts.setdefault(presence.start, []).append(presence)
-        ends.setdefault(presence.end, []).append(presence)
-    there = 0
-    found: list[Emptying] = []
-    for day in sorted(starts.keys() | ends.keys()):
-        ending, starting = ends.get(day, []), starts.get(day, [])
-        there -= len(ending)
-        goes_on = {p.batch.id for p in ending} & {p.batch.id for p in starting}
-        if ending and there == 0 and not goes_on:
-            found.append(Emptying(day, tuple(ending), None, ()))
-        there += len(starting)
-    first_days = sorted(starts)
-    return tuple(
-        Emptying(e.day, e.left, nxt, tuple(starts[nxt]) if nxt else ())
-        for e in found
-        for nxt in [next((d for d in first_days if d >= e.day), None)]
-    )
+    for spell, following in zip_longest(spells, spells[1:]):
+        if any(presence.end > spell.end for presence in spell.presences):
+            continue
+        if following is None:
+            yield Emptying(spell.end, spell.presences, None, ())
+        elif following.start > spell.end or not _goes_on(spell, following):
+            yield Emptying(spell.end, spell.presences, following.start, following.presences)
+
+
+def _goes_on(spell: Spell, following: Spell) -> bool:
+    return bool({p.batch.id for p in spell.presences} & {p.batch.id for p in following.presences})

@@ -13,7 +13,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.days import Days, Stage, days_of, stage_on
 from quailsched.season.footprint import Footprint, footprint_of
-from quailsched.season.occupancy import Emptying, Presence, Slice, emptyings_of, slices_of
+from quailsched.season.occupancy import Emptying, Presence, Slice, Spell, emptyings_of, spells_after, spells_of
 
 
 @dataclass(frozen=True, eq=False)
@@ -39,11 +39,15 @@ class Season:
         return self._days[batch.id] if known else days_of(self.kind(batch), batch)
 
     @cached_property
-    def _egg_places(self) -> frozenset[str]:
-        return frozenset(place.id for place in self.farm.places if place.role.holds_eggs)
+    def _footprints(self) -> dict[str, Footprint]:
+        return {batch.id: self._new_footprint(batch) for batch in self.farm.batches}
+
+    def _new_footprint(self, batch: Batch) -> Footprint:
+        return footprint_of(self.kind(batch), batch, tuple(self.farm.place(s.place_id).role for s in batch.stays))
 
     def footprint(self, batch: Batch) -> Footprint:
-        return footprint_of(self.kind(batch), batch, self._egg_places)
+        known = self.farm.find(batch.id) is batch
+        return self._footprints[batch.id] if known else self._new_footprint(batch)
 
     @cached_property
     def _presences_of_batches(self) -> dict[str, tuple[Presence, ...]]:
@@ -60,28 +64,70 @@ class Season:
         return self._presences_of_batches[batch.id]
 
     @cached_property
-    def _presences(self) -> dict[str, list[Presence]]:
+    def _spells(self) -> dict[str, tuple[Spell, ...]]:
         found: dict[str, list[Presence]] = {place.id: [] for place in self.farm.places}
-        for batch in self.farm.batches:
-            for presence in self.presences_of(batch):
+        for of_batch in self._presences_of_batches.values():
+            for presence in of_batch:
                 found[presence.place_id].append(presence)
-        return found
+        return {place_id: spells_of(presences) for place_id, presences in found.items()}
+
+    def spells(self, place: Place) -> tuple[Spell, ...]:
+        """Who is in ``place`` and when, in order of days."""
+        return self._spells[place.id]
 
     def presences(self, place: Place) -> list[Presence]:
-        """Who is in ``place`` and when, in no order."""
-        return self._presences[place.id]
-
-    @cached_property
-    def _slices(self) -> dict[str, tuple[Slice, ...]]:
-        return {}
+        """Who is in ``place`` at any time, in order of their first days."""
+        return list(dict.fromkeys(presence for spell in self.spells(place) for presence in spell.presences))
 
     def slices(self, place: Place) -> tuple[Slice, ...]:
-        if place.id not in self._slices:
-            self._slices[place.id] = slices_of(self.presences(place))
-        return self._slices[place.id]
+        return tuple(piece for spell in self.spells(place) for piece in spell.slices)
 
     def emptyings(self, place: Place) -> tuple[Emptying, ...]:
-        return emptyings_of(self.presences(place))
+        return tuple(emptyings_of(self.spells(place)))
+
+    def after(self, farm: Farm) -> Season:
+        """The season of ``farm``, which must be like this one's (``is_like``): unchanged batches are not worked out
+        again."""
+        season = Season(farm)
+        old, new = self.farm.batches_not_in(farm), farm.batches_not_in(self.farm)
+        kept = {"_kinds": dict(self._kinds), "_days": dict(self._days), "_footprints": dict(self._footprints)}
+        season.__dict__.update(kept, _presences_of_batches=dict(self._presences_of_batches))
+        if farm.people is self.farm.people:
+            season.__dict__["_at_home"] = self._at_home
+        gone: dict[str, list[Presence]] = {}
+        come: dict[str, list[Presence]] = {}
+        for batch in old:
+            for presence in self.presences_of(batch):
+                gone.setdefault(presence.place_id, []).append(presence)
+            for known in ("_days", "_footprints", "_presences_of_batches"):
+                del season.__dict__[known][batch.id]
+        for batch in new:
+            season._take_in(batch)
+            for presence in season.presences_of(batch):
+                come.setdefault(presence.place_id, []).append(presence)
+        spells = dict(self._spells)
+        for place_id in gone.keys() | come.keys():
+            spells[place_id] = spells_after(spells[place_id], gone.get(place_id, ()), come.get(place_id, ()))
+        season.__dict__["_spells"] = spells
+        return season
+
+    def _take_in(self, batch: Batch) -> None:
+        self._kinds.setdefault(batch.kind, kind_in(self.farm, batch.kind))
+        self._footprints[batch.id] = footprint = self._new_footprint(batch)
+        self._days[batch.id] = footprint.days
+        self._presences_of_batches[batch.id] = self._new_presences(batch)
+
+    @cached_property
+    def _at_home(self) -> dict[date, tuple[bool, bool]]:
+        return {}
+
+    def has_hands(self, day: date, needs_grown_up: bool) -> bool:
+        """Whether somebody is at home on ``day``, a grown-up if it takes one."""
+        known = self._at_home.get(day)
+        if known is None:
+            home = [person for person in self.farm.people if person.is_home(day)]
+            known = self._at_home[day] = bool(home), any(person.is_grown_up for person in home)
+        return known[needs_grown_up]
 
     def birds(self, batch: Batch, day: date, part: Part = Part.ALL) -> int:
         return birds_on(self.kind(batch), batch, (day - batch.start).days, part)
@@ -107,3 +153,10 @@ class Season:
         """Each place of a batch with its presence there, in the order of its stays."""
         for presence in self.presences_of(batch):
             yield self.farm.place(presence.place_id), presence
+
+
+def is_like(old: Farm, new: Farm) -> bool:
+    """Whether kinds and roles are the same, so that footprints and presences of unchanged batches still hold."""
+    if old.choices is not new.choices and old.choices != new.choices:
+        return False
+    return old.places is new.places or [(p.id, p.role) for p in old.places] == [(p.id, p.role) for p in new.places]

@@ -132,7 +132,7 @@ def test_birds_never_come_back_to_life(farm: Farm) -> None:
         kind = kind_of(farm, batch)
         parts = {stay.part for stay in batch.stays}
         for part in parts:
-            legs = footprint_of(kind, batch, frozenset()).legs
+            legs = footprint_of(kind, batch, tuple(farm.place(stay.place_id).role for stay in batch.stays)).legs
             first = max(min(leg.start for leg in legs if leg.stay.part is part), 0)
             hatch = kind.days("incubation_days") if batch.origin.is_eggs else 0
             counts = [birds_on(kind, batch, day, part) for day in range(max(first, hatch), first + 400, 3)]

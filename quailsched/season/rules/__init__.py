@@ -2,31 +2,61 @@
 
 What a rule may look at is what lets a changed plan be looked at again in a moment (``season.clashes``):
 
-- a rule of a batch: that batch, its kind, and the farm's places, people and settings; no other batch;
-- a rule of a place: the place and a row of its slices; each clash rests on the slices within its days, on those that
-  touch them, and (clean-out) on those nearer than the place's clean-out days;
+- a rule of a batch: that batch, its kind, and the farm's places, people and settings; no other batch. One that is
+  ``timeless`` is broken or not whatever the day on which the batch starts;
+- a rule of a place: the place and a row of its slices; each clash rests on the slices within its days and on those
+  that touch them. ``may_break`` tells from a spell's bounds alone whether its slices are worth a look;
+- a rule of comings and goings: the place and a row of its spells, each clash on two that follow each other;
 - a rule of the farm: anything, so it has to be quick.
 """
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 
 from quailsched.farm.records import Batch, Place
 from quailsched.season.clash import Clash
-from quailsched.season.occupancy import Slice
+from quailsched.season.occupancy import Slice, Spell
+from quailsched.season.rules import eggs, floor, groups
 from quailsched.season.rules.cleanout import cleanout
-from quailsched.season.rules.eggs import cabinet, eggs, stale
-from quailsched.season.rules.floor import calm, floor
-from quailsched.season.rules.groups import ages, cocks, crowd, quarantine
 from quailsched.season.rules.moving_out import cold, young
 from quailsched.season.rules.notready import notready
 from quailsched.season.rules.nowhere import nowhere
 from quailsched.season.rules.people import hands
 from quailsched.season.season import Season
 
-BatchRule = Callable[[Season, Batch], Iterator[Clash]]
-PlaceRule = Callable[[Season, Place, Sequence[Slice]], Iterator[Clash]]
+
+@dataclass(frozen=True, slots=True)
+class BatchRule:
+    clashes: Callable[[Season, Batch], Iterator[Clash]]
+    timeless: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceRule:
+    clashes: Callable[[Season, Place, Sequence[Slice]], Iterator[Clash]]
+    may_break: Callable[[Season, Place, Spell], bool]
+
+
+SpellRule = Callable[[Season, Place, Sequence[Spell]], Iterator[Clash]]
 FarmRule = Callable[[Season], Iterator[Clash]]
 
-BATCH_RULES: tuple[BatchRule, ...] = (stale, young, cold, notready, nowhere, cocks, hands)
-PLACE_RULES: tuple[PlaceRule, ...] = (eggs, cabinet, floor, calm, crowd, ages, quarantine, cleanout)
+BATCH_RULES = (
+    BatchRule(eggs.stale),
+    BatchRule(young, timeless=True),
+    BatchRule(cold),
+    BatchRule(notready),
+    BatchRule(nowhere, timeless=True),
+    BatchRule(groups.cocks, timeless=True),
+    BatchRule(hands),
+)
+PLACE_RULES = (
+    PlaceRule(eggs.eggs, eggs.may_be_too_many),
+    PlaceRule(eggs.cabinet, eggs.may_be_wrong),
+    PlaceRule(floor.floor, floor.may_be_too_small),
+    PlaceRule(floor.calm, floor.may_be_too_few),
+    PlaceRule(groups.crowd, groups.may_crowd),
+    PlaceRule(groups.ages, groups.may_differ),
+    PlaceRule(groups.quarantine, groups.may_mix),
+)
+SPELL_RULES: tuple[SpellRule, ...] = (cleanout,)
 FARM_RULES: tuple[FarmRule, ...] = ()

@@ -8,7 +8,7 @@ from itertools import pairwise
 from quailsched.farm.records import Batch, Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
-from quailsched.season.occupancy import Share, Slice
+from quailsched.season.occupancy import Share, Slice, Spell
 from quailsched.season.season import Season
 
 
@@ -25,6 +25,10 @@ def eggs(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
             f"{place.name} has {place.egg_places:,}: {over} too many."
         )
         yield clash_of_run("eggs", place, run, worst, worst.eggs, place.egg_places, "eggs", sentence)
+
+
+def may_be_too_many(_season: Season, place: Place, spell: Spell) -> bool:
+    return place.role.holds_eggs and spell.most.eggs > place.egg_places
 
 
 def stale(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -66,6 +70,14 @@ def cabinet(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[C
         worst = max(run, key=wrong_eggs)
         sentence = _sentence(season, place, worst)
         yield clash_of_run("cabinet", place, run, worst, wrong_eggs(worst), 0, "eggs", sentence)
+
+
+def may_be_wrong(season: Season, place: Place, spell: Spell) -> bool:
+    if place.role is Role.CABINET:
+        return len(spell.presences) > 1
+    if place.role is Role.SETTER:
+        return any(p.leg.end > season.days(p.batch).lockdown for p in spell.presences)
+    return place.role is Role.HATCHER and any(p.leg.start < season.days(p.batch).lockdown for p in spell.presences)
 
 
 def _still(season: Season, share: Share, piece: Slice) -> bool:

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from quailsched.farm.records import Place
 from quailsched.farm.units import area_text, count_text, day_text, names_text, two_areas_text
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
-from quailsched.season.occupancy import Slice
+from quailsched.season.occupancy import Presence, Slice, Spell
 from quailsched.season.season import Season
 
 
@@ -25,6 +25,10 @@ def floor(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
             f"about {count_text(over, 'bird')} too many."
         )
         yield clash_of_run("floor", place, run, worst, worst.floor_cm2, place.floor_cm2, "cm2", sentence, over)
+
+
+def may_be_too_small(_season: Season, place: Place, spell: Spell) -> bool:
+    return not place.role.holds_eggs and spell.most.floor_cm2 > place.floor_cm2
 
 
 def birds_without_room(piece: Slice, over_cm2: int) -> int:
@@ -45,8 +49,7 @@ def calm(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         return
 
     def least(piece: Slice) -> int:
-        kinds = [season.kind(share.presence.batch) for share in piece.shares]
-        return math.ceil(place.floor_cm2 / max(kind.value("calm_area_cm2") for kind in kinds))
+        return _least_calm(season, place, [share.presence for share in piece.shares])
 
     for run in stretches(slices, lambda piece: 0 < piece.birds < least(piece)):
         worst = min(run, key=lambda piece: piece.birds)
@@ -57,6 +60,15 @@ def calm(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
             "or low cover."
         )
         yield clash_of_run("calm", place, run, worst, least(worst), worst.birds, "birds", sentence)
+
+
+def may_be_too_few(season: Season, place: Place, spell: Spell) -> bool:
+    return place.role.is_pen and spell.least.birds < _least_calm(season, place, spell.presences)
+
+
+def _least_calm(season: Season, place: Place, presences: Sequence[Presence]) -> int:
+    """The fewest birds that settle in ``place``."""
+    return math.ceil(place.floor_cm2 / max(season.kind(p.batch).value("calm_area_cm2") for p in presences))
 
 
 def _birds_text(piece: Slice) -> str:

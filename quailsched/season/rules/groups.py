@@ -10,7 +10,7 @@ from datetime import date, timedelta
 from quailsched.farm.records import Batch, Part, Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, stretches
-from quailsched.season.occupancy import Presence, Share, Slice
+from quailsched.season.occupancy import Presence, Share, Slice, Spell
 from quailsched.season.season import Season
 
 
@@ -39,6 +39,10 @@ def ages(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         yield clash_of_run("ages", place, run, worst, gap(worst), allowed(worst), "days", sentence, birds)
 
 
+def may_differ(_season: Season, place: Place, spell: Spell) -> bool:
+    return place.role is Role.BROODER and len(spell.presences) > 1
+
+
 def _hatch(season: Season, batch: Batch) -> date:
     return batch.start + timedelta(days=season.days(batch).hatch)
 
@@ -54,7 +58,7 @@ def crowd(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
         return
 
     def most(piece: Slice) -> int:
-        return min(int(season.kind(share.presence.batch).value("crowd_birds")) for share in piece.shares)
+        return _most_together(season, [share.presence for share in piece.shares])
 
     for run in stretches(slices, lambda piece: piece.birds > most(piece)):
         worst = max(run, key=lambda piece: piece.birds)
@@ -66,6 +70,14 @@ def crowd(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
             "them."
         )
         yield clash_of_run("crowd", place, run, worst, worst.birds, most(worst), "birds", sentence, over)
+
+
+def may_crowd(season: Season, place: Place, spell: Spell) -> bool:
+    return not place.role.holds_eggs and spell.most.birds > _most_together(season, spell.presences)
+
+
+def _most_together(season: Season, presences: Sequence[Presence]) -> int:
+    return min(int(season.kind(presence.batch).value("crowd_birds")) for presence in presences)
 
 
 def cocks(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -129,6 +141,10 @@ def quarantine(season: Season, place: Place, slices: Sequence[Slice]) -> Iterato
     bought = {s.presence.batch.id: s.presence.batch for s in shares if not s.presence.batch.origin.is_eggs}
     for batch in bought.values():
         yield from _quarantine(season, place, slices, batch)
+
+
+def may_mix(_season: Season, place: Place, spell: Spell) -> bool:
+    return len(spell.presences) > 1 and any(not presence.batch.origin.is_eggs for presence in spell.presences)
 
 
 def _quarantine(season: Season, place: Place, slices: Sequence[Slice], batch: Batch) -> Iterator[Clash]:

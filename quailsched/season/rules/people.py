@@ -13,13 +13,11 @@ from quailsched.season.season import Season
 
 def hands(season: Season, batch: Batch) -> Iterator[Clash]:
     """Setting, lockdown, hatch, moves and processing need hands. A farm that names nobody has none to miss."""
-    people = season.farm.people
-    if not people:
+    if not season.farm.people:
         return
     for number, place_id, what, needs_grown_up in _days_with_work(season, batch):
         day = batch.start + timedelta(days=number)
-        able = [p for p in people if p.is_home(day) and (p.is_grown_up or not needs_grown_up)]
-        if not able:
+        if not season.has_hands(day, needs_grown_up):
             yield _clash(batch, place_id, day, what, needs_grown_up)
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from datetime import date
+from datetime import date, timedelta
 from functools import cached_property
 from weakref import WeakKeyDictionary
 
@@ -149,10 +149,10 @@ def _mended(
         if low < high:
             first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
         hit = [clash for clash in clashes if clash.first < end and clash.last >= first]
-        reach = min((clash.first for clash in hit), default=first), max((clash.last for clash in hit), default=end)
-        if reach[0] >= first and reach[1] <= end:
+        if all(first <= clash.first and clash.last < end for clash in hit):
             break
-        first, end = min(first, reach[0]), max(end, reach[1])
+        first = min(first, *(clash.first for clash in hit))
+        end = max(end, *(clash.last + timedelta(days=1) for clash in hit))
     return (
         *(clash for clash in clashes if not (clash.first < end and clash.last >= first)),
         *look(season, place, spells[max(low - back, 0) : high]),

@@ -58,7 +58,7 @@ def test_a_good_batch_has_no_fault() -> None:
         (replace(GOOD, name="As\nter\t"), "batch, name: “As ter ” cannot be used; a name on one line, without tabs, is accepted."),
         (replace(GOOD, name="As\u2028ter"), "batch, name: “As ter” cannot be used; a name on one line, without tabs, is accepted."),
         (replace(GOOD, name="A" * 101), f"batch, name: “{'A' * 40}…” cannot be used; a name of up to 100 letters is accepted."),
-        (routed(), "batch Aster, stays: “none” cannot be used; at least the place of its first day is needed."),
+        (routed(), "batch Aster, stays: there are none; at least the place of its first day is needed."),
         (routed(stay(SETTER, 0, 15), stay(HATCHER, 16, 18)), "batch Aster, stay from day: 16 cannot be used; it leaves a gap: day 15 is accepted."),
         (routed(stay(SETTER, 0, 15), stay(HATCHER, 12, 18)), "batch Aster, stay from day: 12 cannot be used; it overlaps the one before: day 15 is accepted."),
         (routed(stay(SETTER, 2, 15)), "batch Aster, stay from day: 2 cannot be used; it leaves a gap: day 0 is accepted."),
@@ -96,7 +96,7 @@ def test_bought_birds_start_on_a_floor() -> None:
 
 def test_nights_come_by_the_dozen_and_stay_on_earth() -> None:
     assert told(settings=replace(SETTINGS, night_lows_c=(1.0, 2.0))) == [
-        "farm, night lows: “2 values” cannot be used; twelve night lows are needed, January to December, or none."
+        "farm, night lows: 2 values cannot be used; twelve night lows are needed, January to December, or none."
     ]
     assert len(told(settings=replace(SETTINGS, night_lows_c=(99.0,) * 12))) == 12
     assert told(settings=replace(SETTINGS, latitude=91.0)) == [

@@ -1,5 +1,5 @@
 """Writes a sample of the present schema version that has a history and published entries. Run it once a version,
-before the next one comes:
+before the next one comes, and add the farm that it starts with to ``FIRST`` of ``test_history_samples``:
 
     python -m tests.store.samples.make_history_sample
 

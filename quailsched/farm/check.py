@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 import unicodedata
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 
@@ -23,6 +24,7 @@ from quailsched.farm.records import (
     Part,
     Person,
     Place,
+    Record,
     Role,
     Settings,
     Span,
@@ -59,18 +61,16 @@ def faults_of(farm: Farm) -> list[Fault]:
     for what, records in named.items():
         faults += _name_faults(what, records)
     for place in farm.places:
-        faults += _place_faults(place)
+        faults += _of(place, _place_faults(place))
     for person in farm.people:
-        faults += _span_faults(f"person {person.name}, away", person.away, "away")
-        where = f"person {person.name}, hours of building a week"
-        faults += _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
+        faults += _of(person, _person_faults(person))
     for batch in farm.batches:
-        faults += batch_faults(farm, batch)
+        faults += _of(batch, batch_faults(farm, batch))
     faults += _choice_faults(farm.choices)
     for acceptance in farm.acceptances:
-        faults += _acceptance_faults(farm, acceptance)
+        faults += _of(acceptance, _acceptance_faults(farm, acceptance))
     for trial in farm.trials:
-        faults += _trial_faults(trial)
+        faults += _of(trial, _trial_faults(trial))
     return faults
 
 
@@ -80,6 +80,10 @@ def require_sound(farm: Farm) -> Farm:
     if faults:
         raise FarmError(faults)
     return farm
+
+
+def _of(record: Record, faults: Iterator[Fault]) -> Iterator[Fault]:
+    return (replace(fault, record_id=record.id) for fault in faults)
 
 
 def _settings_faults(settings: Settings) -> Iterator[Fault]:
@@ -126,6 +130,12 @@ def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterato
 def _between(where: str, value: float, least: float, most: float, field: str) -> Iterator[Fault]:
     if not least <= value <= most:
         yield Fault(where, value, f"a number from {least:g} to {most:,.12g} is accepted", field)
+
+
+def _person_faults(person: Person) -> Iterator[Fault]:
+    yield from _span_faults(f"person {person.name}, away", person.away, "away")
+    where = f"person {person.name}, hours of building a week"
+    yield from _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
 
 
 def _place_faults(place: Place) -> Iterator[Fault]:
@@ -272,7 +282,7 @@ def _choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
         own = [choice for choice in choices if choice.kind == kind_id]
         figures = kind_with(handbook()[kind_id], tuple((c.key, c.value, c.points) for c in own)).figures
         for sentence in order_faults(figures):
-            yield Fault(f"figures of {kind_id}", ", ".join(c.key for c in own), sentence.rstrip("."), "value")
+            yield Fault(f"figures of {kind_id}", Finding(sentence.rstrip(".")), "", "value")
 
 
 def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
@@ -285,11 +295,10 @@ def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
         if choice.kind not in handbook():
             yield Fault(where, choice.kind, f"one of {', '.join(handbook())} is accepted", "kind")
             continue
-        shown = choice.value if choice.value is not None else "its points"
         try:
             kind_with(handbook()[choice.kind], ((choice.key, choice.value, choice.points),))
         except (ValueError, KeyError) as error:
-            yield Fault(where, shown, str(error).strip("'\""), "value")
+            yield Fault(where, Finding(str(error).strip("'\"").rstrip(".")), "", "value")
 
 
 def acceptance_words(farm: Farm, acceptance: Acceptance) -> str:

@@ -17,7 +17,7 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """What is wrong as a clause of its own ("this field is missing"), where no value can be shown."""
+    """What is wrong as a clause of its own ("this field is missing"). It may also say what would be accepted."""
 
     text: str
 
@@ -33,10 +33,11 @@ class Fault:
     value: object
     accepted: str
     field: str = ""  # the record's field name, so that a form can show the sentence beside it
+    record_id: str = ""  # of the record that it is about, where it is about one
 
     def sentence(self) -> str:
         if isinstance(self.value, Finding):
-            return f"{self.where}: {self.value}; {self.accepted}."
+            return f"{self.where}: {self.value}{'; ' if self.accepted else ''}{self.accepted}."
         shown = f"“{self.value}”" if isinstance(self.value, str) else f"{self.value}"
         return f"{self.where}: {shown} cannot be used; {self.accepted}."
 

@@ -104,14 +104,19 @@ def meaning_faults(read: Sequence[ReadRecord[Any]], are_places_known: bool) -> I
     """
     whole = [one for one in read if not (one.broken and isinstance(one.record, FigureChoice))]
     farm = farm_of([one.record for one in whole])
-    named = [(f"{one.words_in_check(farm)},", one) for one in whole]
+    named = [(one.words_in_check(farm), one) for one in whole]
     doubts = _RouteDoubts(read, are_places_known)
     for fault in faults_of(farm):
-        those = [one for words, one in named if fault.where.startswith(words)]  # two may have one name
-        if any(one.hides(fault.field) or doubts.hide(fault, one.record) for one in those):
+        about = [
+            (words, one)
+            for words, one in named
+            if fault.record_id in ("", one.record.id) and fault.where.startswith(f"{words},")
+        ]
+        if any(one.hides(fault.field) or doubts.hide(fault, one.record) for _, one in about):
             continue
-        words = those[0].words + fault.where.removeprefix(those[0].words_in_check(farm)) if those else fault.where
-        yield replace(fault, where=words)
+        for words, one in about[:1]:
+            fault = replace(fault, where=one.words + fault.where.removeprefix(words))
+        yield fault
 
 
 class _RouteDoubts:
@@ -119,9 +124,10 @@ class _RouteDoubts:
 
     def __init__(self, read: Sequence[ReadRecord[Any]], are_places_known: bool) -> None:
         places = [one for one in read if isinstance(one.record, Place)]
-        ids = Counter(one.record.id for one in read)
-        self._doubled = {record_id for record_id, times in ids.items() if times > 1}
-        self._is_id_missing = not are_places_known or any("id" in one.broken for one in places)
+        self._doubled = _twice(read)
+        # Of two places with one id, one has lost its own.
+        is_id_lost = any("id" in one.broken for one in places) or bool(_twice(places))
+        self._is_id_missing = not are_places_known or is_id_lost
         self._is_role_missing = any("role" in one.broken for one in places)
         self._no_origin = {one.record.id for one in read if "origin" in one.broken}
 
@@ -134,6 +140,10 @@ class _RouteDoubts:
             is_doubled = record.stays[0].place_id in self._doubled
             return self._is_role_missing or is_doubled or record.id in self._no_origin
         return False
+
+
+def _twice(read: Sequence[ReadRecord[Any]]) -> set[str]:
+    return {record_id for record_id, times in Counter(one.record.id for one in read).items() if times > 1}
 
 
 def _name(record: Record) -> str:

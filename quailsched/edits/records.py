@@ -36,7 +36,9 @@ def sound(farm: Farm, change: Change) -> Change:
 
 
 def remove(farm: Farm, record_id: str) -> Change:
-    """Take a record away. Raises FarmError for the settings and for a place that batches still use."""
+    """Take a record away. Raises FarmError for the settings, for a place that batches still use, and for a record
+    without which the others would not be sound.
+    """
     record = farm.find(record_id)
     if record is None:
         raise FarmError([Fault("remove", record_id, "the id of a record of this farm is accepted")])
@@ -47,4 +49,4 @@ def remove(farm: Farm, record_id: str) -> Change:
         if users:
             accepted = f"it is on the route of {names_text(users)}: give them another place first"
             raise FarmError([Fault("remove place", record.name, accepted, "place")])
-    return Change(f"Remove {_what(record)}", (Touch(record, None),))
+    return sound(farm, Change(f"Remove {_what(record)}", (Touch(record, None),)))

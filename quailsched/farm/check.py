@@ -9,10 +9,13 @@ from __future__ import annotations
 import json
 import unicodedata
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from datetime import date
+from functools import lru_cache
 
-from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.faults import FarmError, Fault, Finding, Words
 from quailsched.farm.plain import record_from_tagged
+from quailsched.farm.plain_values import shown
 from quailsched.farm.records import (
     Acceptance,
     Batch,
@@ -21,6 +24,7 @@ from quailsched.farm.records import (
     Part,
     Person,
     Place,
+    Record,
     Role,
     Settings,
     Span,
@@ -28,6 +32,7 @@ from quailsched.farm.records import (
     Trial,
     TrialRecord,
 )
+from quailsched.farm.units import count_text
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 
@@ -40,7 +45,11 @@ MOST_NAME_LETTERS = 100
 MOST_HEAT_SOURCES = 1_000
 MOST_EDGE_CM = 1_000_000
 MOST_WORK_HOURS = 10_000
+HOURS_IN_A_DAY = 24
 HOURS_IN_A_WEEK = 168
+MOST_AMOUNT = 1_000_000_000
+MOST_BIRDS = 1_000_000
+MOST_CLASH_DAYS = 100_000
 
 
 def faults_of(farm: Farm) -> list[Fault]:
@@ -52,18 +61,16 @@ def faults_of(farm: Farm) -> list[Fault]:
     for what, records in named.items():
         faults += _name_faults(what, records)
     for place in farm.places:
-        faults += _place_faults(place)
+        faults += _of(place, _place_faults(place))
     for person in farm.people:
-        faults += _span_faults(f"person {person.name}, away", person.away, "away")
-        where = f"person {person.name}, hours of building a week"
-        faults += _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
+        faults += _of(person, _person_faults(person))
     for batch in farm.batches:
-        faults += batch_faults(farm, batch)
+        faults += _of(batch, batch_faults(farm, batch))
     faults += _choice_faults(farm.choices)
     for acceptance in farm.acceptances:
-        faults += _acceptance_faults(acceptance)
+        faults += _of(acceptance, _acceptance_faults(farm, acceptance))
     for trial in farm.trials:
-        faults += _trial_faults(trial)
+        faults += _of(trial, _trial_faults(trial))
     return faults
 
 
@@ -75,12 +82,16 @@ def require_sound(farm: Farm) -> Farm:
     return farm
 
 
+def _of(record: Record, faults: Iterator[Fault]) -> Iterator[Fault]:
+    return (replace(fault, record_id=record.id) for fault in faults)
+
+
 def _settings_faults(settings: Settings) -> Iterator[Fault]:
     yield from _text_faults("farm", settings.name)
     lows = settings.night_lows_c
     if len(lows) not in (0, 12):
         accepted = "twelve night lows are needed, January to December, or none"
-        yield Fault("farm, night lows", f"{len(lows)} values", accepted, "night_lows_c")
+        yield Fault("farm, night lows", Words(count_text(len(lows), "value")), accepted, "night_lows_c")
     for low in lows:
         if not -60 <= low <= 40:
             yield Fault("farm, night lows", low, "between -60 and 40 °C is accepted", "night_lows_c")
@@ -118,7 +129,13 @@ def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterato
 
 def _between(where: str, value: float, least: float, most: float, field: str) -> Iterator[Fault]:
     if not least <= value <= most:
-        yield Fault(where, value, f"a number from {least:g} to {most:,g} is accepted", field)
+        yield Fault(where, value, f"a number from {least:g} to {most:,.12g} is accepted", field)
+
+
+def _person_faults(person: Person) -> Iterator[Fault]:
+    yield from _span_faults(f"person {person.name}, away", person.away, "away")
+    where = f"person {person.name}, hours of building a week"
+    yield from _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
 
 
 def _place_faults(place: Place) -> Iterator[Fault]:
@@ -141,25 +158,31 @@ def _place_faults(place: Place) -> Iterator[Fault]:
     if place.work_from is not None:
         yield from _date_faults(f"{where}, work counted on", place.work_from, "work_from")
     elif place.work_hours:
-        yield Fault(
-            f"{where}, work counted on", "no day", "the day on which the hours were counted is needed", "work_from"
-        )
+        accepted = "the day on which the hours of work were counted is needed"
+        yield Fault(f"{where}, work counted on", Finding("no day is given"), accepted, "work_from")
 
 
 def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
     """Heat sources, feeders, drinkers and lamps; None is what was not told."""
-    fittings: dict[str, tuple[str, float | None, float]] = {
-        "heat_sources": ("heat sources", place.heat_sources, MOST_HEAT_SOURCES),
-        "feeder_cm": ("feeder edge in cm", place.feeder_cm, MOST_EDGE_CM),
-        "drinker_cm": ("drinker edge in cm", place.drinker_cm, MOST_EDGE_CM),
-        "light_hours": ("hours of light", place.light_hours, 24),
-    }
-    for field, (words, value, most) in fittings.items():
-        if value is None:
-            continue
-        yield from _between(f"{where}, {words}", value, 0, most, field)
-        if place.role.holds_eggs or (field == "heat_sources" and place.role is not Role.BROODER):
-            yield Fault(f"{where}, {words}", value, f"a {place.role} has none: leave it empty", field)
+    counts = (
+        ("heat_sources", "heat sources", place.heat_sources, MOST_HEAT_SOURCES),
+        ("feeder_cm", "feeder edge in cm", place.feeder_cm, MOST_EDGE_CM),
+        ("drinker_cm", "drinker edge in cm", place.drinker_cm, MOST_EDGE_CM),
+    )
+    for field, words, count, most in counts:
+        if count is not None:
+            yield from _whole(f"{where}, {words}", count, 0, most, field)
+            yield from _needless_faults(place, f"{where}, {words}", count, field)
+    if place.light_hours is not None:
+        words = f"{where}, hours of light a day"
+        yield from _between(words, place.light_hours, 0, HOURS_IN_A_DAY, "light_hours")
+        yield from _needless_faults(place, words, place.light_hours, "light_hours")
+
+
+def _needless_faults(place: Place, where: str, value: float, field: str) -> Iterator[Fault]:
+    """Eggs need none of it, and feathered birds no heat."""
+    if place.role.holds_eggs or (field == "heat_sources" and place.role is not Role.BROODER):
+        yield Fault(where, value, f"a {place.role} has none, so it is left empty", field)
 
 
 def _date_faults(where: str, day: date, field: str) -> Iterator[Fault]:
@@ -196,7 +219,9 @@ def batch_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
 
 def _route_faults(farm: Farm, batch: Batch, where: str) -> Iterator[Fault]:
     if not batch.stays:
-        yield Fault(f"{where}, stays", "none", "at least the place of its first day is needed", "stays")
+        yield Fault(
+            f"{where}, stays", Finding("there are none"), "at least the place of its first day is needed", "stays"
+        )
         return
     for stay in batch.stays:
         if not isinstance(farm.find(stay.place_id), Place):
@@ -257,7 +282,7 @@ def _choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
         own = [choice for choice in choices if choice.kind == kind_id]
         figures = kind_with(handbook()[kind_id], tuple((c.key, c.value, c.points) for c in own)).figures
         for sentence in order_faults(figures):
-            yield Fault(f"figures of {kind_id}", ", ".join(c.key for c in own), sentence.rstrip("."), "value")
+            yield Fault(f"figures of {kind_id}", Finding(sentence.rstrip(".")), "", "value")
 
 
 def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
@@ -270,21 +295,34 @@ def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
         if choice.kind not in handbook():
             yield Fault(where, choice.kind, f"one of {', '.join(handbook())} is accepted", "kind")
             continue
-        shown = choice.value if choice.value is not None else "its points"
         try:
             kind_with(handbook()[choice.kind], ((choice.key, choice.value, choice.points),))
         except (ValueError, KeyError) as error:
-            yield Fault(where, shown, str(error).strip("'\""), "value")
+            yield Fault(where, Finding(str(error).strip("'\"").rstrip(".")), "", "value")
 
 
-def _acceptance_faults(acceptance: Acceptance) -> Iterator[Fault]:
-    where = f"accepted clash {acceptance.kind} {acceptance.place_id}"
+def acceptance_words(farm: Farm, acceptance: Acceptance) -> str:
+    """The words for an accepted clash in a fault. It has no name, and its place may have gone."""
+    place = farm.find(acceptance.place_id)
+    return f"accepted clash in {place.name if isinstance(place, Place) else 'a place that has gone'}"
+
+
+def _acceptance_faults(farm: Farm, acceptance: Acceptance) -> Iterator[Fault]:
+    where = acceptance_words(farm, acceptance)
     if not acceptance.kind.strip():
-        yield Fault(f"{where}, kind", acceptance.kind, "the kind of a clash is needed", "kind")
+        yield Fault(f"{where}, kind", acceptance.kind, "the word for a kind of clash is needed", "kind")
+    if not acceptance.place_id.strip():
+        yield Fault(f"{where}, place", acceptance.place_id, "the id of a place is needed", "place_id")
+    if not acceptance.batch_ids:
+        accepted = "the id of at least one batch is needed"
+        yield Fault(f"{where}, batches", Finding("there are none"), accepted, "batch_ids")
+    for batch_id in acceptance.batch_ids:
+        if not batch_id.strip():
+            yield Fault(f"{where}, batches", batch_id, "the id of a batch is needed", "batch_ids")
     yield from _text_faults(where, acceptance.reason, "reason")
-    yield from _between(f"{where}, amount", acceptance.amount, 0, 1e9, "amount")
-    yield from _whole(f"{where}, birds", acceptance.birds, 0, MOST_EGGS * 10, "birds")
-    yield from _whole(f"{where}, days", acceptance.days, 1, 100_000, "days")
+    yield from _between(f"{where}, amount", acceptance.amount, 0, MOST_AMOUNT, "amount")
+    yield from _whole(f"{where}, birds", acceptance.birds, 0, MOST_BIRDS, "birds")
+    yield from _whole(f"{where}, days", acceptance.days, 1, MOST_CLASH_DAYS, "days")
 
 
 def _trial_faults(trial: Trial) -> Iterator[Fault]:
@@ -294,13 +332,19 @@ def _trial_faults(trial: Trial) -> Iterator[Fault]:
     for record_id in sorted({one for one in ids if ids.count(one) > 1}):
         yield Fault(where, record_id, "a trial has each record once", "records")
     for one in trial.records:
-        if one.content and not _is_record(one):
-            yield Fault(where, one.record_id, "the JSON text of a record with this id is accepted", "records")
+        if not one.record_id.strip():
+            yield Fault(where, one.record_id, "the id of a record is needed", "records")
+        elif one.content and not _is_record(one):
+            accepted = "the JSON text of a record with this id is needed"
+            yield Fault(
+                f"{where}, {shown(one.record_id)}", Finding("its content is something else"), accepted, "records"
+            )
 
 
+@lru_cache(maxsize=4096)  # every change of the farm asks again
 def _is_record(one: TrialRecord) -> bool:
     try:
         record = record_from_tagged(json.loads(one.content))
-    except (ValueError, AttributeError, FarmError):
+    except (ValueError, AttributeError, RecursionError, FarmError):
         return False
     return record.id == one.record_id and not isinstance(record, Trial)

@@ -1,7 +1,8 @@
 """Records as plain JSON values and back, driven by the fields of the dataclasses.
 
 The document, the journal and the rows of the farm file all use this one mapping. Days are ISO text, enums
-their value; every field is always written and always needed. What the values mean is judged in ``check``.
+their value; every field is always written, and needed unless it came later (``versions``). What the values mean is
+judged in ``check``.
 """
 
 from __future__ import annotations
@@ -25,6 +26,7 @@ from quailsched.farm.plain_values import (
     writer_for,
 )
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
+from quailsched.farm.versions import VERSION, is_version, values_before
 
 R = TypeVar("R")
 
@@ -53,15 +55,15 @@ def plain_of(record: object) -> dict[str, Any]:
 
 
 def tagged(record: Record) -> dict[str, Any]:
-    """``plain_of`` with the word for the record's type under "record" (see ``RECORD_TAGS``)."""
+    """``plain_of`` with the word for the record's type (see ``RECORD_TAGS``) and the version of its shape."""
     tag = next(tag for tag, cls in RECORD_TAGS.items() if isinstance(record, cls))
-    return {"record": tag, **plain_of(record)}
+    return {"record": tag, "version": VERSION, **plain_of(record)}
 
 
-def record_from(cls: type[R], plain: object) -> R:
+def record_from(cls: type[R], plain: object, version: int = VERSION) -> R:
     """The record that ``plain_of`` wrote. Raises FarmError with every fault of form."""
     faults: list[Fault] = []
-    reading = read_record(cls, plain, (cls.__name__.lower(),), faults)
+    reading = read_record(cls, plain, (cls.__name__.lower(),), faults, version)
     if faults:
         raise FarmError(faults)
     return reading.record
@@ -74,15 +76,21 @@ def record_from_tagged(plain: Mapping[str, Any]) -> Record:
     if cls is None:
         accepted = f"one of {', '.join(RECORD_TAGS)} is accepted"
         raise FarmError([Fault("record", shown(tag), accepted, "record")])
-    return record_from(cls, {name: value for name, value in plain.items() if name != "record"})
+    version = plain.get("version", 1)  # the first did not say it
+    if not is_version(version):
+        raise FarmError([Fault("version", shown(version), f"a version from 1 to {VERSION} is accepted", "version")])
+    fields_only = {name: value for name, value in plain.items() if name not in ("record", "version")}
+    return record_from(cls, fields_only, version)
 
 
-def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault]) -> Reading[R]:
+def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault], version: int = VERSION) -> Reading[R]:
     """A record from ``plain`` whatever its faults, which are added to ``faults``.
 
-    ``spot`` starts with the words for the record; it goes before the field in each fault.
+    ``spot`` starts with the words for the record; it goes before the field in each fault. Fields that came
+    after ``version`` may be missing.
     """
-    readers = _readers_of(cls)
+    readers = _readers_of(cls, version)
+    values: dict[str, object] = dict(values_before(cls, version))
     if not isinstance(plain, Mapping):
         faults.append(fault_at(spot, plain, "a group of fields in curly brackets is accepted"))
         return Reading(cls(**{name: stand_in for name, (_, stand_in) in readers.items()}), frozenset(readers))
@@ -90,11 +98,12 @@ def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault]) ->
         if name not in readers:
             accepted = f"there is no such field here, only {', '.join(readers)}"
             faults.append(fault_at((*spot, str(shown(name))), plain[name], accepted))
-    values: dict[str, object] = {}
     broken: set[str] = set()
     for name, (read, stand_in) in readers.items():
         if name in plain:
             value = read(plain[name], (*spot, name), faults)
+        elif name in values:
+            continue
         else:
             faults.append(missing_at((*spot, name), read))
             value = BROKEN
@@ -118,13 +127,16 @@ def _writers_of(cls: type) -> tuple[tuple[str, Writer], ...]:
     return _writers(cls)
 
 
-def _readers_of(cls: type) -> dict[str, tuple[Reader, object]]:
-    return _readers(cls)
+def _readers_of(cls: type, version: int) -> dict[str, tuple[Reader, object]]:
+    return _readers(cls, version)
 
 
 @cache
-def _readers(cls: type) -> dict[str, tuple[Reader, object]]:
-    return {name: (reader_for(hint, _nested_reader), stand_in_for(hint)) for name, hint in hints_of(cls).items()}
+def _readers(cls: type, version: int) -> dict[str, tuple[Reader, object]]:
+    def nested(inner: type) -> Reader:
+        return _nested_reader(inner, version)
+
+    return {name: (reader_for(hint, nested), stand_in_for(hint)) for name, hint in hints_of(cls).items()}
 
 
 @cache
@@ -132,9 +144,9 @@ def _writers(cls: type) -> tuple[tuple[str, Writer], ...]:
     return tuple((name, writer_for(hint, lambda _: plain_of)) for name, hint in hints_of(cls).items())
 
 
-def _nested_reader(cls: type) -> Reader:
+def _nested_reader(cls: type, version: int) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
-        reading: Reading[Any] = read_record(cls, value, spot, faults)
+        reading: Reading[Any] = read_record(cls, value, spot, faults, version)
         return BROKEN if reading.broken else reading.record
 
     return read

@@ -8,32 +8,24 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, date, datetime
 from enum import StrEnum
 from types import NoneType, UnionType
 from typing import Any, Final, Union, get_args, get_origin
 
-from quailsched.farm.faults import Fault
+from quailsched.farm.faults import Fault, Finding, Words
+from quailsched.farm.units import count_text
 
 Spot = tuple[str | int, ...]  # where a value stands: names of records and fields, numbers of items from 1
 Reader = Callable[[object, Spot, list[Fault]], object]
 Writer = Callable[[Any], object]
 
 BROKEN: Final = object()
+MISSING: Final = Finding("this field is missing")
 MOST_DIGITS = 15  # JSON readers that hold numbers as doubles keep whole numbers of up to 15 digits
 LONGEST_SHOWN = 60  # letters of a wrong value that a sentence repeats
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
-
-
-@dataclass(frozen=True, slots=True)
-class Words:
-    """Words about a value that is not text, so that a sentence shows them without quotation marks."""
-
-    text: str
-
-    def __str__(self) -> str:
-        return self.text
 
 
 def shown(value: object) -> object:
@@ -46,10 +38,10 @@ def shown(value: object) -> object:
     if isinstance(value, int):
         return value if abs(value) < 10**LONGEST_SHOWN else Words("a very long number")
     if value is None:
-        return Words("an empty value (null)")
+        return Finding("it is empty (null)")
     if isinstance(value, list | tuple):
-        return Words("a list")
-    return Words("a group of fields") if isinstance(value, dict) else value
+        return Finding("a list stands here")
+    return Finding("a group of fields stands here") if isinstance(value, dict) else value
 
 
 def place_in_words(spot: Spot) -> str:
@@ -64,10 +56,10 @@ def fault_at(spot: Spot, value: object, accepted: str) -> Fault:
 
 
 def missing_at(spot: Spot, read: Reader) -> Fault:
-    """The fault of a field that is not there: what its reader would accept."""
+    """The fault of a field that is not there: what its reader would accept is needed."""
     refused: list[Fault] = []
-    read(Words("a missing field"), spot, refused)
-    return refused[0]
+    read(MISSING, spot, refused)
+    return replace(refused[0], accepted=refused[0].accepted.replace(" is accepted", " is needed"))
 
 
 def reader_for(hint: Any, read_nested: Callable[[type], Reader]) -> Reader:
@@ -227,7 +219,8 @@ def _list_reader(read_item: Reader) -> Reader:
 def _fixed_reader(readers: list[Reader]) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
         if not isinstance(value, list) or len(value) != len(readers):
-            return _broken(spot, value, f"a list of {len(readers)} values is accepted", faults)
+            found = Words(f"a list of {count_text(len(value), 'value')}") if isinstance(value, list) else value
+            return _broken(spot, found, f"a list of {len(readers)} values is accepted", faults)
         items = tuple(
             read_item(item, (*spot, place), faults)
             for place, (read_item, item) in enumerate(zip(readers, value, strict=True), 1)

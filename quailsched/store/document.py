@@ -7,21 +7,29 @@ Reading tells every fault at once: those of form (here and in ``farm.plain``), t
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import plain_of, read_record
-from quailsched.farm.plain_values import Words, fault_at, shown
+from quailsched.farm.plain_values import MISSING, fault_at, shown
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Settings, Trial, farm_of
+from quailsched.farm.versions import VERSION, came_with, is_version
 from quailsched.store.json_text import plain_from_text
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.sections import ReadRecord, identity_faults, meaning_faults, read_all, read_one
 
 FORMAT: Final = "quailsched farm"
-VERSION: Final = 2
-SECTIONS: Final = ("places", "people", "batches", "figures", "accepted", "trials", "published")
+SECTIONS: Final[Mapping[str, type]] = {
+    "places": Place,
+    "people": Person,
+    "batches": Batch,
+    "figures": FigureChoice,
+    "accepted": Acceptance,
+    "trials": Trial,
+    "published": Published,
+}
 _TOP: Final = ("format", "version", "farm", *SECTIONS)
 
 
@@ -60,64 +68,58 @@ def read_whole(text: str) -> Document:
     """The farm of a document and its calendar entries. Raises FarmError with every fault."""
     faults: list[Fault] = []
     plain = _top_level(plain_from_text(text, faults), faults)
+    version = plain["version"]
     read: list[ReadRecord[Any]] = [
-        read_one(Settings, plain["farm"], "farm", faults)
+        read_one(Settings, plain["farm"], "farm", faults, version)
         if "farm" in plain
-        else ReadRecord(Settings("farm", "farm"), "farm", frozenset({"id", "name"})),
-        *read_all(Place, "places", plain["places"], faults),
-        *read_all(Person, "people", plain["people"], faults),
-        *read_all(Batch, "batches", plain["batches"], faults),
-        *read_all(FigureChoice, "figures", plain["figures"], faults),
-        *read_all(Acceptance, "accepted", plain["accepted"], faults),
-        *read_all(Trial, "trials", plain["trials"], faults),
+        else ReadRecord(Settings("farm", "farm"), "farm", frozenset({"id", "name"}))
     ]
-    published = _published(plain["published"], faults)
+    for section, cls in SECTIONS.items():
+        if cls is not Published:
+            read += read_all(cls, section, plain.get(section, ()), faults, version)
+    published = _published(plain.get("published", ()), faults, version)
     faults += identity_faults(read)
-    faults += meaning_faults(read)
+    faults += meaning_faults(read, are_places_known="places" in plain)
     if faults:
         raise FarmError(faults)
     return Document(farm_of([one.record for one in read]), published)
 
 
 def _top_level(plain: object, faults: list[Fault]) -> dict[str, Any]:
-    """The sections by name, an empty list for each that cannot be used.
+    """The version and the sections by name, without those that cannot be used.
 
     Raises FarmError at once if this is no document of ours: its other faults would say nothing.
     """
     if not isinstance(plain, dict) or plain.get("format") != FORMAT:
-        found = plain.get("format", Words("a missing field")) if isinstance(plain, dict) else plain
+        found = plain.get("format", MISSING) if isinstance(plain, dict) else plain
         where = "document, format" if isinstance(plain, dict) else "document"
         raise FarmError([Fault(where, shown(found), f"an exported farm, with format “{FORMAT}”, is accepted")])
-    version = plain.get("version", Words("a missing field"))
-    if type(version) is not int or version != VERSION:
+    version = plain.get("version", MISSING)
+    if not is_version(version):
         is_newer = type(version) is int and version > VERSION
         why = "it was exported by a newer Quailsched; this one reads" if is_newer else "this Quailsched reads"
-        raise FarmError([Fault("document, version", shown(version), f"{why} version {VERSION}")])
+        raise FarmError([Fault("document, version", shown(version), f"{why} versions 1 to {VERSION}")])
     for name in plain:
         if name not in _TOP:
             accepted = f"there is no such field here, only {', '.join(_TOP)}"
             faults.append(fault_at(("document", str(shown(name))), plain[name], accepted))
     if "farm" not in plain:
-        faults.append(Fault("document, farm", Words("a missing field"), "the farm's own fields are needed"))
-    sections = {name: _items(plain, name, faults) for name in SECTIONS}
-    return {**({"farm": plain["farm"]} if "farm" in plain else {}), **sections}
+        faults.append(Fault("document, farm", MISSING, "the farm's own fields are needed"))
+    usable = {name: plain[name] for name in _TOP if name in plain}
+    for name, cls in SECTIONS.items():
+        items = plain.get(name, [] if came_with(cls) > version else MISSING)
+        if not isinstance(items, list):
+            faults.append(Fault(f"document, {name}", shown(items), "a list in square brackets is needed, [] for none"))
+            usable.pop(name, None)
+    return usable
 
 
-def _items(plain: dict[str, Any], section: str, faults: list[Fault]) -> list[Any]:
-    items = plain.get(section, Words("a missing field"))
-    if isinstance(items, list):
-        return items
-    accepted = "a list in square brackets is accepted, [] for none"
-    faults.append(Fault(f"document, {section}", shown(items), accepted))
-    return []
-
-
-def _published(items: list[Any], faults: list[Fault]) -> tuple[Published, ...]:
+def _published(items: Sequence[Any], faults: list[Fault], version: int) -> tuple[Published, ...]:
     entries = []
     seen: set[str] = set()
     for place, item in enumerate(items, 1):
         words = f"published, item {place}"
-        reading = read_record(Published, item, (words,), faults)
+        reading = read_record(Published, item, (words,), faults, version)
         entry = reading.record
         if "uid" not in reading.broken and entry.uid in seen:
             faults.append(Fault(f"{words}, uid", entry.uid, "an entry has it already, each needs its own", "uid"))

@@ -5,11 +5,11 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable
 from pathlib import Path
-from secrets import token_hex
 
 from quailsched.farm.records import Farm
 from quailsched.store.document import Document, export_document, read_whole
 from quailsched.store.errors import StoreError, told_as_store_error
+from quailsched.store.new_files import passing_name, write_synced
 from quailsched.store.published import PublishedEntry
 from quailsched.store.reading import MAGIC
 
@@ -34,15 +34,12 @@ def load_document(path: Path) -> Document:
 
 def write_document(path: Path, farm: Farm, published: Iterable[PublishedEntry] = ()) -> None:
     """Writes the document of ``farm`` whole, in place of what stood at ``path``. Raises StoreError."""
-    beside = path.with_name(f".{path.name[:100]}.{token_hex(4)}.new")
+    beside = passing_name(path)
     with told_as_store_error(path, "cannot be written"):
         if path.is_dir():
             raise StoreError(f"{path.name} cannot be written: it is a folder.")
         try:
-            with beside.open("xb") as file:
-                file.write(export_document(farm, published).encode())
-                file.flush()
-                os.fsync(file.fileno())
+            write_synced(beside, export_document(farm, published).encode())
             os.replace(beside, path)
         finally:
             beside.unlink(missing_ok=True)

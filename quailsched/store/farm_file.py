@@ -7,16 +7,15 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable
-from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
-from secrets import token_hex
 from typing import TYPE_CHECKING, Self
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.records import Farm
 from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.journal import Entry, Step, joined
+from quailsched.store.new_files import give_name, passing_name, settle_folder
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.reading import Contents, contents_of, published_in
 
@@ -169,40 +168,16 @@ def _make(path: Path, farm: Farm, published: list[Published]) -> None:
     """Writes a whole file beside ``path`` and only then gives it its name."""
     from quailsched.store.writing import write_new
 
-    beside = path.with_name(f".{path.name[:100]}.{token_hex(4)}.new")
+    beside = passing_name(path)
     try:
         write_new(beside, farm.records(), published)
-        _give_name(beside, path)
+        give_name(beside, path)
+    except FileExistsError:
+        raise StoreError(_is_there(path)) from None
     finally:
         beside.unlink(missing_ok=True)
         beside.with_name(beside.name + "-journal").unlink(missing_ok=True)
-    _settle_folder(path.absolute().parent)
-
-
-def _give_name(beside: Path, path: Path) -> None:
-    """Like a rename, but never over a file that came to be there meanwhile."""
-    try:
-        os.link(beside, path)
-    except FileExistsError:
-        raise StoreError(_is_there(path)) from None
-    except OSError:  # a disk without hard links (FAT): claim the name, then replace what claims it
-        try:
-            path.touch(exist_ok=False)
-        except FileExistsError:
-            raise StoreError(_is_there(path)) from None
-        os.replace(beside, path)
-
-
-def _settle_folder(folder: Path) -> None:
-    """Has the new name itself written to the disk, where the system can."""
-    if os.name != "posix":
-        return
-    with suppress(OSError):  # some network disks refuse; the file itself is whole by now
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
+    settle_folder(path.absolute().parent)
 
 
 def _is_there(path: Path) -> str:

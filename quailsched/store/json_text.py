@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.plain_values import shown
 
 _LONGEST_WHOLE = 60  # digits; Python itself refuses to read more than some thousands
@@ -24,7 +24,8 @@ def plain_from_text(text: str, faults: list[Fault]) -> Any:
         names = [name for name, _ in pairs]
         for name in values:
             if names.count(name) > 1:
-                fault = Fault(f"document, field {shown(name)}", "twice in one group", "once is accepted")
+                twice = Finding("it stands twice in one group")
+                fault = Fault(f"document, field {shown(name)}", twice, "once is accepted")
                 faults.append(fault)
         return values
 
@@ -32,12 +33,13 @@ def plain_from_text(text: str, faults: list[Fault]) -> Any:
         return json.loads(text.removeprefix("\ufeff"), object_pairs_hook=group, parse_int=_whole)
     except json.JSONDecodeError as error:
         where = f"document, line {error.lineno}, column {error.colno}"
-        found = error.doc[error.pos : error.pos + _SHOWN_AROUND].split("\n")[0]
-        accepted = f"JSON is needed here ({error.msg[:1].lower()}{error.msg[1:]})"
-        raise FarmError([Fault(where, shown(found or "the end"), accepted)]) from error
+        rest = error.doc[error.pos : error.pos + _SHOWN_AROUND]
+        found = f"“{shown(rest.splitlines()[0])}” is no JSON" if rest.strip() else "the text ends too early for JSON"
+        accepted = f"a JSON document as export writes it is needed ({error.msg[:1].lower()}{error.msg[1:]})"
+        raise FarmError([Fault(where, Finding(found), accepted)]) from error
     except RecursionError as error:
         accepted = "groups within groups as in an exported farm are accepted"
-        raise FarmError([Fault("document", "groups nested too deep", accepted)]) from error
+        raise FarmError([Fault("document", Finding("its groups are nested too deep"), accepted)]) from error
 
 
 def _whole(digits: str) -> int:

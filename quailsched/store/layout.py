@@ -11,9 +11,10 @@ from typing import Any, Final
 
 from quailsched.farm.plain import plain_of
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
+from quailsched.farm.versions import VERSION
 
 APPLICATION_ID: Final = 0x5155414C  # "QUAL", at byte 68 of the file
-SCHEMA_VERSION: Final = 2  # at byte 60 of the file
+SCHEMA_VERSION: Final = VERSION  # at byte 60 of the file
 
 Row = dict[str, Any]
 

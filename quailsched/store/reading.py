@@ -17,6 +17,7 @@ from typing import Any
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import hints_of, read_record
 from quailsched.farm.records import Farm, Record, Settings, farm_of
+from quailsched.farm.versions import came_with, values_before
 from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.journal import Step
 from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
@@ -155,12 +156,16 @@ def _contents(path: Path, db: sqlite3.Connection) -> Contents:
 
 
 def _farm(path: Path, db: sqlite3.Connection) -> Farm:
+    """Tables and columns that came after the file's version are not asked for; ``read_record`` knows their values."""
     faults: list[Fault] = []
     records: list[Record] = []
+    (version,) = db.execute("PRAGMA user_version").fetchone()
     for layout in RECORD_TABLES:
-        for plain in _plain_records(db, layout):
+        if came_with(layout.record) > version:
+            continue
+        for plain in _plain_records(db, layout, version):
             words = f"{layout.table} {plain.get('name') or plain['id']}"
-            records.append(read_record(layout.record, plain, (words,), faults).record)
+            records.append(read_record(layout.record, plain, (words,), faults, version).record)
     if faults:
         raise StoreError(_damaged(path, _NONSENSE)) from FarmError(faults)
     farms = sum(isinstance(record, Settings) for record in records)
@@ -169,10 +174,10 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
     return farm_of(records)
 
 
-def _plain_records(db: sqlite3.Connection, layout: RecordTable) -> Iterator[Row]:
+def _plain_records(db: sqlite3.Connection, layout: RecordTable, version: int) -> Iterator[Row]:
     hints = hints_of(layout.record)
     lists = {part.field: _items(db, part) for part in layout.lists}
-    own = [name for name in hints if name not in lists]
+    own = [name for name in hints if name not in lists and name not in values_before(layout.record, version)]
     flags = [name for name in own if hints[name] is bool]
     for values in db.execute(f'SELECT {_columns(own)} FROM "{layout.table}" AS t'):
         plain: Row = dict(zip(own, values, strict=True))

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Generic, TypeVar
 from uuid import UUID
 
-from quailsched.farm.check import faults_of
+from quailsched.farm.check import acceptance_words, faults_of
 from quailsched.farm.faults import Fault
 from quailsched.farm.plain import read_record
 from quailsched.farm.records import (
     Acceptance,
     Batch,
+    Farm,
     FigureChoice,
     Person,
     Place,
@@ -32,9 +34,13 @@ _NOUNS = {
     Acceptance: "accepted clash",
     Trial: "trial",
 }
-_NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: ("kind", "place_id")}  # the others have a name
+_NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: ()}  # the others have a name
 # A fault of the second field says nothing while the first cannot be read.
-_DEPENDS = {"egg_places": "role", "floor_cm2": "role", "age_days": "origin", "egg_age_days": "origin"}
+_DEPENDS = {
+    **dict.fromkeys(("egg_places", "floor_cm2", "heat_sources", "feeder_cm", "drinker_cm", "light_hours"), "role"),
+    "age_days": "origin",
+    "egg_age_days": "origin",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,28 +51,31 @@ class ReadRecord(Generic[R]):
     words: str
     broken: frozenset[str]
 
-    @property
-    def words_in_check(self) -> str:
+    def words_in_check(self, farm: Farm) -> str:
         """How ``farm.check`` names the record."""
         if isinstance(self.record, Settings):
             return "farm"
+        if isinstance(self.record, Acceptance):
+            return acceptance_words(farm, self.record)
         return f"{_NOUNS[type(self.record)]} {_name(self.record)}"
 
     def hides(self, field: str) -> bool:
         return field in self.broken or _DEPENDS.get(field) in self.broken
 
 
-def read_one(cls: type[R], plain: object, words: str, faults: list[Fault]) -> ReadRecord[R]:
+def read_one(cls: type[R], plain: object, words: str, faults: list[Fault], version: int) -> ReadRecord[R]:
     """One record; ``words`` name it where it has no name of its own."""
     words = _words(cls, plain) or words
-    reading = read_record(cls, plain, (words,), faults)
+    reading = read_record(cls, plain, (words,), faults, version)
     unreadable: dict[str, Any] = {field: words for field in ("id", "name") if field in reading.broken}
     return ReadRecord(replace(reading.record, **unreadable), words, reading.broken)
 
 
-def read_all(cls: type[R], section: str, items: Sequence[object], faults: list[Fault]) -> list[ReadRecord[R]]:
-    """The records of one section of the document, in its order."""
-    return [read_one(cls, item, f"{section}, item {place}", faults) for place, item in enumerate(items, 1)]
+def read_all(
+    cls: type[R], section: str, items: Sequence[object], faults: list[Fault], version: int
+) -> list[ReadRecord[R]]:
+    """The records of one section of a document of ``version``, in its order."""
+    return [read_one(cls, item, f"{section}, item {place}", faults, version) for place, item in enumerate(items, 1)]
 
 
 def identity_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
@@ -88,20 +97,53 @@ def identity_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
         seen.setdefault(record_id, one.words)
 
 
-def meaning_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
-    """The faults of ``farm.check``, without those that only come from a stand-in."""
+def meaning_faults(read: Sequence[ReadRecord[Any]], are_places_known: bool) -> Iterator[Fault]:
+    """The faults of ``farm.check``, without those that only come from a stand-in or from an id that stands twice.
+
+    ``are_places_known`` is False when the whole section of the places cannot be used.
+    """
     whole = [one for one in read if not (one.broken and isinstance(one.record, FigureChoice))]
-    records: list[Record] = [one.record for one in whole]
-    is_role_broken = any("role" in one.broken for one in whole)
-    for fault in faults_of(farm_of(records)):
-        one = next((one for one in whole if fault.where.startswith(f"{one.words_in_check},")), None)
-        if one is None:
-            yield fault
+    farm = farm_of([one.record for one in whole])
+    named = [(one.words_in_check(farm), one) for one in whole]
+    doubts = _RouteDoubts(read, are_places_known)
+    for fault in faults_of(farm):
+        about = [
+            (words, one)
+            for words, one in named
+            if fault.record_id in ("", one.record.id) and fault.where.startswith(f"{words},")
+        ]
+        if any(one.hides(fault.field) or doubts.hide(fault, one.record) for _, one in about):
             continue
-        is_about_role = fault.where.endswith(", first place")
-        if one.hides(fault.field) or (is_about_role and (is_role_broken or "origin" in one.broken)):
-            continue
-        yield replace(fault, where=one.words + fault.where.removeprefix(one.words_in_check))
+        for words, one in about[:1]:
+            fault = replace(fault, where=one.words + fault.where.removeprefix(words))
+        yield fault
+
+
+class _RouteDoubts:
+    """What cannot be said about the places of a route, because of faults that are told elsewhere."""
+
+    def __init__(self, read: Sequence[ReadRecord[Any]], are_places_known: bool) -> None:
+        places = [one for one in read if isinstance(one.record, Place)]
+        self._doubled = _twice(read)
+        # Of two places with one id, one has lost its own.
+        is_id_lost = any("id" in one.broken for one in places) or bool(_twice(places))
+        self._is_id_missing = not are_places_known or is_id_lost
+        self._is_role_missing = any("role" in one.broken for one in places)
+        self._no_origin = {one.record.id for one in read if "origin" in one.broken}
+
+    def hide(self, fault: Fault, record: Record) -> bool:
+        if not isinstance(record, Batch):
+            return False
+        if fault.where.endswith(", place of a stay"):
+            return self._is_id_missing or fault.value in self._doubled
+        if fault.where.endswith(", first place"):
+            is_doubled = record.stays[0].place_id in self._doubled
+            return self._is_role_missing or is_doubled or record.id in self._no_origin
+        return False
+
+
+def _twice(read: Sequence[ReadRecord[Any]]) -> set[str]:
+    return {record_id for record_id, times in Counter(one.record.id for one in read).items() if times > 1}
 
 
 def _name(record: Record) -> str:

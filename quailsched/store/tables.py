@@ -1,4 +1,4 @@
-"""The tables of a farm file, schema version 2. Imported on the first write only: SQLModel takes 300 ms.
+"""The tables of a farm file, of the present version. Imported on the first write only: SQLModel takes 300 ms.
 
 Rows are rows: no rules live here (a table class does not check its values). Days and moments are ISO text;
 units are in the names. Which record goes where is in ``layout``.
@@ -186,23 +186,3 @@ class PublishedRow(Table, table=True):
     content: str
     sequence: int
     revised: str
-
-
-ROWS: dict[str, type[Table]] = {
-    str(cls.__tablename__): cls
-    for cls in (
-        FarmRow,
-        NightLowRow,
-        PlaceRow,
-        PersonRow,
-        SpanRow,
-        BatchRow,
-        StayRow,
-        FigureChoiceRow,
-        FigurePointRow,
-        AcceptanceRow,
-        AcceptedBatchRow,
-        TrialRow,
-        TrialRecordRow,
-    )
-}

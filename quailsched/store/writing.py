@@ -10,6 +10,8 @@ import sqlite3
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from datetime import UTC
+from itertools import groupby
+from operator import itemgetter
 from pathlib import Path
 from secrets import token_hex
 
@@ -24,7 +26,8 @@ from quailsched.store.errors import StoreError
 from quailsched.store.journal import Step, change_from, change_text
 from quailsched.store.layout import APPLICATION_ID, SCHEMA_VERSION, rows_of, table_of
 from quailsched.store.published import Published
-from quailsched.store.tables import ROWS, FileState, JournalRow, PublishedRow, Table
+from quailsched.store.tables import FileState, JournalRow, PublishedRow, Table
+from quailsched.store.upgrade import upgrade, version_in
 
 
 class Transaction:
@@ -46,8 +49,10 @@ class Transaction:
         self._session.flush()
 
     def put(self, record: Record) -> None:
-        for table, columns in rows_of(record):
-            self._session.add(ROWS[table](**columns))
+        """Its own row first, then those of its lists, which refer to it: the session by itself keeps no such order."""
+        for table, rows in groupby(rows_of(record), key=itemgetter(0)):
+            insert = Table.metadata.tables[table].insert()
+            self._session.connection().execute(insert, [columns for _, columns in rows])
 
     def _remove(self, record: Record) -> None:
         table = Table.metadata.tables[table_of(record).table]
@@ -100,7 +105,10 @@ class Writer:
 
     @contextmanager
     def write(self, stamp: str) -> Iterator[tuple[Transaction, str]]:
-        """One transaction and the stamp that it leaves. Raises StoreError if the file has not ``stamp``."""
+        """One transaction and the stamp that it leaves. Raises StoreError if the file has not ``stamp``.
+
+        A file of an older version is of this one afterwards, with a copy of what it was beside it.
+        """
         reading.check_header(self._path)
         with Session(self._engine) as session:
             state = session.exec(select(FileState)).first()
@@ -109,6 +117,8 @@ class Writer:
                     f"{self._path.name} was changed by another window or program since it was opened. "
                     "Open it again to go on from there."
                 )
+            if (version := version_in(session.connection())) < SCHEMA_VERSION:
+                upgrade(session.connection(), self._path, version)
             state.stamp = token_hex(8)
             yield Transaction(session, state), state.stamp
             session.commit()

@@ -12,7 +12,7 @@ from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.records import put, remove
 from quailsched.farm.check import faults_of
 from quailsched.farm.faults import FarmError
-from quailsched.farm.records import Farm, Leaving, Part, Person
+from quailsched.farm.records import Farm, FigureChoice, Leaving, Part, Person
 from tests.builders import ARK, BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, stay
 from tests.strategies import days, farms
 
@@ -81,6 +81,17 @@ def test_another_place_for_one_stay() -> None:
 def test_a_place_in_use_cannot_be_removed() -> None:
     with pytest.raises(FarmError, match="remove place: “Brooder” cannot be used; it is on the route of Aster"):
         remove(life(), BROODER.id)
+
+
+def test_a_record_on_which_others_rest_cannot_be_removed() -> None:
+    # Lockdown on day 20 of 21 is sound; on day 20 of the published 17 it is not.
+    long = FigureChoice("days", "coturnix", "incubation_days", 21.0)
+    late = FigureChoice("late", "coturnix", "lockdown_day", 20.0)
+    one = life().with_records(set(), (long, late))
+    assert faults_of(one) == []
+    with pytest.raises(FarmError, match=r"figures of coturnix: Day of lockdown.*: 20 cannot be used; less than 17 is"):
+        remove(one, "days")
+    assert remove(one, "late").touches == (Touch(late, None),)
 
 
 def test_settings_and_strangers_cannot_be_removed() -> None:

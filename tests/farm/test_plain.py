@@ -11,7 +11,21 @@ from hypothesis import given
 
 from quailsched.farm.faults import FarmError
 from quailsched.farm.plain import RECORD_TAGS, plain_of, record_from, record_from_tagged, tagged
-from quailsched.farm.records import Batch, Farm, FigureChoice, Origin, Part, Person, Place, Role, Settings, Span, Stay
+from quailsched.farm.records import (
+    Acceptance,
+    Batch,
+    Farm,
+    FigureChoice,
+    Origin,
+    Part,
+    Person,
+    Place,
+    Role,
+    Settings,
+    Span,
+    Stay,
+    Trial,
+)
 from tests.strategies import farms
 
 CLOVER = Batch(
@@ -39,7 +53,7 @@ def test_every_record_comes_back_equal_through_json_text(farm: Farm) -> None:
 
 
 def test_every_type_of_record_has_a_tag() -> None:
-    assert set(RECORD_TAGS.values()) == {Settings, Place, Person, Batch, FigureChoice}
+    assert set(RECORD_TAGS.values()) == {Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial}
 
 
 def test_a_record_is_written_with_every_field_in_the_order_of_its_class() -> None:
@@ -49,6 +63,7 @@ def test_a_record_is_written_with_every_field_in_the_order_of_its_class() -> Non
         "is_grown_up": True,
         "away": [{"start": "2027-01-01", "end": "2027-01-03", "reason": ""}],
         "note": "",
+        "build_hours": 0.0,
     }
     assert list(plain_of(CLOVER)) == [
         "id", "name", "kind", "origin", "start", "number", "stays", "age_days", "egg_age_days", "note",
@@ -67,7 +82,7 @@ def test_equal_numbers_are_written_alike() -> None:
         ("number", True, "batch, number: true cannot be used; a whole number of up to 15 digits is accepted."),
         ("number", 90.0, "batch, number: 90.0 cannot be used; a whole number of up to 15 digits is accepted."),
         ("number", 10**15, f"batch, number: {10**15} cannot be used; a whole number of up to 15 digits is accepted."),
-        ("number", None, "batch, number: an empty value (null) cannot be used; a whole number of up to 15 digits is"),
+        ("number", None, "batch, number: it is empty (null); a whole number of up to 15 digits is"),
         ("name", 7, "batch, name: 7 cannot be used; text in quotation marks is accepted."),
         ("name", "a\ud800", "batch, name: “a�” cannot be used; text of letters that can be written to a file is"),
         ("start", "2027-02-30", "batch, start: “2027-02-30” cannot be used; there is no such day; year-month-day as"),
@@ -75,8 +90,8 @@ def test_equal_numbers_are_written_alike() -> None:
         ("start", "2027-W05-3", "batch, start: “2027-W05-3” cannot be used; a day as year-month-day"),
         ("start", 20270203, "batch, start: 20270203 cannot be used; a day as year-month-day"),
         ("origin", "eggs", "batch, origin: “eggs” cannot be used; one of own eggs, shipped eggs, bought birds is"),
-        ("origin", [], "batch, origin: a list cannot be used; one of own eggs"),
-        ("stays", {}, "batch, stays: a group of fields cannot be used; a list in square brackets is accepted."),
+        ("origin", [], "batch, origin: a list stands here; one of own eggs"),
+        ("stays", {}, "batch, stays: a group of fields stands here; a list in square brackets is accepted."),
         ("stays", ["x"], "batch, stays, item 1: “x” cannot be used; a group of fields in curly brackets is accepted."),
         ("note", "x" * 100 + "\0", f"batch, note: “{'x' * 59}…” cannot be used; text of letters"),
     ],
@@ -123,12 +138,11 @@ def test_a_missing_field_says_what_belongs_there() -> None:
     plain = plain_of(Place("p", "Pen", Role.PEN))
     del plain["ready_on"]
     assert faults_of_reading(Place, plain) == [
-        "place, ready_on: a missing field cannot be used; a day as year-month-day, such as 2027-02-28, "
-        "is accepted, or null."
+        "place, ready_on: this field is missing; a day as year-month-day, such as 2027-02-28, is needed, or null."
     ]
 
 
 @pytest.mark.parametrize("tag", [None, "hen", 3, ["place"]])
 def test_an_unknown_type_of_record_is_refused(tag: object) -> None:
-    with pytest.raises(FarmError, match="one of settings, place, person, batch, figure is accepted"):
+    with pytest.raises(FarmError, match="one of settings, place, person, batch, figure, acceptance, trial is accepted"):
         record_from_tagged({**tagged(CLOVER), "record": tag})

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from datetime import UTC, date, datetime
 
 from quailsched.edits.change import Change, Touch
+from quailsched.farm.plain import tagged
 from quailsched.farm.records import (
+    Acceptance,
     Batch,
     Farm,
     FigureChoice,
@@ -19,6 +22,8 @@ from quailsched.farm.records import (
     Settings,
     Span,
     Stay,
+    Trial,
+    TrialRecord,
     Units,
 )
 from quailsched.store.published import Published
@@ -33,7 +38,27 @@ PUBLISHED = (
 
 
 def small_farm() -> Farm:
-    """Every type of record and every list in it at least once."""
+    """Every type of record, every field that came after version 1 and every list at least once."""
+    setter, brooder, pen = small_farm_1().places
+    (ann,) = small_farm_1().people
+    accepted = Acceptance(ids(500), "calm", pen.id, (CLOVER, ids(399)), 2.5, 3, 14, "they are quiet “ones”")
+    bigger = replace(small_farm_1().batch(CLOVER), number=110)
+    otherwise = (TrialRecord(CLOVER, json.dumps(tagged(bigger))), TrialRecord(ids(301), ""))
+    return replace(
+        small_farm_1(),
+        places=(
+            setter,
+            replace(brooder, heat_sources=2, feeder_cm=60, drinker_cm=25),
+            replace(pen, light_hours=14.5, work_hours=32.5, work_from=date(2027, 3, 6)),
+        ),
+        people=(replace(ann, build_hours=6.0),),
+        acceptances=(accepted,),
+        trials=(Trial(ids(600), "Larger Clover", otherwise, "if Dill does not come"),),
+    )
+
+
+def small_farm_1() -> Farm:
+    """What version 1 could hold: the farm of ``samples/history_1.sample`` before its first step. Never changed."""
     setter, brooder, pen = ids(100), ids(101), ids(102)
     route = (
         Stay(setter, 0, 18),

@@ -14,6 +14,7 @@ from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.records import Stay
 from quailsched.store.errors import StoreError
 from quailsched.store.farm_file import FarmFile
+from quailsched.store.layout import SCHEMA_VERSION
 from tests.store.sample import AT, CLOVER, PUBLISHED, later, renamed, small_farm
 from tests.strategies import ids
 
@@ -40,7 +41,7 @@ def test_a_new_file_is_marked_as_ours_and_stands_alone(path: Path) -> None:
     file = FarmFile.create(path, small_farm(), PUBLISHED)
     assert names_beside(path) == [path.name]
     assert query(path, "PRAGMA application_id") == [(0x5155414C,)]
-    assert query(path, "PRAGMA user_version") == [(1,)]
+    assert query(path, "PRAGMA user_version") == [(SCHEMA_VERSION,)]
     assert query(path, "PRAGMA journal_mode") == [("delete",)]
     assert file.history() == []
     assert (file.undo_label, file.redo_label) == (None, None)

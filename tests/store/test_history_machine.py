@@ -14,10 +14,10 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, pr
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.check import faults_of
-from quailsched.farm.records import Farm, Place, Record, Settings
+from quailsched.farm.records import Acceptance, Farm, Person, Place, Record, Settings, Trial
 from quailsched.store.farm_file import FarmFile
 from tests.store.sample import AT
-from tests.strategies import batches, farms, ids, people, places, settings_records
+from tests.strategies import acceptances, batches, farms, ids, names, people, places, settings_records, trials
 
 
 class History(RuleBasedStateMachine):
@@ -92,13 +92,25 @@ class History(RuleBasedStateMachine):
             return Touch(before, None)
         if isinstance(before, Place):
             return Touch(before, data.draw(places(before.id, before.name, (before.role,))))
+        if isinstance(before, Person):
+            return Touch(before, data.draw(people(before.id, before.name)))
+        if isinstance(before, Trial):
+            return Touch(before, data.draw(trials(before.id, before.name, farm.batches)))
+        if isinstance(before, Acceptance):
+            return Touch(before, replace(before, reason=data.draw(names()), days=before.days + 1))
         return Touch(before, replace(before, id=before.id, **self._other(data, before)))  # type: ignore[arg-type]
 
     def _new(self, farm: Farm) -> st.SearchStrategy[Record]:
         record_id, name = ids(self.number), f"no. {self.number}"
-        new: list[st.SearchStrategy[Record]] = [places(record_id, name), people(record_id, name)]
+        new: list[st.SearchStrategy[Record]] = [
+            places(record_id, name),
+            people(record_id, name),
+            trials(record_id, name, farm.batches),
+        ]
         if farm.places:
             new.append(batches(record_id, name, farm.places))
+        if farm.batches:
+            new.append(acceptances(record_id, farm.places, farm.batches))
         return st.one_of(new)
 
     def _other(self, data: st.DataObject, record: Record) -> dict[str, object]:

@@ -13,8 +13,10 @@ from pathlib import Path
 
 import pytest
 
+from quailsched.edits.change import apply
 from quailsched.store.farm_file import FarmFile
-from tests.store.sample import small_farm
+from tests.store.older import make_version_1
+from tests.store.sample import AT, later, small_farm, small_farm_1
 
 # Says the number of each change once it is saved, and goes on until it is killed.
 _WRITER = """
@@ -54,6 +56,49 @@ Transaction.write_step = die
 file = FarmFile.open(Path(sys.argv[1]))
 change = renamed(file.farm, "never")
 file.save(change, apply(file.farm, change), AT)
+"""
+
+
+# A process for each statement of the first write to an older file, which dies before that statement. Little of the
+# file stays in memory, so that the later ones leave it half written, with the journal that mends it.
+_DIES_IN_THE_UPGRADE = """
+import os, shutil, sys
+from itertools import count
+from pathlib import Path
+from sqlalchemy import event
+from sqlalchemy.engine import Engine
+import quailsched.store.writing
+from quailsched.edits.change import apply
+from quailsched.store.farm_file import FarmFile
+from tests.store.sample import AT, renamed
+
+@event.listens_for(Engine, "connect")
+def keep_little(database, _):
+    database.execute("PRAGMA cache_size = 1")
+
+def first_write(path, last):
+    statements = count(1)
+
+    @event.listens_for(Engine, "before_cursor_execute")
+    def die(*_):
+        if next(statements) == last:
+            os._exit(9)
+
+    file = FarmFile.open(path)
+    change = renamed(file.farm, "Mill Hill")
+    file.save(change, apply(file.farm, change), AT)
+    os._exit(0)
+
+old = Path(sys.argv[1])
+for last in count(1):
+    (old.parent / str(last)).mkdir()
+    path = Path(shutil.copy(old, old.parent / str(last)))
+    child = os.fork()
+    if child == 0:
+        first_write(path, last)
+    if os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) != 9:
+        break
+print(last)
 """
 
 
@@ -101,3 +146,33 @@ def test_a_process_that_dies_inside_a_change_leaves_nothing_of_it(tmp_path: Path
     assert path.read_bytes() == whole
     assert [item.name for item in tmp_path.iterdir()] == ["farm.quail"]
     check_integrity(path)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="fork is POSIX")
+def test_a_process_that_dies_while_it_brings_an_older_file_up_loses_nothing(tmp_path: Path) -> None:
+    old = tmp_path / "farm.quail"
+    FarmFile.create(old, small_farm_1())
+    make_version_1(old)
+    whole = old.read_bytes()
+    script = [sys.executable, "-c", _DIES_IN_THE_UPGRADE, str(old)]
+    done = subprocess.run(script, capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stderr) == (0, "")
+
+    half_written = 0
+    for number in range(1, int(done.stdout) + 1):
+        path = tmp_path / str(number) / "farm.quail"
+        is_killed = number < int(done.stdout)
+        half_written += is_killed and path.read_bytes() != whole
+        file = FarmFile.open(path)
+        if is_killed:
+            assert path.read_bytes() == whole
+            assert (file.farm, file.history()) == (small_farm_1(), [])
+        else:
+            assert (file.farm.settings.name, file.undo_label) == ("Mill Hill", "Call it Mill Hill")
+        change = later(file.farm)
+        file.save(change, apply(file.farm, change), AT)
+        assert FarmFile.open(path).farm == file.farm
+        copies = [item for item in path.parent.iterdir() if item.suffix == ".quail" and item != path]
+        assert [copy.read_bytes() for copy in copies] == [whole]
+        check_integrity(path)
+    assert half_written > 5, "too few had reached the file, so little was tried"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from contextlib import nullcontext
 from datetime import date, datetime
 from enum import StrEnum
 from types import NoneType
@@ -13,10 +14,23 @@ from hypothesis import given
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
-from quailsched.farm.plain import hints_of
-from quailsched.farm.records import Batch, Farm, FigureChoice, Person, Place, Settings, Span, Stay
+from quailsched.farm.faults import FarmError
+from quailsched.farm.plain import RECORD_TAGS, hints_of
+from quailsched.farm.records import (
+    Acceptance,
+    Batch,
+    Farm,
+    FigureChoice,
+    Person,
+    Place,
+    Settings,
+    Span,
+    Stay,
+    Trial,
+    TrialRecord,
+)
 from quailsched.resources import resource
-from quailsched.store.document import SECTIONS, export_document
+from quailsched.store.document import SECTIONS, export_document, read_document
 from quailsched.store.published import Published
 from tests.store.sample import PUBLISHED, small_farm
 from tests.strategies import farms
@@ -31,6 +45,9 @@ CLASSES: dict[str, type] = {
     "batch": Batch,
     "stay": Stay,
     "figure": FigureChoice,
+    "acceptance": Acceptance,
+    "trial": Trial,
+    "trial_record": TrialRecord,
     "published": Published,
 }
 JSON_TYPES: dict[Any, str] = {str: "string", int: "integer", float: "number", bool: "boolean"}
@@ -77,6 +94,15 @@ def test_every_field_is_described(name: str) -> None:
         ("place", "floor_cm2", "cm²"),
         ("place", "egg_places", "count"),
         ("place", "clean_out_days", "Days"),
+        ("place", "heat_sources", "count"),
+        ("place", "feeder_cm", "in cm"),
+        ("place", "drinker_cm", "in cm"),
+        ("place", "light_hours", "Hours a day"),
+        ("place", "work_hours", "Hours"),
+        ("person", "build_hours", "Hours a week"),
+        ("acceptance", "amount", "in the unit of the clash"),
+        ("acceptance", "birds", "count"),
+        ("acceptance", "days", "days"),
         ("batch", "number", "count"),
         ("batch", "age_days", "days"),
         ("batch", "egg_age_days", "Days"),
@@ -94,17 +120,65 @@ def test_the_description_of_a_number_says_its_unit(name: str, field: str, unit: 
         ("places", "floor_cm2", -1),
         ("places", "ready_on", "soon"),
         ("places", "colour", "red"),
+        ("places", "feeder_cm", 5),  # the first place is a cabinet
+        ("places", "heat_sources", 0),
+        ("places", "light_hours", 10.0),
+        ("places", "work_hours", 3.0),  # with no day on which they were counted
+        ("places", "work_hours", None),
+        ("people", "build_hours", 168.5),
+        ("people", "build_hours", -1.0),
         ("batches", "number", 0),
         ("batches", "start", "2027-02-30"),
         ("batches", "stays", []),
         ("people", "name", " "),
         ("figures", "points", [[1.0, 2.0, 3.0]]),
+        ("accepted", "kind", " "),
+        ("accepted", "place_id", ""),
+        ("accepted", "batch_ids", []),
+        ("accepted", "batch_ids", [" "]),
+        ("accepted", "amount", -0.5),
+        ("accepted", "amount", 1e9 + 1),
+        ("accepted", "birds", 1_000_001),
+        ("accepted", "days", 0),
+        ("accepted", "days", 100_001),
+        ("accepted", "reason", "two\nlines"),
+        ("trials", "name", ""),
+        ("trials", "records", [{"record_id": " ", "content": ""}]),
+        ("trials", "records", [{"record_id": "b"}]),
     ],
 )
 def test_the_schema_refuses_what_the_program_refuses(section: str, field: str, value: object) -> None:
     document = json.loads(export_document(small_farm()))
     document[section][0][field] = value
     assert not VALIDATOR.is_valid(document)
+    with pytest.raises(FarmError):
+        read_document(json.dumps(document))
+
+
+# Of the brooder, which may have them all. Each bound is accepted and one more or less is not, by both.
+BOUNDS = [
+    ("heat_sources", 0, 1_000, 1),
+    ("feeder_cm", 0, 1_000_000, 1),
+    ("drinker_cm", 0, 1_000_000, 1),
+    ("light_hours", 0.0, 24.0, 0.5),
+    ("work_hours", 0.0, 10_000.0, 0.5),
+]
+
+
+@pytest.mark.parametrize(("field", "least", "most", "step"), BOUNDS)
+def test_schema_and_program_have_the_same_bounds(field: str, least: float, most: float, step: float) -> None:
+    for value, is_accepted in ((least, True), (most, True), (least - step, False), (most + step, False)):
+        document = json.loads(export_document(small_farm()))
+        document["places"][1].update({"work_from": "2027-03-06", field: value})
+        assert VALIDATOR.is_valid(document) is is_accepted, value
+        with nullcontext() if is_accepted else pytest.raises(FarmError):
+            read_document(json.dumps(document))
+
+
+def test_the_content_of_a_trial_is_said_to_be_json() -> None:
+    told = SCHEMA["$defs"]["trial_record"]["properties"]["content"]
+    assert told["contentMediaType"] == "application/json"
+    assert all(tag in told["description"] for tag in RECORD_TAGS if tag != "trial")
 
 
 def meant(hint: Any) -> tuple[frozenset[str], object]:

@@ -9,7 +9,7 @@ from quailsched.desktop.forms.figure_words import points_of, points_text, unit_t
 from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.desktop.labels import label
 from quailsched.edits.change import Change
-from quailsched.edits.records import remove, sound
+from quailsched.edits.records import remove
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import FigureChoice
 from quailsched.husbandry.figure import Curve, Figure
@@ -63,7 +63,7 @@ class FigureForm(RecordForm):
     def change(self) -> Change:
         """Back to what is published, the farm's own value, or nothing where nothing was typed."""
         if self._choice is not None and self.use_published.isChecked():
-            return sound(self.opened.farm, remove(self.opened.farm, self._choice.id))
+            return remove(self.opened.farm, self._choice.id)
         if self._choice is None and self._typed() == self._shown:
             return Change("", ())
         return super().change()

@@ -13,15 +13,22 @@ from quailsched.planner.compare import Comparison, RecordPair
 
 _WORDS = {
     "floor_cm2": "floor",
-    "is_grown_up": "grown up or not",
-    "night_lows_c": "night lows",
-    "ready_on": "the day that it is ready",
-    "shut": "days out of use",
-    "away": "days away",
-    "points": "value",
-    "egg_age_days": "how long its eggs were stored",
-    "age_days": "age when they come",
+    "is_grown_up": "age (grown up or not)",
+    "night_lows_c": "set of night lows",
+    "shut": "set of days out of use",
+    "away": "set of days away",
+    "points": "curve",
+    "outdoors": "spot, indoors or outdoors",
+    "turns_itself": "way of turning",
+    "light_hours": "hours of light",
+    "work_from": "work counted on",
+    "feeder_cm": "feeder edge",
+    "drinker_cm": "drinker edge",
+    "egg_age_days": "oldest egg stored in days",
+    "age_days": "age in days when they come",
 }
+_NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work_hours", "build_hours", "value",
+            "egg_age_days", "age_days", "position")  # fmt: skip
 
 
 def change_lines(comparison: Comparison) -> list[str]:
@@ -39,8 +46,8 @@ def _pair_line(comparison: Comparison, pair: RecordPair) -> str:
         return _added(after, since)
     if isinstance(before, Batch) and isinstance(after, Batch):
         return f"{before.name} {'; '.join(_batch_words(comparison, before, after)) or 'has another note'}"
-    changed = _changed_fields(before, after)
-    return f"{_name(before)}: {', '.join(changed)} changed"
+    changed = [_field_words(name, before, after, since) for name in _changed_fields(before, after)]
+    return f"{_name(before)}: {', '.join(dict.fromkeys(changed)) or 'is something else'}"
 
 
 def _added(record: Record, since: date) -> str:
@@ -62,8 +69,20 @@ def _name(record: Record) -> str:
 
 def _changed_fields(before: Record, after: Record) -> list[str]:
     names = [one.name for one in fields(before) if one.name != "id"]
-    found = [name for name in names if getattr(before, name) != getattr(after, name, None)]
-    return list(dict.fromkeys(_WORDS.get(name, name.replace("_", " ")) for name in found))
+    return [name for name in names if getattr(before, name) != getattr(after, name, None)]
+
+
+def _field_words(name: str, before: Record, after: Record, since: date) -> str:
+    """ "ready on 15 Apr instead of 20 Apr" where the values are short, else "another floor"."""
+    word = _WORDS.get(name, name.replace("_", " "))
+    values = [getattr(after, name, None), getattr(before, name)]
+    if all(isinstance(value, date) for value in values):
+        texts = [day_text(value, since) for value in values]
+    elif name in _NUMBERS:
+        texts = [f"{value:g}" if value is not None else "not told" for value in values]
+    else:
+        return f"another {word}"
+    return f"{word} {texts[0]} instead of {texts[1]}"
 
 
 def _batch_words(comparison: Comparison, before: Batch, after: Batch) -> Iterator[str]:
@@ -78,9 +97,9 @@ def _batch_words(comparison: Comparison, before: Batch, after: Batch) -> Iterato
         what = count_text(abs(more), "egg" if after.origin.is_eggs else "bird")
         yield f"{what} {'more' if more > 0 else 'fewer'}"
     yield from _route_words(comparison, before.stays, after.stays)
-    rest = [name for name in _changed_fields(before, after) if name not in ("start", "number", "stays", "note")]
-    if rest:
-        yield f"{', '.join(rest)} changed"
+    for name in _changed_fields(before, after):
+        if name not in ("start", "number", "stays", "note"):
+            yield _field_words(name, before, after, comparison.plan_totals.since)
 
 
 def _route_words(comparison: Comparison, before: Sequence[Stay], after: Sequence[Stay]) -> Iterator[str]:

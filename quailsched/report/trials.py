@@ -70,8 +70,8 @@ def _hen_rows(plan: Totals, trial: Totals) -> Iterator[Row]:
         yield Row(f"Hens in lay, next {len(plan.hens_in_lay)} months", "the same", "the same")
 
 
-def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str]]:
-    """What the trial does to each clash that it touches: "Gone", the clash, its heading with its days."""
+def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str, str]]:
+    """What the trial does to each clash that it touches: "Gone", the clash, its heading, its days."""
     since, clashes = comparison.plan_totals.since, comparison.clashes
     groups: list[tuple[str, tuple[Clash, ...], Farm]] = [
         ("New", clashes.new, comparison.trial),
@@ -80,7 +80,7 @@ def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str]]:
         ("Gone", clashes.gone, comparison.plan),
     ]
     return [
-        (word, clash, f"{title_of(farm, clash)}, {span_text(clash.first, clash.last, since)}")
+        (word, clash, title_of(farm, clash), span_text(clash.first, clash.last, since))
         for word, found, farm in groups
         for clash in found
     ]
@@ -107,7 +107,7 @@ def trials_text(plan: Farm, found: Sequence[tuple[Trial, Comparison]]) -> str:
         lines += [f"    {line}" for line in (change_lines(comparison) or ["Nothing otherwise than in the plan."])]
         lines += [f"    {line}" for line in misfit_lines(comparison)]
         lines += ["", *_table_lines(table_rows(comparison)), ""]
-        lines += [f"    {word}: {heading}" for word, _, heading in clash_lines(comparison)]
+        lines += [f"    {word}: {heading}, {when}" for word, _, heading, when in clash_lines(comparison)]
         lines.append(f"    {same_text(comparison)}")
     return "\n".join([*lines, "", f"  {LEFT_OUT}"])
 

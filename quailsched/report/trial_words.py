@@ -15,13 +15,16 @@ _WORDS = {
     "floor_cm2": "floor",
     "is_grown_up": "age (grown up or not)",
     "night_lows_c": "set of night lows",
+    "ready_on": "day on which it is ready",
     "shut": "set of days out of use",
     "away": "set of days away",
     "points": "curve",
     "outdoors": "spot, indoors or outdoors",
     "turns_itself": "way of turning",
     "light_hours": "hours of light",
-    "work_from": "work counted on",
+    "work_from": "day of counting the work",
+    "clean_out_days": "clean-out days",
+    "build_hours": "hours of building a week",
     "feeder_cm": "feeder edge",
     "drinker_cm": "drinker edge",
     "egg_age_days": "oldest egg stored in days",
@@ -74,10 +77,11 @@ def _changed_fields(before: Record, after: Record) -> list[str]:
 
 def _field_words(name: str, before: Record, after: Record, since: date) -> str:
     """ "ready on 15 Apr instead of 20 Apr" where the values are short, else "another floor"."""
-    word = _WORDS.get(name, name.replace("_", " "))
+    plain = name.replace("_", " ")
+    word = _WORDS.get(name, plain)
     values = [getattr(after, name, None), getattr(before, name)]
     if all(isinstance(value, date) for value in values):
-        texts = [day_text(value, since) for value in values]
+        word, texts = plain, [day_text(value, since) for value in values]
     elif name in _NUMBERS:
         texts = [f"{value:g}" if value is not None else "not told" for value in values]
     else:
@@ -98,7 +102,9 @@ def _batch_words(comparison: Comparison, before: Batch, after: Batch) -> Iterato
         yield f"{what} {'more' if more > 0 else 'fewer'}"
     yield from _route_words(comparison, before.stays, after.stays)
     for name in _changed_fields(before, after):
-        if name not in ("start", "number", "stays", "note"):
+        if name == "name":
+            yield f"called {after.name}"
+        elif name not in ("start", "number", "stays", "note"):
             yield _field_words(name, before, after, comparison.plan_totals.since)
 
 

@@ -29,18 +29,18 @@ class Fitted:
 
 def start_trial(farm: Farm, name: str, new_id: str) -> Change:
     """A trial that is as the plan is. Raises FarmError for a name that is empty or taken."""
-    return put(farm, Trial(new_id, name.strip()), f"Start trial {name.strip()}")
+    return put(farm, Trial(new_id, name.strip()), f"Start trial “{name.strip()}”")
 
 
 def rename_trial(farm: Farm, trial_id: str, name: str) -> Change:
     """Another name. Raises FarmError if it is empty or taken, KeyError for an unknown trial."""
-    return put(farm, replace(trial_in(farm, trial_id), name=name.strip()), f"Call trial {name.strip()}")
+    return put(farm, replace(trial_in(farm, trial_id), name=name.strip()), f"Call the trial “{name.strip()}”")
 
 
 def drop_trial(farm: Farm, trial_id: str) -> Change:
     """Take a trial away; the plan stays as it is."""
     trial = trial_in(farm, trial_id)
-    return Change(f"Drop trial {trial.name}", (Touch(trial, None),))
+    return Change(f"Drop trial “{trial.name}”", (Touch(trial, None),))
 
 
 def keep_trial(farm: Farm, trial_id: str) -> Change:
@@ -55,7 +55,7 @@ def keep_trial(farm: Farm, trial_id: str) -> Change:
     touches = [Touch(farm.find(one.record_id), _record_of(one)) for one in trial.records]
     changed = [touch for touch in touches if touch.before != touch.after]
     try:
-        return sound(farm, Change(f"Keep trial {trial.name}", (*changed, Touch(trial, None))))
+        return sound(farm, Change(f"Keep trial “{trial.name}”", (*changed, Touch(trial, None))))
     except FarmError as error:
         raise FarmError([_told(farm, fault) for fault in error.faults]) from None
 
@@ -76,7 +76,7 @@ def change_in_trial(farm: Farm, trial_id: str, change: Change) -> Change:
             records[touch.record_id] = TrialRecord(touch.record_id, content)
     after = replace(trial, records=tuple(sorted(records.values(), key=lambda one: one.record_id)))
     merge_key = f"trial {trial_id} {change.merge_key}" if change.merge_key else ""
-    return Change(f"{change.label} (trial {trial.name})", (Touch(trial, after),), merge_key)
+    return Change(f"{change.label} (trial “{trial.name}”)", (Touch(trial, after),), merge_key)
 
 
 def trial_in(farm: Farm, trial_id: str) -> Trial:

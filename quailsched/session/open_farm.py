@@ -74,6 +74,7 @@ class OpenFarm:
 
     @cached_property
     def plan_season(self) -> Season:
+        """What follows from the plan; the trials that its farm carries may be those of before."""
         return Season(self.plan)
 
     def listen(self, listener: Callable[[Notice], None]) -> None:
@@ -84,7 +85,7 @@ class OpenFarm:
         """Look at a trial from now on, or at the plan (None). Raises KeyError for an unknown trial."""
         if trial_id == self.trial_id:
             return
-        label = "the plan" if trial_id is None else f"trial {trial_in(self.plan, trial_id).name}"
+        label = "the plan" if trial_id is None else f"the trial “{trial_in(self.plan, trial_id).name}”"
         self.trial_id = trial_id
         self._forget("_fitted", "season")
         self._call(Notice(frozenset(), "look", label))
@@ -128,7 +129,9 @@ class OpenFarm:
         return self.file.history()
 
     def _tell(self, change: Change, how: str) -> None:
-        self._forget("_fitted", "season", "plan_season")
+        self._forget("_fitted", "season")
+        if not all(isinstance(touch.before or touch.after, Trial) for touch in change.touches):
+            self._forget("plan_season")  # a step within a trial leaves the plan as it was
         if self.trial_id is not None and not isinstance(self.plan.find(self.trial_id), Trial):
             self.trial_id = None  # kept, dropped, or its start was taken back
         self._call(Notice(frozenset(touch.record_id for touch in change.touches), how, change.label))

@@ -117,7 +117,7 @@ def test_untouched_records_follow_the_plan(one: Farm, data: st.DataObject) -> No
 def test_nudges_in_a_trial_merge_as_they_do_in_the_plan_but_not_with_those_of_the_plan() -> None:
     one = started(two_batches())
     first = change_in_trial(one, "trial", shift(farm_of_trial(one, "trial"), "elder", 1))
-    assert first.label == "Set Elder on 2 Mar (trial More ducks?)"
+    assert first.label == "Set Elder on 2 Mar (trial “More ducks?”)"
     assert first.merge_key == "trial trial start elder"
     after = apply(one, first)
     second = change_in_trial(after, "trial", shift(farm_of_trial(after, "trial"), "elder", -1))

@@ -36,7 +36,7 @@ def test_a_trial_is_changed_and_the_plan_is_not(opened: OpenFarm) -> None:
     assert opened.farm.batch(elder).start == plan.batch(elder).start + timedelta(days=6)
     assert opened.season.farm == opened.farm
     assert opened.plan.batch(elder) == plan.batch(elder)
-    assert opened.plan_season.farm == opened.plan
+    assert opened.plan_season.farm.batches == opened.plan.batches
     opened.look_at(None)
     assert opened.farm == opened.plan
     assert opened.season is opened.plan_season
@@ -61,7 +61,7 @@ def test_undo_and_redo_go_through_plan_and_trial_alike(opened: OpenFarm) -> None
     trial_id = trials.start(opened, "More ducks?")
     opened.apply(shift(opened.farm, elder, 6))
     assert opened.undo_label is not None
-    assert opened.undo_label.endswith("(trial More ducks?)")
+    assert opened.undo_label.endswith("(trial “More ducks?”)")
     opened.undo()
     assert opened.trial_id == trial_id
     assert opened.farm.batch(elder) == before.batch(elder)
@@ -97,6 +97,17 @@ def test_dropping_leaves_the_plan(opened: OpenFarm) -> None:
     assert opened.plan == plan
 
 
+def test_the_season_of_the_plan_follows_the_plan_and_outlives_steps_of_a_trial(opened: OpenFarm) -> None:
+    elder, first = batch_id(opened, "Elder"), opened.plan_season
+    trial_id = trials.start(opened, "More ducks?")
+    opened.apply(shift(opened.farm, elder, 6))
+    assert opened.plan_season is first
+    trials.keep(opened, trial_id)
+    assert opened.plan_season.farm == opened.plan
+    opened.undo()
+    assert opened.plan_season.farm.batches == opened.plan.batches == first.farm.batches
+
+
 def test_nudges_in_a_trial_are_one_step(tmp_path: Path) -> None:
     path = make_example(tmp_path / "x.quail", TODAY).file.path
     opened = OpenFarm(FarmFile.open(path), lambda: datetime(2027, 4, 6, 12, tzinfo=UTC))
@@ -126,7 +137,10 @@ def test_looking_at_something_else_is_told_once(opened: OpenFarm) -> None:
     assert told == []  # it is looked at already
     opened.look_at(None)
     opened.look_at(trial_id)
-    assert [(notice.how, notice.label) for notice in told] == [("look", "the plan"), ("look", "trial More ducks?")]
+    assert [(notice.how, notice.label) for notice in told] == [
+        ("look", "the plan"),
+        ("look", "the trial “More ducks?”"),
+    ]
     with pytest.raises(KeyError):
         opened.look_at("nobody")
     assert opened.trial_id == trial_id

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from quailsched.desktop.season_canvas.lanes import Band, lane_contents
+from quailsched.desktop.season_canvas.lanes import Band, bands_of
 from quailsched.season.season import Season
 
 
@@ -22,12 +22,13 @@ def ghosts_of(season: Season, batch_ids: Collection[str], word: str) -> tuple[Gh
 
     Ids that the season does not know are passed over; so are, by the painter, places that the canvas does not show.
     """
-    if not batch_ids:
-        return ()
-    names = {batch.id: batch.name for batch in season.farm.batches}
+    batches = [batch for batch in season.farm.batches if batch.id in batch_ids]
+    names = {batch.id: batch.name for batch in batches}
+    passed = {presence.place_id for batch in batches for presence in season.presences_of(batch)}
     return tuple(
         Ghost(band, f"{names[band.batch_id]} ({word})")
-        for content in lane_contents(season, ())
-        for band in content.bands
-        if band.batch_id in batch_ids
+        for place in season.farm.places
+        if place.id in passed  # the others have none of these bands, and a large farm has many places
+        for band in bands_of(season, place)
+        if band.batch_id in names
     )

@@ -93,6 +93,7 @@ def parser() -> argparse.ArgumentParser:
     sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")
     sub.add_argument("--days", type=_count(366), default=60, metavar="N", help="how many days (60)")
     sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="kind of quail (coturnix)")
+    word("trials", "every trial beside the plan", since="compared from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
     sub = word("chores", "chores of the coming days", since="the first day (today)")
@@ -113,7 +114,10 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
-WORDS = ("example", "clashes", "ways-out", "next-set", "places", "chores", "calendar", "figures", "export", "import")
+WORDS = (
+    *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "figures"),
+    *("export", "import"),
+)
 
 
 def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:

@@ -12,6 +12,7 @@ from quailsched.chores.work_out import chores_between
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
+from quailsched.planner.compare import compare
 from quailsched.planner.next_set import next_sets
 from quailsched.planner.ways_out import ways_out
 from quailsched.report.chores import chores_json, chores_text
@@ -19,6 +20,7 @@ from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
 from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
+from quailsched.report.trials import trials_json, trials_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
@@ -73,6 +75,16 @@ def next_set(words: argparse.Namespace, today: date) -> int:
         _print_json(next_set_json(opened.farm, found))
     else:
         print(next_set_text(opened.farm, found))
+    return 0
+
+
+def trials(words: argparse.Namespace, today: date) -> int:
+    opened, since = open_farm(words.file), words.since or today
+    found = [(trial, compare(opened.plan, trial.id, since)) for trial in opened.plan.trials]
+    if words.json:
+        _print_json(trials_json(opened.plan, found, since))
+    else:
+        print(trials_text(opened.plan, found))
     return 0
 
 

@@ -56,7 +56,7 @@ def _farm_to_show(file: Path | None, today: date) -> tuple[OpenFarm, str]:
 
 def _follow_desktop(window: MainWindow) -> None:
     if remembered().get("colours", "auto") == "auto":
-        window.show_auto()
+        window.colours.show_auto()
 
 
 def _tell(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:

@@ -41,19 +41,20 @@ class FileCommands:
         self._window.attempt(lambda: self._window.show_farm(home_example(self._window.today)))
 
     def write_calendar(self) -> None:
-        name = f"{self._window.opened.farm.settings.name}.ics"
+        name = f"{self._window.opened.plan.settings.name}.ics"
         path = self._ask_new_file("Write the calendar to", name, "Calendars (*.ics)", ".ics")
         if path is not None:
             self._window.attempt(lambda: self._calendar_to(path))
 
     def _calendar_to(self, path: Path) -> None:
         count = give_calendar(self._window.opened, path, self._window.today)
+        of_plan = "" if self._window.opened.trial is None else " of the plan, not of the trial,"
         self._window.say(
-            f"{count} chores are in {path.name}. Write it again after changes: entries are brought up to date."
+            f"{count} chores{of_plan} are in {path.name}. Write it again after changes: entries are brought up to date."
         )
 
     def export_document(self) -> None:
-        name = f"{self._window.opened.farm.settings.name}.json"
+        name = f"{self._window.opened.plan.settings.name}.json"
         path = self._ask_new_file("Export everything to", name, "Documents (*.json)", ".json")
         if path is not None:
             self._window.attempt(lambda: export_farm(self._window.opened, path))

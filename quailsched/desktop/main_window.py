@@ -8,7 +8,6 @@ from datetime import date
 from PySide6.QtCore import QByteArray
 from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
-    QApplication,
     QHBoxLayout,
     QMainWindow,
     QMessageBox,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.actions import make_actions
 from quailsched.desktop.bars import Rail, TopBar
+from quailsched.desktop.colour_commands import ColourCommands
 from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.forms.batch_form import edit_batch
 from quailsched.desktop.forms.confirm import remove_record
@@ -30,8 +30,9 @@ from quailsched.desktop.next_set.view import NextSetView
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.setup.setup_view import SetupView
+from quailsched.desktop.stage import Stage
 from quailsched.desktop.tasks import Background, Run
-from quailsched.desktop.theme import show_theme, wanted_theme
+from quailsched.desktop.trial_commands import TrialCommands
 from quailsched.edits.batches import shift
 from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
@@ -68,9 +69,10 @@ class MainWindow(QMainWindow):
         self.stack.addWidget(self.season)
         self.stack.addWidget(self.next_set)
         self.stack.addWidget(self.setup_view)
-        self.files = FileCommands(self)
+        self.stage = Stage(self.stack)
+        self.files, self.colours, self.trials = FileCommands(self), ColourCommands(self), TrialCommands(self)
         self._lay_out()
-        self.actions_by_name = make_actions(self, self.files, HelpCommands(self))
+        self.actions_by_name = make_actions(self, self.files, self.trials, self.colours, HelpCommands(self))
         self._connect()
         self.show_view(SEASON)
         self._come_back()
@@ -85,7 +87,7 @@ class MainWindow(QMainWindow):
         row = QHBoxLayout()
         row.setSpacing(0)
         row.addWidget(self.rail)
-        row.addWidget(self.stack, 1)
+        row.addWidget(self.stage, 1)
         column.addLayout(row, 1)
         self.setCentralWidget(body)
         self.statusBar().setSizeGripEnabled(False)
@@ -123,7 +125,7 @@ class MainWindow(QMainWindow):
         """Show the farm as it is now."""
         farm, season = self.opened.farm, self.opened.season
         clashes = clashes_of(season, self.today)
-        self.season.show_season(season, clashes)
+        self.season.show_season(season, clashes, self.trials.ghosts())
         years = sorted(
             {batch.start.year for batch in farm.batches if batch.start >= self.today.replace(month=1, day=1)}
         )
@@ -133,7 +135,8 @@ class MainWindow(QMainWindow):
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
         if self.stack.currentIndex() == NEXT_SET:
             self.next_set.work_out()
-        self.setWindowTitle(f"{farm.settings.name} – Quailsched")
+        self.setWindowTitle(f"{self.trials.title()} – Quailsched")
+        self.trials.refresh()
         self._enable()
 
     def _enable(self, _picked: object = None) -> None:
@@ -151,6 +154,7 @@ class MainWindow(QMainWindow):
             "apply": f"{notice.label}. Ctrl+Z takes it back.",
             "undo": f"Taken back: {notice.label}.",
             "redo": f"Done again: {notice.label}.",
+            "look": f"You are looking at {notice.label}.",
         }
         self.say(words[notice.how])
 
@@ -207,24 +211,6 @@ class MainWindow(QMainWindow):
 
     def zoom_out(self) -> None:
         self.season.canvas.zoom(0.8)
-
-    def show_auto(self) -> None:
-        self._show_colours("auto")
-
-    def show_light(self) -> None:
-        self._show_colours("light")
-
-    def show_dark(self) -> None:
-        self._show_colours("dark")
-
-    def _show_colours(self, choice: str) -> None:
-        remember(colours=choice)
-        app = QApplication.instance()
-        assert isinstance(app, QApplication)
-        show_theme(app, wanted_theme(choice))
-        self.top.dress()
-        self.rail.dress()
-        self.refresh()
 
     # changes
 

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
+from quailsched.desktop.compare_panel import ComparePanel
 from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.inspector import Inspector
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
+from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
+from quailsched.planner.compare import Comparison
 from quailsched.planner.ways_out import WayOut, ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
@@ -31,6 +35,8 @@ class SeasonView(QWidget):
         self._run = run
         self.canvas = SeasonCanvas(today)
         self.inspector = Inspector(today)
+        self.comparison = ComparePanel()
+        self._comparison_wanted: object = None
         self.frees_up = FreesUp(today)
         self._season: Season | None = None
         self._clashes: tuple[Clash, ...] = ()
@@ -43,7 +49,10 @@ class SeasonView(QWidget):
         column.addWidget(self.frees_up)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)
-        self.splitter.addWidget(self.inspector)
+        self.side = QStackedWidget()
+        self.side.addWidget(self.inspector)
+        self.side.addWidget(self.comparison)
+        self.splitter.addWidget(self.side)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
         self.splitter.setSizes([1000, self.fontMetrics().averageCharWidth() * 46])
@@ -51,6 +60,9 @@ class SeasonView(QWidget):
         row.setContentsMargins(12, 8, 14, 12)
         row.addWidget(self.splitter)
         self.canvas.picked.connect(self._show_picked)
+        self.canvas.picked.connect(self._leave_comparison)
+        self.comparison.clash_chosen.connect(self.canvas.show_clash)
+        self.comparison.back_asked.connect(self.end_comparison)
         self.inspector.clash_chosen.connect(self.canvas.show_clash)
         self.inspector.batch_chosen.connect(self._pick_batch)
         self.inspector.back_asked.connect(self._pick_nothing)
@@ -58,12 +70,40 @@ class SeasonView(QWidget):
         self.inspector.way_left.connect(self._end_preview)
         self.inspector.way_chosen.connect(self.way_chosen)
 
-    def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
+    def show_season(self, season: Season, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
         self._season, self._clashes = season, clashes
         self._is_previewing = False
+        self.canvas.show_ghosts(ghosts)
         self.canvas.show_season(season, clashes)
         self.frees_up.show_season(season)
         self._show_picked(self.canvas.scene().picked)
+
+    @property
+    def is_comparing(self) -> bool:
+        """Whether the side shows a trial beside the plan, and not what is picked."""
+        return self.side.currentWidget() is self.comparison
+
+    def show_comparison(self, name: str, work: Callable[[], Comparison]) -> None:
+        """Show the trial ``name`` beside the plan, once ``work`` has compared the two."""
+        if not self.is_comparing:
+            self.comparison.show_waiting()
+            self.side.setCurrentWidget(self.comparison)
+        wanted = self._comparison_wanted = object()
+
+        def show(comparison: Comparison) -> None:
+            if wanted is self._comparison_wanted:  # else something has changed meanwhile
+                self.comparison.show_comparison(name, comparison)
+
+        self._run(work, show)
+
+    def end_comparison(self) -> None:
+        """Show what is picked again."""
+        self._comparison_wanted = None
+        self.side.setCurrentWidget(self.inspector)
+
+    def _leave_comparison(self, picked: Picked) -> None:
+        if picked != Picked() and not self._is_previewing:
+            self.end_comparison()
 
     def pick(self, picked: Picked) -> None:
         self.canvas.pick(picked)

@@ -18,6 +18,7 @@ KEYS = """<h3>Keys and mouse</h3>
 <b>Return</b> or a double click opens it, <b>Ctrl+E</b> too; <b>Ctrl+Del</b> removes it. <b>Esc</b> lets it go.<br>
 <b>+</b> and <b>−</b> zoom, as does Ctrl and the wheel about the pointer; <b>Ctrl+0</b> fits the season.<br>
 <b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
+<b>Ctrl+Shift+T</b> starts a trial, <b>Ctrl+Shift+C</b> compares it, <b>Ctrl+Shift+P</b> goes back to the plan.<br>
 Double click a place's name to change it. The Setup view has everything as tables.</p>"""
 
 ABOUT = f"""<h3>Quailsched {__version__}</h3>

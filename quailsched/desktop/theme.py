@@ -141,6 +141,9 @@ def sheet_of(theme: Theme) -> str:
     QFrame#card {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 12px; }}
     QFrame#best {{ background: {t.good_tint}; border: 1px solid {t.good}; border-radius: 10px; }}
     QFrame#quiet {{ background: {t.sunk}; border: none; border-radius: 10px; }}
+    QFrame#trialBar {{ background: {t.sunk}; border: none; border-bottom: 2px dashed {t.ink}; }}
+    QFrame#planStage {{ border: 2px solid transparent; }}
+    QFrame#trialStage {{ border: 2px dashed {t.ink}; }}
     QWidget#topBar {{ background: {t.top}; }}
     QWidget#rail {{ background: {t.rail}; }}
     QLabel#clashHeading {{ color: {t.clash}; }}

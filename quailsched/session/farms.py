@@ -57,7 +57,7 @@ def home_example(today: date) -> OpenFarm:
 def export_farm(opened: OpenFarm, path: Path) -> None:
     """Everything of a farm as one JSON document. Raises StoreError, also if another sort of file is there."""
     require_replaceable(path, DOCUMENT)
-    write_document(path, opened.farm, opened.file.published().values())
+    write_document(path, opened.plan, opened.file.published().values())
 
 
 def import_farm(document: Path, path: Path) -> OpenFarm:

@@ -8,7 +8,9 @@ from datetime import UTC, datetime
 from functools import cached_property
 
 from quailsched.edits.change import Change, apply
-from quailsched.farm.records import Farm
+from quailsched.edits.trials import Fitted, change_in_trial, fitted, trial_in
+from quailsched.farm.faults import Fault
+from quailsched.farm.records import Farm, Trial
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile
 from quailsched.store.journal import Entry
@@ -20,7 +22,10 @@ def utc_now() -> datetime:
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """What has changed: the ids of the records, how ("apply", "undo", "redo"), and the label of the step."""
+    """What has changed: the ids of the records, how ("apply", "undo", "redo", "look"), and the label of the step.
+
+    "look": nothing has changed, but ``farm`` is now that of another trial, or the plan.
+    """
 
     ids: frozenset[str]
     how: str
@@ -28,30 +33,76 @@ class Notice:
 
 
 class OpenFarm:
-    """A farm file with its season. Everything that changes the farm goes through ``apply``, ``undo``, ``redo``."""
+    """A farm file with its season. Everything that changes the farm goes through ``apply``, ``undo``, ``redo``.
+
+    ``farm`` and ``season`` are what is looked at and changed: the plan, or the trial ``trial_id``. What is given
+    to the outside world (calendars, documents, chores) is always of ``plan``.
+    """
 
     def __init__(self, file: FarmFile, clock: Callable[[], datetime] = utc_now) -> None:
         self.file = file
+        self.trial_id: str | None = None
         self._clock = clock
         self._listeners: list[Callable[[Notice], None]] = []
 
     @property
-    def farm(self) -> Farm:
+    def plan(self) -> Farm:
+        """What is meant to be done, with the trials that there are."""
         return self.file.farm
+
+    @property
+    def farm(self) -> Farm:
+        return self.plan if self._fitted is None else self._fitted.farm
+
+    @property
+    def trial(self) -> Trial | None:
+        """The trial that is looked at; None for the plan."""
+        return None if self.trial_id is None else trial_in(self.plan, self.trial_id)
+
+    @property
+    def misfits(self) -> tuple[Fault, ...]:
+        """What of the trial that is looked at does not fit the plan of today, and is left out of ``farm``."""
+        return () if self._fitted is None else self._fitted.misfits
+
+    @cached_property
+    def _fitted(self) -> Fitted | None:
+        return None if self.trial_id is None else fitted(self.plan, self.trial_id)
 
     @cached_property
     def season(self) -> Season:
-        return Season(self.farm)
+        return self.plan_season if self.trial_id is None else Season(self.farm)
+
+    @cached_property
+    def plan_season(self) -> Season:
+        """What follows from the plan; the trials that its farm carries may be those of before."""
+        return Season(self.plan)
 
     def listen(self, listener: Callable[[Notice], None]) -> None:
         """Call ``listener`` once after each change, when farm and season are the new ones."""
         self._listeners.append(listener)
 
+    def look_at(self, trial_id: str | None) -> None:
+        """Look at a trial from now on, or at the plan (None). Raises KeyError for an unknown trial."""
+        if trial_id == self.trial_id:
+            return
+        label = "the plan" if trial_id is None else f"the trial “{trial_in(self.plan, trial_id).name}”"
+        self.trial_id = trial_id
+        self._forget("_fitted", "season")
+        self._call(Notice(frozenset(), "look", label))
+
     def apply(self, change: Change) -> None:
-        """Write ``change`` and become the farm after it. Raises StoreError; then nothing has changed."""
+        """Write ``change`` of ``farm`` and become the farm after it. Raises StoreError; then nothing has changed."""
         if change.is_empty():
             return
-        self.file.save(change, apply(self.farm, change), self._clock())
+        if self.trial_id is not None:
+            change = change_in_trial(self.plan, self.trial_id, change)
+        self.apply_to_plan(change)
+
+    def apply_to_plan(self, change: Change) -> None:
+        """Write ``change`` of the plan, or of its trials, whatever is looked at. Raises StoreError as ``apply``."""
+        if change.is_empty():
+            return
+        self.file.save(change, apply(self.plan, change), self._clock())
         self._tell(change, "apply")
 
     def undo(self) -> Change:
@@ -78,7 +129,17 @@ class OpenFarm:
         return self.file.history()
 
     def _tell(self, change: Change, how: str) -> None:
-        self.__dict__.pop("season", None)
-        notice = Notice(frozenset(touch.record_id for touch in change.touches), how, change.label)
+        self._forget("_fitted", "season")
+        if not all(isinstance(touch.before or touch.after, Trial) for touch in change.touches):
+            self._forget("plan_season")  # a step within a trial leaves the plan as it was
+        if self.trial_id is not None and not isinstance(self.plan.find(self.trial_id), Trial):
+            self.trial_id = None  # kept, dropped, or its start was taken back
+        self._call(Notice(frozenset(touch.record_id for touch in change.touches), how, change.label))
+
+    def _forget(self, *names: str) -> None:
+        for name in names:
+            self.__dict__.pop(name, None)
+
+    def _call(self, notice: Notice) -> None:
         for listener in list(self._listeners):
             listener(notice)

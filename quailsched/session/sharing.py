@@ -13,7 +13,7 @@ from quailsched.session.replacing import CALENDAR, require_replaceable
 
 
 def give_calendar(opened: OpenFarm, path: Path, today: date, *, alarms: bool = False) -> int:
-    """Write the chores around ``today`` to ``path``; how many entries there are.
+    """Write the chores of the plan around ``today`` to ``path``; how many entries there are.
 
     The farm remembers what it gave out before the file is written, so that a sequence number is never used
     twice. Raises CalendarError or StoreError with a sentence, also where ``path`` holds a file that is no calendar.
@@ -22,8 +22,8 @@ def give_calendar(opened: OpenFarm, path: Path, today: date, *, alarms: bool = F
     from quailsched.calendars.write import write_calendar
 
     require_replaceable(path, CALENDAR)
-    farm = opened.farm
-    chores = chores_between(opened.season, today - PAST, today + AHEAD + timedelta(days=1))
+    farm = opened.plan
+    chores = chores_between(opened.plan_season, today - PAST, today + AHEAD + timedelta(days=1))
     alarms_from = today if alarms else None
     before = {
         uid: Published(uid, kept.content, kept.sequence, kept.revised) for uid, kept in opened.file.published().items()

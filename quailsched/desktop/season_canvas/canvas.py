@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
 from quailsched.desktop.season_canvas.geometry import Lane, place_lanes
+from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.hover import hover_text
 from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Link, lane_contents, links
 from quailsched.desktop.season_canvas.paint import SeasonPainter
@@ -45,6 +46,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self._clashes: tuple[Clash, ...] = ()
         self._contents: tuple[LaneContent, ...] = ()
         self._links: tuple[Link, ...] = ()
+        self._ghosts: tuple[Ghost, ...] = ()
         self._scale = TimeScale(today, 5.0)
         self._picked, self._hovered = Picked(), Picked()
         self._grabbed: tuple[QPointF, int, int] | None = None
@@ -67,6 +69,11 @@ class SeasonCanvas(QAbstractScrollArea):
         self._hovered = Picked()
         if self._is_fitted:
             self.fit()
+        self._lay_out()
+
+    def show_ghosts(self, ghosts: tuple[Ghost, ...]) -> None:
+        """Draw these outlines with the season, until others are given. They cannot be picked."""
+        self._ghosts = ghosts
         self._lay_out()
 
     def fit(self) -> None:
@@ -138,6 +145,7 @@ class SeasonCanvas(QAbstractScrollArea):
             batch_names={batch.id: batch.name for batch in batches},
             picked=self._picked,
             hovered=self._hovered,
+            ghosts=self._ghosts,
         )
 
     # geometry
@@ -145,11 +153,16 @@ class SeasonCanvas(QAbstractScrollArea):
     def _bands(self) -> list[Band]:
         return [band for content in self._contents for band in content.bands]
 
+    def _ghost_bands(self) -> list[Band]:
+        return [ghost.band for ghost in self._ghosts]
+
     def _first_day(self) -> date:
-        return min([band.start for band in self._bands()] + [self.today]) - timedelta(days=28)
+        return min([band.start for band in [*self._bands(), *self._ghost_bands()]] + [self.today]) - timedelta(days=28)
 
     def _last_day(self) -> date:
-        return max([band.end for band in self._bands()] + [self.today + timedelta(days=120)]) + timedelta(days=14)
+        return max(
+            [band.end for band in [*self._bands(), *self._ghost_bands()]] + [self.today + timedelta(days=120)]
+        ) + timedelta(days=14)
 
     def _left(self) -> float:
         bold = self.font()

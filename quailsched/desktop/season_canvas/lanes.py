@@ -108,7 +108,7 @@ def _content(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneCont
     return LaneContent(
         place=place,
         room=room,
-        bands=_bands(season, place),
+        bands=bands_of(season, place),
         overs=tuple(Over(s.start, s.end, s.taken(place)) for s in slices if s.taken(place) > room),
         closed=_closed(season, place),
         marks=_marks([clash for clash in clashes if clash.place_id == place.id]),
@@ -121,7 +121,8 @@ def _order(share: Share) -> tuple[date, str, bool]:
     return presence.batch.start, presence.batch.name, presence.part is Part.COCKS
 
 
-def _bands(season: Season, place: Place) -> tuple[Band, ...]:
+def bands_of(season: Season, place: Place) -> tuple[Band, ...]:
+    """The bands of ``place``, each batch at the height that it takes on that day."""
     pieces: dict[tuple[str, bool], list[list[Piece]]] = {}
     for piece in season.slices(place):
         low = 0

@@ -5,12 +5,13 @@ from __future__ import annotations
 from datetime import timedelta
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band, Closed, Link
 from quailsched.desktop.season_canvas.paint_clashes import ClashPainter
 from quailsched.desktop.season_canvas.paint_frame import FramePainter
+from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scene import Scene
 from quailsched.desktop.theme import Theme
@@ -20,7 +21,7 @@ from quailsched.farm.units import day_text
 
 
 class SeasonPainter(Pens):
-    """Lanes, bands and the curves between them; hands the rest to its two companions."""
+    """Lanes, bands and the curves between them; hands the rest to its companions."""
 
     def __init__(
         self, painter: QPainter, scene: Scene, theme: Theme, font: QFont, units: Units, has_focus: bool
@@ -28,6 +29,7 @@ class SeasonPainter(Pens):
         super().__init__(painter, scene, theme, font, units, has_focus)
         self._frame = FramePainter(painter, scene, theme, font, units, has_focus)
         self._clashes = ClashPainter(painter, scene, theme, font, units, has_focus)
+        self._ghosts = GhostPainter(painter, scene, theme, font, units, has_focus)
 
     def paint(self, width: float, height: float) -> None:
         self.p.fillRect(QRectF(0, 0, width, height), QColor(self.theme.paper))
@@ -49,6 +51,7 @@ class SeasonPainter(Pens):
         for lane in scene.lanes:
             for closed in lane.content.closed:
                 self._closed(lane, closed)
+        self._ghosts.behind()
         for link in scene.links:
             self._link(link)
         for lane in scene.lanes:
@@ -56,6 +59,7 @@ class SeasonPainter(Pens):
                 self._band(lane, band)
             self._clashes.overflow(lane)
             self._lines(lane, width)
+        self._ghosts.over()
         for lane in scene.lanes:
             self._clashes.marks(lane)
         p.restore()
@@ -106,24 +110,12 @@ class SeasonPainter(Pens):
         self.p.setBrush(Qt.BrushStyle.NoBrush)
         self.p.drawPath(path)
 
-    def _outline(self, lane: Lane, band: Band) -> QPolygonF:
-        """The stepped shape of a band, cut at the line: what stands above it is drawn as overflow."""
-        scene, cap = self.scene, lane.content.room
-        upper: list[QPointF] = []
-        lower: list[QPointF] = []
-        for piece in band.pieces:
-            x0, x1 = scene.x(piece.start), scene.x(piece.end)
-            high, low = scene.top(lane.y(min(piece.high, cap))), scene.top(lane.y(min(piece.low, cap)))
-            upper += [QPointF(x0, high), QPointF(x1, high)]
-            lower += [QPointF(x0, low), QPointF(x1, low)]
-        return QPolygonF(upper + lower[::-1])
-
     def _band(self, lane: Lane, band: Band) -> None:
         scene, p = self.scene, self.p
         if not self.is_visible(band.start, band.end):
             return
         colour = self.theme.batch(scene.batch_numbers[band.batch_id])
-        shape = self._outline(lane, band)
+        shape = self.outline(lane, band)
         fill = QColor(colour.fill)
         is_picked, is_hovered = (
             scene.picked.batch_id == band.batch_id,

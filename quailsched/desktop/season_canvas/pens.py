@@ -5,8 +5,10 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
+from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.lanes import Band
 from quailsched.desktop.season_canvas.scene import Scene
 from quailsched.desktop.theme import Theme
 from quailsched.farm.records import Units
@@ -31,6 +33,18 @@ class Pens:
 
     def is_visible(self, start: date, end: date) -> bool:
         return self.scene.x(end) >= self.scene.left and self.scene.x(start) <= self.p.viewport().width()
+
+    def outline(self, lane: Lane, band: Band) -> QPolygonF:
+        """The stepped shape of a band, cut at the line: what stands above it is drawn as overflow."""
+        scene, cap = self.scene, lane.content.room
+        upper: list[QPointF] = []
+        lower: list[QPointF] = []
+        for piece in band.pieces:
+            x0, x1 = scene.x(piece.start), scene.x(piece.end)
+            high, low = scene.top(lane.y(min(piece.high, cap))), scene.top(lane.y(min(piece.low, cap)))
+            upper += [QPointF(x0, high), QPointF(x1, high)]
+            lower += [QPointF(x0, low), QPointF(x1, low)]
+        return QPolygonF(upper + lower[::-1])
 
     def hatch(
         self, rect: QRectF, colour: QColor, step: float, thickness: float, leaning: int, dotted: bool = False

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.lanes import Band, Link
 from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.season.clash import Clash
@@ -36,6 +37,7 @@ class Scene:
     batch_names: dict[str, str]
     picked: Picked
     hovered: Picked
+    ghosts: tuple[Ghost, ...] = ()
 
     def x(self, day: date) -> float:
         return self.left + self.scale.x(day) - self.dx

@@ -1,0 +1,77 @@
+"""Where the views stand, and the bar above them that says that a trial is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from quailsched.desktop.labels import label
+from quailsched.farm.faults import Fault
+from quailsched.farm.records import Trial
+
+
+class TrialBar(QFrame):
+    """The name of the trial, what of it does not fit, and what can be done with it."""
+
+    compare_asked = Signal()
+    keep_asked = Signal()
+    drop_asked = Signal()
+    back_asked = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("trialBar")
+        self.text = label("")
+        self.misfits = label("", "soft")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(14, 6, 14, 6)
+        words = QVBoxLayout()
+        words.setSpacing(2)
+        words.addWidget(self.text)
+        words.addWidget(self.misfits)
+        row.addLayout(words, 1)
+        self.buttons = {
+            "Compare": (self.compare_asked, "The plan and the trial side by side"),
+            "Keep it": (self.keep_asked, "The plan becomes as the trial is; undo takes it back"),
+            "Drop it": (self.drop_asked, "The trial goes, the plan stays as it is; undo brings it back"),
+            "Back to the plan": (self.back_asked, "The trial stays for later, under Trials in the menu"),
+        }
+        for text, (asked, tip) in self.buttons.items():
+            button = QPushButton(text)
+            button.setToolTip(tip)
+            button.clicked.connect(lambda _checked=False, signal=asked: signal.emit())
+            row.addWidget(button)
+
+    def show_trial(self, trial: Trial, misfits: Sequence[Fault]) -> None:
+        self.text.setText(
+            f"You are looking at the trial “{trial.name}”. What you change stays in it; dashed outlines show the plan."
+        )
+        self.misfits.setText("\n".join(f"Left out – {fault.sentence()}" for fault in misfits))
+        self.misfits.setVisible(bool(misfits))
+
+
+class Stage(QFrame):
+    """The views; while a trial is looked at, in a dashed frame with the bar above them."""
+
+    def __init__(self, views: QWidget) -> None:
+        super().__init__()
+        self.bar = TrialBar()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.bar)
+        column.addWidget(views, 1)
+        self.show_trial(None, ())
+
+    def show_trial(self, trial: Trial | None, misfits: Sequence[Fault]) -> None:
+        """Show that ``trial`` is looked at; None for the plan."""
+        self.bar.setVisible(trial is not None)
+        if trial is not None:
+            self.bar.show_trial(trial, misfits)
+        name = "planStage" if trial is None else "trialStage"
+        if self.objectName() != name:
+            self.setObjectName(name)
+            self.style().unpolish(self)
+            self.style().polish(self)

@@ -1,0 +1,172 @@
+"""Trials: what-if copies of the plan, kept as the records that they have otherwise than the plan.
+
+A record that a trial has not touched follows the plan. When the plan has moved on so far that some of a trial's
+records do not fit any more, the trial is shown without these, and ``misfits`` tells why.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from quailsched.edits.change import Change, Touch, apply
+from quailsched.edits.records import put, sound
+from quailsched.farm.check import faults_of
+from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.plain import record_from_tagged, tagged
+from quailsched.farm.records import Farm, Place, Record, Settings, Trial, TrialRecord
+
+
+@dataclass(frozen=True, slots=True)
+class Fitted:
+    """The farm of a trial, sound if the plan is, and why records of the trial were left out of it."""
+
+    farm: Farm
+    misfits: tuple[Fault, ...]
+
+
+def start_trial(farm: Farm, name: str, new_id: str) -> Change:
+    """A trial that is as the plan is. Raises FarmError for a name that is empty or taken."""
+    return put(farm, Trial(new_id, name.strip()), f"Start trial “{name.strip()}”")
+
+
+def rename_trial(farm: Farm, trial_id: str, name: str) -> Change:
+    """Another name. Raises FarmError if it is empty or taken, KeyError for an unknown trial."""
+    return put(farm, replace(trial_in(farm, trial_id), name=name.strip()), f"Call the trial “{name.strip()}”")
+
+
+def drop_trial(farm: Farm, trial_id: str) -> Change:
+    """Take a trial away; the plan stays as it is."""
+    trial = trial_in(farm, trial_id)
+    return Change(f"Drop trial “{trial.name}”", (Touch(trial, None),))
+
+
+def keep_trial(farm: Farm, trial_id: str) -> Change:
+    """The plan takes what the trial has otherwise, and the trial goes: one step.
+
+    Raises FarmError with a sentence for everything that does not fit the plan of today.
+    """
+    trial = trial_in(farm, trial_id)
+    refused = [fault for one in trial.records if (fault := _refusal(farm, one)) is not None]
+    if refused:
+        raise FarmError(refused)
+    touches = [Touch(farm.find(one.record_id), _record_of(one)) for one in trial.records]
+    changed = [touch for touch in touches if touch.before != touch.after]
+    try:
+        return sound(farm, Change(f"Keep trial “{trial.name}”", (*changed, Touch(trial, None))))
+    except FarmError as error:
+        raise FarmError([_told(farm, fault) for fault in error.faults]) from None
+
+
+def change_in_trial(farm: Farm, trial_id: str, change: Change) -> Change:
+    """``change``, which was made for the farm of the trial, as a change of the trial's record in ``farm``.
+
+    A record that ends as the plan has it is no longer the trial's own. Raises ValueError if ``change`` does not
+    fit the farm of the trial.
+    """
+    trial = trial_in(farm, trial_id)
+    apply(farm_of_trial(farm, trial_id), change)
+    records = {one.record_id: one for one in trial.records}
+    for touch in change.touches:
+        records.pop(touch.record_id, None)
+        if touch.after != farm.find(touch.record_id):
+            content = "" if touch.after is None else _content(touch.after)
+            records[touch.record_id] = TrialRecord(touch.record_id, content)
+    after = replace(trial, records=tuple(sorted(records.values(), key=lambda one: one.record_id)))
+    merge_key = f"trial {trial_id} {change.merge_key}" if change.merge_key else ""
+    return Change(f"{change.label} (trial “{trial.name}”)", (Touch(trial, after),), merge_key)
+
+
+def trial_in(farm: Farm, trial_id: str) -> Trial:
+    """The trial with this id. Raises KeyError if the farm has none."""
+    trial = farm.find(trial_id)
+    if not isinstance(trial, Trial):
+        raise KeyError(trial_id)
+    return trial
+
+
+def farm_of_trial(farm: Farm, trial_id: str) -> Farm:
+    """The plan with the trial's records put in and taken out, without any trials, as far as they fit."""
+    return fitted(farm, trial_id).farm
+
+
+def fitted(farm: Farm, trial_id: str) -> Fitted:
+    """The farm of a trial and what of it does not fit the plan of today. Raises KeyError for an unknown trial."""
+    trial = trial_in(farm, trial_id)
+    refusals = {one: _refusal(farm, one) for one in trial.records}
+    misfits = [fault for fault in refusals.values() if fault is not None]
+    wanted = [one for one, fault in refusals.items() if fault is None]
+    plan = replace(farm, trials=())
+    old = frozenset(faults_of(plan))
+    shown, left = _with_as_many(plan, wanted, old)
+    shown, left = _with_as_many(shown, left, old)  # what was in the way of one may be in place by now
+    for one in left:
+        misfits += [_told(farm, fault) for fault in _new_faults(_with(shown, [one]), old)]
+    return Fitted(shown, tuple(dict.fromkeys(misfits)))
+
+
+def _with_as_many(farm: Farm, wanted: Sequence[TrialRecord], old: frozenset[Fault]) -> tuple[Farm, list[TrialRecord]]:
+    """``farm`` with all of ``wanted`` that make no new fault, and those that do. Halved until they are found."""
+    if not wanted:
+        return farm, []
+    whole = _with(farm, wanted)
+    if not _new_faults(whole, old):
+        return whole, []
+    if len(wanted) == 1:
+        return farm, list(wanted)
+    middle = len(wanted) // 2
+    first, left = _with_as_many(farm, wanted[:middle], old)
+    both, more = _with_as_many(first, wanted[middle:], old)
+    return both, left + more
+
+
+def _with(farm: Farm, wanted: Sequence[TrialRecord]) -> Farm:
+    removed = {one.record_id for one in wanted if not one.content}
+    records = [record for one in wanted if (record := _record_of(one)) is not None]
+    return farm.with_records(removed, tuple(records))
+
+
+def _new_faults(farm: Farm, old: frozenset[Fault]) -> list[Fault]:
+    return [fault for fault in faults_of(farm) if fault not in old]
+
+
+def _refusal(farm: Farm, one: TrialRecord) -> Fault | None:
+    """Why a record of a trial can be in no farm like this one; None if it can."""
+    where = "record of the trial"
+    try:
+        record = _record_of(one)
+    except (ValueError, AttributeError, FarmError):
+        return Fault(where, one.record_id, "the JSON text of a record is accepted", "records")
+    was = farm.find(one.record_id)
+    if isinstance(was, Trial) or isinstance(record, Trial):
+        return Fault(where, one.record_id, "a trial holds no trials", "records")
+    if isinstance(was, Settings) is not isinstance(record, Settings):
+        return Fault(where, one.record_id, "a farm keeps its one settings record", "records")
+    return None
+
+
+def _told(farm: Farm, fault: Fault) -> Fault:
+    """``fault`` as the keeper of ``farm`` understands it: places by name, not by id."""
+    if not fault.where.endswith(", place of a stay"):
+        return fault
+    place = farm.find(str(fault.value))
+    if isinstance(place, Place):
+        accepted = "the trial takes this place away, so the batch needs another one"
+        return replace(fault, value=place.name, accepted=accepted)
+    accepted = "change the batch anew in the trial, or drop the trial"
+    return replace(fault, value="a place that the plan no longer has", accepted=accepted)
+
+
+def _content(record: Record) -> str:
+    return json.dumps(tagged(record), ensure_ascii=False, separators=(",", ":"))
+
+
+def _record_of(one: TrialRecord) -> Record | None:
+    return _read(one.content) if one.content else None
+
+
+@lru_cache(maxsize=4096)
+def _read(content: str) -> Record:
+    return record_from_tagged(json.loads(content))

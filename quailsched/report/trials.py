@@ -1,0 +1,161 @@
+"""Trials beside the plan, in words, as rows of a table and as JSON.
+
+Promises and money are left out: the program keeps neither yet, and ``LEFT_OUT`` says so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from quailsched.farm.records import Batch, Farm, Trial
+from quailsched.farm.units import count_text, day_text, span_text
+from quailsched.planner.compare import Comparison
+from quailsched.planner.totals import Totals
+from quailsched.report.clashes import clash_json, title_of
+from quailsched.report.trial_words import change_lines
+from quailsched.season.clash import Clash
+
+LEFT_OUT = "Promises and money are not compared: the program does not keep them yet."
+_NONE = "–"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the table: what it is, in the plan, in the trial."""
+
+    what: str
+    plan: str
+    trial: str
+
+    @property
+    def differs(self) -> bool:
+        return self.plan != self.trial
+
+
+def table_rows(comparison: Comparison) -> list[Row]:
+    """The two side by side. First eggs and hens in lay are told where they differ, or that they do not."""
+    clashes, plan, trial = comparison.clashes, comparison.plan_totals, comparison.trial_totals
+    rows = [
+        Row("Clashes ahead", f"{clashes.before:,}", f"{clashes.after:,}"),
+        Row("Chicks expected", f"{plan.hatched:,}", f"{trial.hatched:,}"),
+    ]
+    if plan.brought_in or trial.brought_in:
+        rows.append(Row("Birds brought in", f"{plan.brought_in:,}", f"{trial.brought_in:,}"))
+    rows.append(Row("Birds sold", f"{plan.sold:,}", f"{trial.sold:,}"))
+    rows.append(Row("Birds processed", f"{plan.processed:,}", f"{trial.processed:,}"))
+    return [*rows, *_first_egg_rows(comparison), *_hen_rows(plan, trial)]
+
+
+def _first_egg_rows(comparison: Comparison) -> Iterator[Row]:
+    plan, trial, since = comparison.plan_totals, comparison.trial_totals, comparison.plan_totals.since
+    for pair in comparison.records:
+        record = pair.trial or pair.plan
+        if not isinstance(record, Batch):
+            continue
+        days = [one.first_eggs.get(record.id) for one in (plan, trial)]
+        if days[0] != days[1]:
+            before, after = (day_text(day, since) if day else _NONE for day in days)
+            yield Row(f"First eggs of {record.name}", before, after)
+
+
+def _hen_rows(plan: Totals, trial: Totals) -> Iterator[Row]:
+    differing = [day for day in plan.hens_in_lay if plan.hens_in_lay[day] != trial.hens_in_lay[day]]
+    for day in differing:
+        words = f"Hens in lay, {day_text(day, plan.since)}"
+        yield Row(words, f"{plan.hens_in_lay[day]:,}", f"{trial.hens_in_lay[day]:,}")
+    if not differing:
+        yield Row(f"Hens in lay, next {len(plan.hens_in_lay)} months", "the same", "the same")
+
+
+def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str, str]]:
+    """What the trial does to each clash that it touches: "Gone", the clash, its heading, its days."""
+    since, clashes = comparison.plan_totals.since, comparison.clashes
+    groups: list[tuple[str, tuple[Clash, ...], Farm]] = [
+        ("New", clashes.new, comparison.trial),
+        ("Worse", clashes.worse, comparison.trial),
+        ("Eased", clashes.eased, comparison.trial),
+        ("Gone", clashes.gone, comparison.plan),
+    ]
+    return [
+        (word, clash, title_of(farm, clash), span_text(clash.first, clash.last, since))
+        for word, found, farm in groups
+        for clash in found
+    ]
+
+
+def same_text(comparison: Comparison) -> str:
+    """How many clashes the trial leaves as they are."""
+    same = comparison.clashes.same
+    return f"{count_text(same, 'clash', 'clashes')} {'stays' if same == 1 else 'stay'}." if same else "No clash stays."
+
+
+def misfit_lines(comparison: Comparison) -> list[str]:
+    """Why something of the trial could not be put into the plan of today."""
+    return [f"Left out – {fault.sentence()}" for fault in comparison.misfits]
+
+
+def trials_text(plan: Farm, found: Sequence[tuple[Trial, Comparison]]) -> str:
+    """Every trial with its comparison."""
+    if not found:
+        return f"{plan.settings.name}: no trial. In the window, Trials › Start a trial begins one."
+    lines = [f"{plan.settings.name}: {count_text(len(found), 'trial')} beside the plan"]
+    for trial, comparison in found:
+        lines += ["", f"  {trial.name}"]
+        lines += [f"    {line}" for line in (change_lines(comparison) or ["Nothing otherwise than in the plan."])]
+        lines += [f"    {line}" for line in misfit_lines(comparison)]
+        lines += ["", *_table_lines(table_rows(comparison)), ""]
+        lines += [f"    {word}: {heading}, {when}" for word, _, heading, when in clash_lines(comparison)]
+        lines.append(f"    {same_text(comparison)}")
+    return "\n".join([*lines, "", f"  {LEFT_OUT}"])
+
+
+def _table_lines(rows: Sequence[Row]) -> list[str]:
+    wide = max(len(row.what) for row in rows)
+    column = max(len(text) for row in rows for text in (row.plan, row.trial, "trial"))
+    head = f"    {'':<{wide}}  {'plan':>{column}}  {'trial':>{column}}"
+    return [head, *(f"    {row.what:<{wide}}  {row.plan:>{column}}  {row.trial:>{column}}" for row in rows)]
+
+
+def trials_json(plan: Farm, found: Sequence[tuple[Trial, Comparison]], since: date) -> dict[str, Any]:
+    """The document of ``quailsched trials --json``; dates ISO, birds whole expected numbers."""
+    return {
+        "farm": plan.settings.name,
+        "from": since.isoformat(),
+        "trials": [_trial_json(trial, comparison) for trial, comparison in found],
+        "not_compared": ["promises", "money"],
+    }
+
+
+def _trial_json(trial: Trial, comparison: Comparison) -> dict[str, Any]:
+    clashes = comparison.clashes
+    return {
+        "trial": trial.name,
+        "note": trial.note,
+        "changes": change_lines(comparison),
+        "left_out": [fault.sentence() for fault in comparison.misfits],
+        "plan": _side_json(comparison.plan, comparison.plan_totals, clashes.before),
+        "with_trial": _side_json(comparison.trial, comparison.trial_totals, clashes.after),
+        "clashes": {
+            "same": clashes.same,
+            **{word: [clash_json(comparison.trial, clash) for clash in found]
+               for word, found in (("new", clashes.new), ("worse", clashes.worse), ("eased", clashes.eased))},
+            "gone": [clash_json(comparison.plan, clash) for clash in clashes.gone],
+        },
+    }  # fmt: skip
+
+
+def _side_json(farm: Farm, totals: Totals, clashes: int) -> dict[str, Any]:
+    return {
+        "clashes": clashes,
+        "chicks": totals.hatched,
+        "brought_in": totals.brought_in,
+        "sold": totals.sold,
+        "processed": totals.processed,
+        "first_eggs": [
+            {"batch": farm.batch(batch_id).name, "day": day.isoformat()} for batch_id, day in totals.first_eggs.items()
+        ],
+        "hens_in_lay": {day.isoformat(): number for day, number in totals.hens_in_lay.items()},
+    }

@@ -22,7 +22,6 @@ from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
 from quailsched.report.trials import trials_json, trials_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
-from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
 from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
 from quailsched.session.open_farm import OpenFarm
@@ -43,7 +42,7 @@ def example(words: argparse.Namespace, today: date) -> int:
 def clashes(words: argparse.Namespace, today: date) -> int:
     """Exit code 1 if there are clashes, so that a script can ask."""
     opened, since = open_farm(words.file), words.since or today
-    found = clashes_of(opened.season, since)
+    found = opened.checked.since(since)
     if words.json:
         _print_json(clashes_json(opened.farm, found, since))
     else:
@@ -54,7 +53,7 @@ def clashes(words: argparse.Namespace, today: date) -> int:
 def ways_out_(words: argparse.Namespace, today: date) -> int:
     """Exit code 1 if a clash that was asked for has no way out."""
     opened, since = open_farm(words.file), words.since or today
-    found = list(enumerate(clashes_of(opened.season, since), 1))
+    found = list(enumerate(opened.checked.since(since), 1))
     if words.clash is not None:
         if not 1 <= words.clash <= len(found):
             many = f"a number from 1 to {len(found)}" if found else "none, as there is no clash"
@@ -142,7 +141,7 @@ def import_(words: argparse.Namespace, today: date) -> int:
 
 def in_words(opened: OpenFarm, today: date, calendar_to: Path) -> None:
     """The job of the window without a screen: clashes, free places, the next chores, the calendar file."""
-    print(clashes_text(opened.farm, clashes_of(opened.season, today), today), end="\n\n")
+    print(clashes_text(opened.farm, opened.checked.since(today), today), end="\n\n")
     print(places_text(opened.farm, place_states(opened.season, today, 8), today), end="\n\n")
     print(chores_text(opened.farm, chores_between(opened.season, today, today + timedelta(days=7)), today, 7))
     count = give_calendar(opened, calendar_to, today)

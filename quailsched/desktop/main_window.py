@@ -38,7 +38,6 @@ from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
-from quailsched.season.clashes import clashes_of
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
@@ -124,7 +123,7 @@ class MainWindow(QMainWindow):
     def refresh(self) -> None:
         """Show the farm as it is now."""
         farm, season = self.opened.farm, self.opened.season
-        clashes = clashes_of(season, self.today)
+        clashes = self.opened.checked.since(self.today)
         self.season.show_season(season, clashes, self.trials.ghosts())
         years = sorted(
             {batch.start.year for batch in farm.batches if batch.start >= self.today.replace(month=1, day=1)}

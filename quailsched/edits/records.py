@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from quailsched.edits.change import Change, Touch, apply
-from quailsched.farm.check import faults_of
+from quailsched.farm.check import faults_of, faults_of_batch
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.units import names_text
@@ -28,11 +28,23 @@ def put(farm: Farm, record: Record, label: str = "", merge_key: str = "") -> Cha
 
 def sound(farm: Farm, change: Change) -> Change:
     """``change`` itself. Raises FarmError with the faults that it would bring in."""
-    old = set(faults_of(farm))
-    new = [fault for fault in faults_of(apply(farm, change)) if fault not in old]
+    after = apply(farm, change)
+    if all(_is_other_plan(touch) for touch in change.touches):
+        ids = [touch.record_id for touch in change.touches]
+        old = {fault for one in ids for fault in faults_of_batch(farm, farm.batch(one))}
+        found = [fault for one in ids for fault in faults_of_batch(after, after.batch(one))]
+    else:
+        old, found = set(faults_of(farm)), faults_of(after)
+    new = [fault for fault in found if fault not in old]
     if new:
         raise FarmError(new)
     return change
+
+
+def _is_other_plan(touch: Touch) -> bool:
+    """Whether a batch has changed under the same name: no other record can have a new fault by that."""
+    before, after = touch.before, touch.after
+    return isinstance(before, Batch) and isinstance(after, Batch) and before.name == after.name
 
 
 def remove(farm: Farm, record_id: str) -> Change:

@@ -65,13 +65,18 @@ def faults_of(farm: Farm) -> list[Fault]:
     for person in farm.people:
         faults += _of(person, _person_faults(person))
     for batch in farm.batches:
-        faults += _of(batch, batch_faults(farm, batch))
+        faults += faults_of_batch(farm, batch)
     faults += _choice_faults(farm.choices)
     for acceptance in farm.acceptances:
         faults += _of(acceptance, _acceptance_faults(farm, acceptance))
     for trial in farm.trials:
         faults += _of(trial, _trial_faults(trial))
     return faults
+
+
+def faults_of_batch(farm: Farm, batch: Batch) -> list[Fault]:
+    """The faults of one batch of ``farm``, but for those of its name beside other names."""
+    return list(_of(batch, batch_faults(farm, batch)))
 
 
 def require_sound(farm: Farm) -> Farm:

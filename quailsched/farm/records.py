@@ -6,7 +6,7 @@ moving a batch changes one field. Ranges are half-open: ``end`` is the first day
 
 from __future__ import annotations
 
-from bisect import insort
+from bisect import bisect_left, insort
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
@@ -226,6 +226,7 @@ class Settings:
     note: str = ""
 
 
+_Key = Callable[[Any], tuple[Any, ...]]
 Record = Settings | Place | Person | Batch | FigureChoice | Acceptance | Trial
 
 
@@ -279,15 +280,23 @@ class Farm:
         if self.settings.id in gone or any(isinstance(record, Settings) for record in put):
             return farm_of([record for record in self.records() if record.id not in gone] + list(put))
         lists: dict[str, list[Any]] = {}
-        for record in (*map(self.find, gone), *put):
-            if record is not None and (name := _LIST_OF[type(record)]) not in lists:
-                lists[name] = [kept for kept in getattr(self, name) if kept.id not in gone]
+        by_id = dict(self._by_id)
+        for record_id in gone:
+            if (record := by_id.pop(record_id, None)) is not None:
+                of_type, key = self._list_for(lists, record)
+                del of_type[bisect_left(of_type, key(record), key=key)]
         for record in put:
-            name = _LIST_OF[type(record)]
-            insort(lists[name], record, key=_ORDER[name])
-        by_id = {record_id: record for record_id, record in self._by_id.items() if record_id not in gone}
-        by_id.update((record.id, record) for record in put)
+            of_type, key = self._list_for(lists, record)
+            insort(of_type, record, key=key)
+            by_id[record.id] = record
         return self._with_lists(lists, by_id)
+
+    def _list_for(self, lists: dict[str, list[Any]], record: Record) -> tuple[list[Any], _Key]:
+        """The list in ``lists`` that ``record`` belongs to, copied from this farm's at first, and what orders it."""
+        name = _LIST_OF[type(record)]
+        if name not in lists:
+            lists[name] = list(getattr(self, name))
+        return lists[name], _ORDER[name]
 
     def _with_lists(self, lists: dict[str, list[Any]], by_id: dict[str, Record]) -> Farm:
         """Made past ``__post_init__``: the lists are in order, and sorting 500 batches again takes a third of a
@@ -301,7 +310,7 @@ class Farm:
         return farm
 
 
-_ORDER: Final[Mapping[str, Callable[[Any], tuple[Any, ...]]]] = {
+_ORDER: Final[Mapping[str, _Key]] = {
     "places": lambda place: (place.position, place.name, place.id),
     "people": lambda person: (person.name, person.id),
     "batches": lambda batch: (batch.start, batch.name, batch.id),

@@ -23,25 +23,39 @@ def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> boo
 
     An old clash may stay as it is, break up into pieces of itself, or move along; it answers for one of the three.
     """
-    return clash not in after and not new_ones([old for old in before if old != clash], after)
+    gone, come = differing(before, after)
+    return clash in gone and not _unanswered([old for old in gone if old != clash], come)
 
 
 def new_ones(before: Sequence[Clash], after: Sequence[Clash]) -> list[Clash]:
     """The clashes of ``after`` for which none of ``before`` answers: those that a change has brought."""
-    left = [old for old in before if old not in after]
-    new = [one for one in after if one not in before]
+    return _unanswered(*differing(before, after))
+
+
+def differing(before: Sequence[Clash], after: Sequence[Clash]) -> tuple[list[Clash], list[Clash]]:
+    """The clashes of ``before`` that ``after`` has not, and those of ``after`` that were not there before.
+
+    Most are the same objects in both, which costs no comparison.
+    """
+    were, are = set(map(id, before)), set(map(id, after))
+    gone = [old for old in before if id(old) not in are]
+    come = [new for new in after if id(new) not in were]
+    return [old for old in gone if old not in come], [new for new in come if new not in gone]
+
+
+def _unanswered(gone: Sequence[Clash], come: Sequence[Clash]) -> list[Clash]:
     found: list[Clash] = []
     answered: set[Clash] = set()
     moved: list[Clash] = []
-    for one in new:
-        whole = next((old for old in left if is_piece(old, one)), None)
+    for one in come:
+        whole = next((old for old in gone if is_piece(old, one)), None)
         if whole is None:
             moved.append(one)
         else:
             answered.add(whole)
     for one in moved:
         match = next(
-            (old for old in left if old not in answered and is_same(old, one) and not has_grown(old, one)), None
+            (old for old in gone if old not in answered and is_same(old, one) and not has_grown(old, one)), None
         )
         if match is None:
             found.append(one)
@@ -57,9 +71,12 @@ def is_piece(old: Clash, new: Clash) -> bool:
 
 def eases(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> float | None:
     """How much of ``clash`` is left (less than 1) if it is smaller and no other has come; None otherwise."""
+    gone, come = differing(before, after)
+    if clash not in gone:
+        return None
     left = [new for new in after if is_same(clash, new)]
-    others = [new for new in after if not is_same(clash, new)]
+    others = [new for new in come if not is_same(clash, new)]
     was = abs(clash.need - clash.have) * ((clash.last - clash.first).days + 1)
     now = sum(abs(new.need - new.have) * ((new.last - new.first).days + 1) for new in left)
-    is_clean = all(any(is_same(old, new) and not has_grown(old, new) for old in before) for new in others)
+    is_clean = all(any(is_same(old, new) and not has_grown(old, new) for old in gone) for new in others)
     return now / was if is_clean and 0 < now < was else None

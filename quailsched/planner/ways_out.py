@@ -13,7 +13,7 @@ from quailsched.farm.records import Farm
 from quailsched.planner.checker import eases, solves
 from quailsched.planner.moves import Move, moves
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
+from quailsched.season.clashes import checked
 from quailsched.season.season import Season
 
 MOST_OFFERED = 6
@@ -41,9 +41,9 @@ class _Search:
 
     def __init__(self, farm: Farm, clash: Clash, today: date) -> None:
         self._farm, self._clash, self._today = farm, clash, today
-        season = Season(farm)
-        self._before = clashes_of(season, today)
-        self._moves = sorted(moves(season, clash, today), key=lambda move: move.cost)
+        self._checked = checked(Season(farm))
+        self._before = self._checked.since(today)
+        self._moves = sorted(moves(self._checked.season, clash, today), key=lambda move: move.cost)
         self._easing: list[tuple[float, Move]] = []
 
     def singles(self) -> Iterator[WayOut]:
@@ -82,7 +82,7 @@ class _Search:
         change = joined(self._farm, proposal)
         if change is None:
             return None, self._before
-        after = clashes_of(Season(apply(self._farm, change)), self._today)
+        after = self._checked.after(apply(self._farm, change)).since(self._today)
         if not solves(self._clash, self._before, after):
             return None, after
         sentence = " ".join(move.sentence for move in proposal)

@@ -6,8 +6,8 @@ places only the days around them, are looked at again; what follows is the same 
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from bisect import bisect_left, bisect_right, insort
+from collections.abc import Callable, Iterator, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from weakref import WeakKeyDictionary
@@ -30,21 +30,23 @@ class Checked:
     """A season with its clashes. ``after`` gives those of a changed farm."""
 
     def __init__(
-        self, season: Season, of_batches: Mapping[str, Clashes], of_places: Mapping[str, tuple[Clashes, ...]]
+        self,
+        season: Season,
+        of_batches: dict[str, Clashes],
+        of_places: dict[str, tuple[Clashes, ...]],
+        ordered: Sequence[Clash],
     ) -> None:
+        """``ordered`` are the clashes of all batches and places, sorted as ``_order_in`` says."""
         self.season = season
-        self._of_batches, self._of_places = of_batches, of_places
+        self._of_batches, self._of_places, self._ordered = of_batches, of_places, ordered
 
     @cached_property
     def clashes(self) -> Clashes:
         """Every clash, sorted by first day, then place, kind and batches."""
-        found = [clash for of_batch in self._of_batches.values() for clash in of_batch]
-        found += [clash for rules in self._of_places.values() for of_rule in rules for clash in of_rule]
-        found += [clash for rule in FARM_RULES for clash in rule(self.season)]
-        positions = {place.id: place.position for place in self.season.farm.places}
-        return tuple(
-            sorted(found, key=lambda c: (c.first, positions[c.place_id], c.kind, c.batch_ids, c.last, c.place_id))
-        )
+        of_farm = [clash for rule in FARM_RULES for clash in rule(self.season)]
+        if not of_farm:
+            return tuple(self._ordered)
+        return tuple(sorted((*self._ordered, *of_farm), key=_order_in(self.season.farm)))
 
     def since(self, day: date) -> Clashes:
         """Those that are not over before ``day``."""
@@ -55,32 +57,64 @@ class Checked:
         old = self.season.farm
         if farm.settings != old.settings or farm.people != old.people or not is_like(old, farm):
             return checked(Season(farm))
-        season = self.season.after(farm)
         gone, come = old.batches_not_in(farm), farm.batches_not_in(old)
-        places = [p for p in farm.places if old.find(p.id) is not p and old.find(p.id) != p]
+        season = self.season.after(farm, gone, come)
         of_places = dict(self._of_places)
-        spans = _spans(self.season, gone, season, come)
-        for place_id, (first, end) in spans.items():
-            place = farm.place(place_id)
+        for place_id, (first, end) in _spans(self.season, gone, season, come).items():
             of_places[place_id] = tuple(
-                _mended(look, back, season, place, clashes, first, end)
+                _mended(look, back, season, farm.place(place_id), clashes, first, end)
                 for (look, back), clashes in zip(_LOOKS, of_places[place_id], strict=True)
             )
-        for place in places:
-            of_places[place.id] = _of_place(season, place)
-            come += [p.batch for p in season.presences(place)]
+        touched = {batch.id: batch for batch in come}
+        for place in farm.places if farm.places is not old.places else ():
+            if old.find(place.id) is not place:
+                of_places[place.id] = _of_place(season, place)
+                touched.update((p.batch.id, p.batch) for p in season.presences(place))
         of_batches = dict(self._of_batches)
         for batch in gone:
             del of_batches[batch.id]
-        for batch in come:
+        for batch in touched.values():
             of_batches[batch.id] = _of_batch(season, batch)
-        return Checked(season, of_batches, of_places)
+        if farm.places is not old.places:
+            return _put_together(season, of_batches, of_places)
+        return Checked(season, of_batches, of_places, self._reordered(of_batches, of_places))
+
+    def _reordered(self, of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]) -> list[Clash]:
+        """``_ordered`` without the clashes that have gone and with those that have come: in a drag, most stay."""
+        batches = [(self._of_batches.get(one, ()), of_batches.get(one, ()))
+                   for one in self._of_batches.keys() | of_batches.keys()
+                   if self._of_batches.get(one) is not of_batches.get(one)]  # fmt: skip
+        places = [pair for one, new in of_places.items() if (old := self._of_places[one]) is not new
+                  for pair in zip(old, new, strict=True)]  # fmt: skip
+        before = {id(clash) for old, _ in (*batches, *places) for clash in old}
+        after = [clash for _, new in (*batches, *places) for clash in new]
+        still = before & {id(clash) for clash in after}
+        ordered = [clash for clash in self._ordered if id(clash) not in before or id(clash) in still]
+        key = _order_in(self.season.farm)
+        for clash in after:
+            if id(clash) not in still:
+                insort(ordered, clash, key=key)
+        return ordered
+
+
+def _order_in(farm: Farm) -> Callable[[Clash], tuple[object, ...]]:
+    positions = {place.id: (place.position, place.id) for place in farm.places}
+    return lambda clash: (
+        *(clash.first, positions[clash.place_id], clash.kind),
+        *(clash.batch_ids, clash.last, clash.sentence),
+    )
 
 
 def checked(season: Season) -> Checked:
     """A fresh look at everything."""
     of_batches = {batch.id: _of_batch(season, batch) for batch in season.farm.batches}
-    return Checked(season, of_batches, {place.id: _of_place(season, place) for place in season.farm.places})
+    return _put_together(season, of_batches, {place.id: _of_place(season, place) for place in season.farm.places})
+
+
+def _put_together(season: Season, of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]) -> Checked:
+    found = [clash for of_batch in of_batches.values() for clash in of_batch]
+    found += [clash for rules in of_places.values() for of_rule in rules for clash in of_rule]
+    return Checked(season, of_batches, of_places, sorted(found, key=_order_in(season.farm)))
 
 
 def clashes_of(season: Season, since: date | None = None) -> Clashes:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
@@ -85,11 +85,12 @@ class Season:
     def emptyings(self, place: Place) -> tuple[Emptying, ...]:
         return tuple(emptyings_of(self.spells(place)))
 
-    def after(self, farm: Farm) -> Season:
-        """The season of ``farm``, which must be like this one's (``is_like``): unchanged batches are not worked out
-        again."""
+    def after(self, farm: Farm, old: Sequence[Batch], new: Sequence[Batch]) -> Season:
+        """The season of ``farm``, in which the batches ``new`` stand in the place of ``old`` and no others differ.
+
+        Nothing else is worked out again, so the farms must be alike in what the rest follows from (``is_like``).
+        """
         season = Season(farm)
-        old, new = self.farm.batches_not_in(farm), farm.batches_not_in(self.farm)
         kept = {"_kinds": dict(self._kinds), "_days": dict(self._days), "_footprints": dict(self._footprints)}
         season.__dict__.update(kept, _presences_of_batches=dict(self._presences_of_batches))
         if farm.people is self.farm.people:

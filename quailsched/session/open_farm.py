@@ -11,6 +11,7 @@ from quailsched.edits.change import Change, apply
 from quailsched.edits.trials import Fitted, change_in_trial, fitted, trial_in
 from quailsched.farm.faults import Fault
 from quailsched.farm.records import Farm, Trial
+from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile
 from quailsched.store.journal import Entry
@@ -44,6 +45,7 @@ class OpenFarm:
         self.trial_id: str | None = None
         self._clock = clock
         self._listeners: list[Callable[[Notice], None]] = []
+        self._checked: dict[str | None, Checked] = {}
 
     @property
     def plan(self) -> Farm:
@@ -68,14 +70,25 @@ class OpenFarm:
     def _fitted(self) -> Fitted | None:
         return None if self.trial_id is None else fitted(self.plan, self.trial_id)
 
-    @cached_property
+    @property
     def season(self) -> Season:
-        return self.plan_season if self.trial_id is None else Season(self.farm)
+        return self.checked.season
 
-    @cached_property
+    @property
+    def checked(self) -> Checked:
+        """The season with its clashes, looked at again only where the farm has changed."""
+        return self._look_again(self.trial_id, self.farm)
+
+    @property
     def plan_season(self) -> Season:
-        """What follows from the plan; the trials that its farm carries may be those of before."""
-        return Season(self.plan)
+        """What follows from the plan."""
+        return self._look_again(None, self.plan).season
+
+    def _look_again(self, trial_id: str | None, farm: Farm) -> Checked:
+        last = self._checked.get(trial_id)
+        if last is None or last.season.farm is not farm:
+            last = self._checked[trial_id] = checked(Season(farm)) if last is None else last.after(farm)
+        return last
 
     def listen(self, listener: Callable[[Notice], None]) -> None:
         """Call ``listener`` once after each change, when farm and season are the new ones."""
@@ -87,7 +100,7 @@ class OpenFarm:
             return
         label = "the plan" if trial_id is None else f"the trial “{trial_in(self.plan, trial_id).name}”"
         self.trial_id = trial_id
-        self._forget("_fitted", "season")
+        self._forget("_fitted")
         self._call(Notice(frozenset(), "look", label))
 
     def apply(self, change: Change) -> None:
@@ -129,16 +142,13 @@ class OpenFarm:
         return self.file.history()
 
     def _tell(self, change: Change, how: str) -> None:
-        self._forget("_fitted", "season")
-        if not all(isinstance(touch.before or touch.after, Trial) for touch in change.touches):
-            self._forget("plan_season")  # a step within a trial leaves the plan as it was
+        self._forget("_fitted")
         if self.trial_id is not None and not isinstance(self.plan.find(self.trial_id), Trial):
             self.trial_id = None  # kept, dropped, or its start was taken back
         self._call(Notice(frozenset(touch.record_id for touch in change.touches), how, change.label))
 
-    def _forget(self, *names: str) -> None:
-        for name in names:
-            self.__dict__.pop(name, None)
+    def _forget(self, name: str) -> None:
+        self.__dict__.pop(name, None)
 
     def _call(self, notice: Notice) -> None:
         for listener in list(self._listeners):

@@ -13,13 +13,17 @@ from collections.abc import Callable, Iterator, Sequence
 from quailsched.farm.records import Batch, Place
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Slice
+from quailsched.season.rules.building import build
 from quailsched.season.rules.cleanout import cleanout
 from quailsched.season.rules.eggs import cabinet, eggs, stale
+from quailsched.season.rules.fittings import feeder, heat, water
 from quailsched.season.rules.floor import calm, floor
 from quailsched.season.rules.groups import ages, cocks, crowd, quarantine
+from quailsched.season.rules.light import dark
 from quailsched.season.rules.moving_out import cold, young
 from quailsched.season.rules.notready import notready
 from quailsched.season.rules.nowhere import nowhere
+from quailsched.season.rules.overdue import overdue
 from quailsched.season.rules.people import hands
 from quailsched.season.season import Season
 
@@ -27,6 +31,8 @@ BatchRule = Callable[[Season, Batch], Iterator[Clash]]
 PlaceRule = Callable[[Season, Place, Sequence[Slice]], Iterator[Clash]]
 FarmRule = Callable[[Season], Iterator[Clash]]
 
-BATCH_RULES: tuple[BatchRule, ...] = (stale, young, cold, notready, nowhere, cocks, hands)
-PLACE_RULES: tuple[PlaceRule, ...] = (eggs, cabinet, floor, calm, crowd, ages, quarantine, cleanout)
-FARM_RULES: tuple[FarmRule, ...] = ()
+BATCH_RULES: tuple[BatchRule, ...] = (stale, young, cold, notready, nowhere, cocks, hands, overdue, dark)
+PLACE_RULES: tuple[PlaceRule, ...] = (
+    eggs, cabinet, floor, heat, water, feeder, calm, crowd, ages, quarantine, cleanout,
+)  # fmt: skip
+FARM_RULES: tuple[FarmRule, ...] = (build,)

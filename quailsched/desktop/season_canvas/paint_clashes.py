@@ -30,7 +30,7 @@ MARK_WORDS = {
     "water": "short drinkers",
     "feeder": "short feeders",
     "overdue": "past their day",
-    "build": "not built in time",
+    "build": "not built",
     "dark": "short days",
 }
 

@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from quailsched.farm.records import (
     Batch,
     Farm,
+    FigureChoice,
     Leaving,
     Origin,
     Part,
@@ -42,7 +43,11 @@ def example_farm(today: date, new_id: Callable[[], str]) -> Farm:
         latitude=51.0 if is_north else -41.0,
         note="An example. Change what you like, or begin your own with Farm › New farm.",
     )
-    return Farm(settings, places, _people(day_0, new_id), _batches(day_0, at, new_id))
+    people, batches = _people(day_0, new_id), _batches(day_0, at, new_id)
+    later = FigureChoice(
+        new_id(), "coturnix", "process_day", 56.0, reason="Two weeks on grass after the cocks are parted."
+    )
+    return Farm(settings, places, people, batches, (later,))
 
 
 def _warmth_ahead(lows: tuple[float, ...], today: date) -> float:
@@ -54,11 +59,19 @@ def _places(day_0: date, new_id: Callable[[], str]) -> tuple[Place, ...]:
         Place(new_id(), "Bench setter", Role.SETTER, 0, egg_places=180, turns_itself=True),
         Place(new_id(), "Hatching tray", Role.HATCHER, 1, egg_places=150, clean_out_days=1),
         Place(new_id(), "Old cabinet", Role.CABINET, 2, egg_places=60, clean_out_days=1),
-        Place(new_id(), "Tub brooder", Role.BROODER, 3, floor_cm2=13_000, clean_out_days=3),
-        Place(new_id(), "Shed brooder", Role.BROODER, 4, floor_cm2=22_000, clean_out_days=3),
+        Place(
+            new_id(), "Tub brooder", Role.BROODER, 3, floor_cm2=13_000, clean_out_days=3,
+            heat_sources=1, feeder_cm=240, drinker_cm=60,
+        ),
+        Place(
+            new_id(), "Shed brooder", Role.BROODER, 4, floor_cm2=22_000, clean_out_days=3,
+            heat_sources=1, feeder_cm=360, drinker_cm=80,
+        ),
+        # 22.5 hours at 10.5 a week, which is what the people below have, take the 15 days to ready_on.
         Place(
             new_id(), "Long run", Role.PEN, 5, floor_cm2=68_000, clean_out_days=7, outdoors=True,
-            ready_on=day_0 + timedelta(days=50), note="Roof and netting still to do.",
+            ready_on=day_0 + timedelta(days=50), note="Roof and netting still to do; a lamp on a timer hangs already.",
+            light_hours=14.0, work_hours=22.5, work_from=day_0 + timedelta(days=35),
         ),
         Place(new_id(), "Grass ark", Role.GRASS_PEN, 6, floor_cm2=12_000, clean_out_days=1, outdoors=True),
     )  # fmt: skip
@@ -69,9 +82,14 @@ def _people(day_0: date, new_id: Callable[[], str]) -> tuple[Person, ...]:
         return Span(day_0 + timedelta(days=start), day_0 + timedelta(days=end), reason)
 
     return (
-        Person(new_id(), "Ann", away=(span(58, 61, "family visit"), span(117, 124, "holiday"))),
-        Person(new_id(), "Leo", is_grown_up=False, away=(span(56, 61, "school trip"),), note="after school"),
-    )
+        Person(
+            new_id(), "Ann", away=(span(58, 61, "family visit"), span(117, 124, "holiday")), build_hours=7.0
+        ),
+        Person(
+            new_id(), "Leo", is_grown_up=False, away=(span(56, 61, "school trip"),), note="after school",
+            build_hours=3.5,
+        ),
+    )  # fmt: skip
 
 
 def _batches(day_0: date, at: dict[str, str], new_id: Callable[[], str]) -> tuple[Batch, ...]:

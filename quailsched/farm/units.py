@@ -62,6 +62,19 @@ def length_text(length_cm: float, units: Units) -> str:
     return f"{length_cm / CM_PER_INCH:.0f} in" if units is Units.US else f"{length_cm:g} cm"
 
 
+def two_lengths_text(one_cm: float, other_cm: float, units: Units) -> tuple[str, str]:
+    """Two lengths that differ, as whole centimetres or inches if these differ, else as fine as it takes."""
+    unit_cm, unit = (CM_PER_INCH, "in") if units is Units.US else (1.0, "cm")
+    texts = [(f"{one_cm / unit_cm:,.{n}f} {unit}", f"{other_cm / unit_cm:,.{n}f} {unit}") for n in range(3)]
+    return next((pair for pair in texts if pair[0] != pair[1]), texts[0 if one_cm == other_cm else -1])
+
+
+def hours_text(hours: float) -> str:
+    """ "1 hour", "22.5 hours": to a tenth, without a nought after the point."""
+    text = f"{hours:,.1f}".removesuffix(".0")
+    return f"{text} hour" if text == "1" else f"{text} hours"
+
+
 def weekday_text(day: date) -> str:
     """ "Thursday". Not by strftime: a window sets the locale of the desktop, and the rest is not in its language."""
     return _WEEKDAYS[day.weekday()]

@@ -18,6 +18,10 @@ from quailsched.resources import resource
 Points = tuple[tuple[float, float], ...]
 Choice = tuple[str, float | None, Points]
 
+# Figures of earlier handbooks, on which no rule ever counted: a farm that replaced one still opens, and nothing
+# follows from it. feeder_cm was one edge for all ages; feeder_edge_cm has the published edges by age.
+GONE_KEYS = frozenset({"feeder_cm"})
+
 
 @cache
 def handbook() -> Mapping[str, Kind]:
@@ -41,8 +45,9 @@ def kind_with(kind: Kind, choices: tuple[Choice, ...]) -> Kind:
     """A kind with a farm's own values: (key, value, ()) for a figure, (key, None, points) for a curve.
 
     Replaced ones are marked ``is_replaced``. Raises ValueError with a sentence for a key that the kind
-    lacks, one that is given twice, or a value that makes no sense. Days of a hatch that contradict each
-    other are not looked for here (``bounds.order_faults``): a choice alone may, and not all together.
+    lacks, one that is given twice, or a value that makes no sense; keys that have gone (``GONE_KEYS``) are passed
+    over. Days of a hatch that contradict each other are not looked for here (``bounds.order_faults``): a choice
+    alone may, and not all together.
     """
     figures, curves = dict(kind.figures), dict(kind.curves)
     seen: set[str] = set()
@@ -50,6 +55,8 @@ def kind_with(kind: Kind, choices: tuple[Choice, ...]) -> Kind:
         if key in seen:
             raise ValueError(f"{kind.name}: “{key}” is replaced twice; once is possible.")
         seen.add(key)
+        if key in GONE_KEYS:
+            continue
         if key in figures:
             figures[key] = _own_figure(figures[key], value, points)
         elif key in curves:

@@ -1,8 +1,9 @@
 """When the next eggs can go in, and how many, without any new clash.
 
-Planned for chance (``outlook.hatch``): floor and crowd for the hatch that only 1 in 10 exceeds, calm pens for the one
-that 9 in 10 reach, everything else for the eggs that are set. Every number is judged by the rules themselves, on a
-copy of the farm with the batch in it.
+Planned for chance (``outlook.hatch``): floor, heat, drinkers, feeders and crowd for the hatch that only 1 in 10
+exceeds, calm pens for the one that 9 in 10 reach, everything else for the eggs that are set. Every number is judged by
+the rules themselves, on a copy of the farm with the batch in it. Short days ahead of the hens (``dark``) are no limit:
+a lamp helps there, not fewer eggs or another day.
 """
 
 from __future__ import annotations
@@ -22,7 +23,8 @@ from quailsched.season.clashes import clashes_of
 from quailsched.season.route import usual_route
 from quailsched.season.season import Season
 
-ROOM_KINDS, CALM_KINDS = {"floor", "crowd"}, {"calm"}
+ROOM_KINDS, CALM_KINDS = {"floor", "heat", "water", "feeder", "crowd"}, {"calm"}
+_NO_LIMIT = {"dark"}
 EXCEEDED, REACHED = 0.1, 0.9  # one hatch in ten exceeds what there is room for, nine in ten reach what is counted on
 _MOST_ROUTES = 12
 _PROBE = "a batch being thought of"
@@ -136,7 +138,7 @@ class _Day:
         after = clashes_of(Season(self._farm.with_records(set(), (batch,))), self._today)
         here = {stay.place_id for stay in route}
         for clash in new_ones(self._before, after):
-            is_asked = clash.kind in kinds if kinds else clash.kind not in ROOM_KINDS | CALM_KINDS
+            is_asked = clash.kind in kinds if kinds else clash.kind not in ROOM_KINDS | CALM_KINDS | _NO_LIMIT
             if is_asked and (_PROBE in clash.batch_ids or clash.place_id in here):
                 return clash
         return None

@@ -25,6 +25,12 @@ TITLES = {
     "cocks": "Too many cocks in {place}",
     "quarantine": "Quarantine not over in {place}",
     "hands": "Nobody home for {place}",
+    "heat": "Too little heat in {place}",
+    "water": "Too little drinker edge in {place}",
+    "feeder": "Too little feeder edge in {place}",
+    "overdue": "Past their day in {place}",
+    "build": "{place} is not built in time",
+    "dark": "Days too short in {place}",
 }
 
 

@@ -6,7 +6,16 @@ from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
-from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_step_text
+from quailsched.farm.units import (
+    area_text,
+    count_text,
+    day_text,
+    hours_text,
+    span_text,
+    two_lengths_text,
+    warmth_step_text,
+)
+from quailsched.husbandry.cautions import caution
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
@@ -26,18 +35,29 @@ FIGURES = {
     "cocks": ("hens_per_cock", "cocks_mature_day"),
     "quarantine": ("quarantine_days",),
     "nowhere": ("incubation_days", "hatcher_hold_days"),
+    "heat": ("heat_source_chicks", "heat_off_day"),
+    "water": ("drinker_cm",),
+    "feeder": ("feeder_edge_cm",),
+    "overdue": ("process_day", "keep_lay_days"),
+    "dark": ("light_hours", "first_egg_day"),
 }
+# Topics of husbandry.cautions where what helps against a clash can hurt somebody.
+CAUTIONS = {"heat": "heat_lamp"}
 
-_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird", "people": "pair of hands"}
+_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird", "chicks": "chick", "people": "pair of hands"}
 
 
 def short_text(farm: Farm, clash: Clash) -> str:
-    """By how much need and have differ: "8.1 sq ft, about 37 birds", "2 days", "3 °C"."""
+    """By how much need and have differ: "8.1 sq ft, about 37 birds", "2 days", "3 °C", "6 hours"."""
     units, by = farm.settings.units, abs(clash.need - clash.have)
     if clash.unit == "cm2":
         return f"{area_text(by, units)}, about {count_text(clash.birds_over, 'bird')}"
+    if clash.unit == "cm":
+        return f"{two_lengths_text(by, 0, units)[0]}, about {count_text(clash.birds_over, 'bird')}"
     if clash.unit == "degC":
         return warmth_step_text(by, units)
+    if clash.unit == "hours":
+        return hours_text(by)
     return count_text(round(by), _SHORT_WORDS[clash.unit])
 
 
@@ -53,6 +73,8 @@ def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
     for key in FIGURES.get(clash.kind, ()):
         figure = kind.figures.get(key) or kind.curves[key]
         rows.append(("Counts on", f"{figure.label} ({figure.source_text})"))
+    if clash.kind in CAUTIONS:
+        rows.append(("Take care", caution(CAUTIONS[clash.kind]).text))
     return rows
 
 

@@ -68,6 +68,16 @@ class Slice:
         """The part of it between two day ordinals."""
         return replace(self, start=date.fromordinal(start), end=date.fromordinal(end))
 
+    def parts(self, borders: Iterable[int]) -> Iterator[Slice]:
+        """It cut at the day ordinals of ``borders`` that lie within it; whole if none does."""
+        first, end = self.start.toordinal(), self.end.toordinal()
+        inside = sorted({first, end, *(day for day in borders if first < day < end)})
+        if len(inside) == 2:
+            yield self
+            return
+        for start, stop in pairwise(inside):
+            yield self.cut(start, stop)
+
 
 def room_of(place: Place) -> int:
     """Egg places or square centimetres that there are."""

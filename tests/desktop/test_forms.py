@@ -172,7 +172,7 @@ def test_an_own_figure_replaces_the_published_one_and_back(opened: OpenFarm, qtb
     back.use_published.setChecked(True)
     back.save()
     assert kind_in(opened.farm, "coturnix").days("lockdown_day") == 15
-    assert opened.farm.choices == ()
+    assert [choice.key for choice in opened.farm.choices] == ["process_day"]  # the one of the example
 
 
 @pytest.mark.parametrize(
@@ -188,7 +188,7 @@ def test_a_curve_that_makes_no_sense_is_refused_beside_its_field(
     form.own_points.setText(points)
     form.save()
     assert any(sentence in text for text in faults_shown(form))
-    assert opened.farm.choices == ()
+    assert [choice.key for choice in opened.farm.choices] == ["process_day"]  # the one of the example
 
 
 def test_a_farm_that_lacks_a_first_place_says_which_one_to_add(empty: OpenFarm, today: date, qtbot: QtBot) -> None:
@@ -314,7 +314,7 @@ def test_the_tab_key_goes_from_top_to_bottom(opened: OpenFarm, today: date, qtbo
         *("Name", "A grown-up: may do what needs knives"),
         *("First day, 1", "Last day, 1", "Reason, 1", "Remove the days 1"),
         *("First day, 2", "Last day, 2", "Reason, 2", "Remove the days 2"),
-        *("Add days away", "Note", "Cancel", "Save"),
+        *("Add days away", "Building", "Note", "Cancel", "Save"),
     ]
     batch = BatchForm(None, opened, today)
     qtbot.addWidget(batch)
@@ -325,6 +325,65 @@ def test_the_tab_key_goes_from_top_to_bottom(opened: OpenFarm, today: date, qtbo
     assert stops.index("Birds, stay 1") == stops.index("Oldest egg stored") + 1
     assert stops.index("Remove, stay 6") == stops.index("Add a stay") - 1
     assert stops[-4:] == ["Usual route", "Note", "Cancel", "Save"]
+
+
+def test_fittings_left_empty_are_not_told_and_kept_as_typed(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    form = PlaceForm(None, opened, today)
+    qtbot.addWidget(form)
+    form.show()
+    qtbot.keyClicks(form.name, "Hut")
+    form.floor.area.setValue(1.0)
+    assert form.fittings.feeder.text() == "not told"
+    for field, typed in (
+        (form.fittings.feeder, "120"),
+        (form.fittings.heat_sources, "2"),
+        (form.fittings.light, "14.5"),
+    ):
+        field.setFocus()
+        field.selectAll()
+        qtbot.keyClicks(field, typed)
+    hut = form.record()
+    assert (hut.heat_sources, hut.feeder_cm, hut.drinker_cm, hut.light_hours) == (2, 120, None, 14.5)
+    form.fittings.feeder.clear()
+    assert form.record().feeder_cm is None
+
+
+def test_fittings_are_asked_only_where_they_fit(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    form = PlaceForm(None, opened, today)
+    qtbot.addWidget(form)
+    for field in (form.fittings.heat_sources, form.fittings.drinker, form.fittings.light):
+        field.setValue(4)
+    shown = {}
+    for role in Role:
+        choose_role(form, role)
+        one = form.record()
+        fields = (form.fittings.heat_sources, form.fittings.drinker, form.fittings.light)
+        shown[role] = [field.isVisibleTo(form) for field in fields]
+        assert [value is not None for value in (one.heat_sources, one.drinker_cm, one.light_hours)] == shown[role]
+    assert shown[Role.BROODER] == [True, True, True]
+    assert shown[Role.PEN] == shown[Role.GRASS_PEN] == [False, True, True]
+    assert shown[Role.SETTER] == shown[Role.HATCHER] == shown[Role.CABINET] == [False, False, False]
+
+
+def test_edges_in_inches_come_back_as_they_were(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    opened.apply(put(opened.farm, replace(opened.farm.settings, units=Units.US)))
+    place = next(place for place in opened.farm.places if place.feeder_cm)
+    form = PlaceForm(None, opened, today, place)
+    qtbot.addWidget(form)
+    assert form.fittings.feeder.text() == "94.5 in"  # 240 / 2.54 = 94.49
+    assert form.record() == place
+
+
+def test_changed_hours_of_work_are_counted_today(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    run = next(place for place in opened.farm.places if place.work_hours)
+    form = PlaceForm(None, opened, today, run)
+    qtbot.addWidget(form)
+    assert form.record() == run
+    form.work.hours.setValue(10)
+    assert (form.record().work_hours, form.record().work_from) == (10, today)
+    fresh = PlaceForm(None, opened, today)
+    qtbot.addWidget(fresh)
+    assert (fresh.record().work_hours, fresh.record().work_from) == (0, None)
 
 
 def test_width_times_length_is_kept_to_the_square_centimetre(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
@@ -415,7 +474,7 @@ def test_a_figure_that_was_only_looked_at_stays_the_published_one(opened: OpenFa
         form = FigureForm(None, opened, "coturnix", key)
         qtbot.addWidget(form)
         form.save()
-    assert opened.farm.choices == ()
+    assert [choice.key for choice in opened.farm.choices] == ["process_day"]  # the one of the example
 
 
 def test_a_figure_that_cannot_be_written_is_told(opened: OpenFarm, today: date, qtbot: QtBot) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QColor, QPalette
+from PySide6.QtGui import QColor, QPalette, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QComboBox,
@@ -34,6 +34,32 @@ class NumberField(QDoubleSpinBox):
         whole, _, rest = text.partition(point)
         rest = rest.rstrip("0").ljust(self._fewest, "0")
         return f"{whole}{point}{rest}" if rest else whole
+
+
+class MaybeField(NumberField):
+    """A number from 0 up, or nothing: an empty field says "not told"."""
+
+    _NOTHING = -1.0
+
+    def __init__(self, most: float, decimals: int, suffix: str = "") -> None:
+        super().__init__(self._NOTHING, most, decimals, suffix)
+        self.setSpecialValueText("not told")
+        self.setValue(self._NOTHING)
+
+    def _is_empty(self, text: str) -> bool:
+        return text.removesuffix(self.suffix()).strip() in ("", self.suffix().strip(), self.specialValueText())
+
+    def validate(self, text: str, at: int) -> object:
+        return (QValidator.State.Acceptable, text, at) if self._is_empty(text) else super().validate(text, at)
+
+    def valueFromText(self, text: str) -> float:
+        return self._NOTHING if self._is_empty(text) else super().valueFromText(text)
+
+    def show_value(self, value: float | None) -> None:
+        self.setValue(self._NOTHING if value is None else value)
+
+    def value_or_none(self) -> float | None:
+        return self.value() if self.value() >= 0 else None
 
 
 class _QuietWheel(QObject):

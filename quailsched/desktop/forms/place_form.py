@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QLineEd
 from quailsched.desktop.forms.dates import SpansField, day_field, day_of, days_field
 from quailsched.desktop.forms.fields import name_field
 from quailsched.desktop.forms.floor_field import FloorField
+from quailsched.desktop.forms.place_fittings import Fittings, WorkField
 from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.farm.check import MOST_CLEAN_OUT_DAYS, MOST_EGGS
 from quailsched.farm.kinds import kind_in
@@ -29,7 +30,7 @@ _USUAL_CLEAN_OUT = {Role.SETTER: 0, Role.HATCHER: 1, Role.CABINET: 1}
 
 
 class PlaceForm(RecordForm):
-    """Name, what it is for, how much it holds, and the days on which it cannot be used."""
+    """Name, what it is for, how much it holds, its fittings, and the days on which it cannot be used."""
 
     def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, place: Place | None = None) -> None:
         super().__init__(parent, opened, f"Change {place.name}" if place else "Add a place")
@@ -49,6 +50,8 @@ class PlaceForm(RecordForm):
         self.outdoors.setChecked(shown.outdoors)
         self.turns = QCheckBox("Turns the eggs by itself")
         self.turns.setChecked(shown.turns_itself)
+        self.fittings = Fittings(shown, opened.farm.settings.units)
+        self.work = WorkField(shown, today)
         self._ready_fields(shown, today)
         self.shut = SpansField(shown.shut, today, "Add days out of use")
         self.note = QLineEdit(shown.note)
@@ -86,7 +89,10 @@ class PlaceForm(RecordForm):
         self.add_field("clean_out_days", "&Clean-out", self.clean_out, "Days between the last out and the next in")
         self.add_field("outdoors", "", self.outdoors)
         self.add_field("turns_itself", "", self.turns)
+        self.fittings.add_to(self)
         self.add_field("ready_on", "", self.ready_row)
+        work_tip = "Set against people's hours of building until somebody is due here"
+        self.add_field("work_hours", "Wo&rk left", self.work, work_tip)
         self.add_field("shut", "Out of use", self.shut)
         self.add_field("note", "N&ote", self.note)
 
@@ -110,6 +116,7 @@ class PlaceForm(RecordForm):
         self.show_field("turns_itself", role in (Role.SETTER, Role.CABINET))
         self.show_field("floor_cm2", not role.holds_eggs)
         self.show_field("outdoors", role.is_pen)
+        self.fittings.show_fitting(self, role)
         self._tell_room()
 
     def _tell_room(self) -> None:
@@ -130,6 +137,8 @@ class PlaceForm(RecordForm):
         role = self._chosen()
         for field in (self.floor.area, self.egg_places, self.clean_out, self.ready):
             field.interpretText()
+        heat_sources, feeder_cm, drinker_cm, light_hours = self.fittings.values(role)
+        work_hours, work_from = self.work.values()
         return Place(
             id=self._id,
             name=self.name.text().strip(),
@@ -143,6 +152,12 @@ class PlaceForm(RecordForm):
             ready_on=day_of(self.ready) if self.is_built_later.isChecked() else None,
             shut=self.shut.spans(),
             note=self.note.text().strip(),
+            heat_sources=heat_sources,
+            feeder_cm=feeder_cm,
+            drinker_cm=drinker_cm,
+            light_hours=light_hours,
+            work_hours=work_hours,
+            work_from=work_from,
         )
 
 

@@ -26,6 +26,12 @@ MARK_WORDS = {
     "cocks": "too many cocks",
     "quarantine": "quarantine",
     "hands": "nobody home",
+    "heat": "too little heat",
+    "water": "short drinkers",
+    "feeder": "short feeders",
+    "overdue": "past their day",
+    "build": "not built",
+    "dark": "short days",
 }
 
 

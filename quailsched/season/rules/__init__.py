@@ -16,11 +16,14 @@ from dataclasses import dataclass
 from quailsched.farm.records import Batch, Place
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Slice, Spell
-from quailsched.season.rules import eggs, floor, groups
+from quailsched.season.rules import eggs, fittings, floor, groups
+from quailsched.season.rules.building import build
 from quailsched.season.rules.cleanout import cleanout
+from quailsched.season.rules.light import dark
 from quailsched.season.rules.moving_out import cold, young
 from quailsched.season.rules.notready import notready
 from quailsched.season.rules.nowhere import nowhere
+from quailsched.season.rules.overdue import overdue
 from quailsched.season.rules.people import hands
 from quailsched.season.season import Season
 
@@ -48,15 +51,20 @@ BATCH_RULES = (
     BatchRule(nowhere, timeless=True),
     BatchRule(groups.cocks, timeless=True),
     BatchRule(hands),
+    BatchRule(overdue, timeless=True),
+    BatchRule(dark),
 )
 PLACE_RULES = (
     PlaceRule(eggs.eggs, eggs.may_be_too_many),
     PlaceRule(eggs.cabinet, eggs.may_be_wrong),
     PlaceRule(floor.floor, floor.may_be_too_small),
+    PlaceRule(fittings.heat, fittings.may_be_cold),
+    PlaceRule(fittings.water, fittings.may_be_thirsty),
+    PlaceRule(fittings.feeder, fittings.may_be_hungry),
     PlaceRule(floor.calm, floor.may_be_too_few),
     PlaceRule(groups.crowd, groups.may_crowd),
     PlaceRule(groups.ages, groups.may_differ),
     PlaceRule(groups.quarantine, groups.may_mix),
 )
 SPELL_RULES: tuple[SpellRule, ...] = (cleanout,)
-FARM_RULES: tuple[FarmRule, ...] = ()
+FARM_RULES: tuple[FarmRule, ...] = (build,)

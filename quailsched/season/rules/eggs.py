@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
 
 from quailsched.farm.records import Batch, Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
@@ -88,13 +87,8 @@ def _still(season: Season, share: Share, piece: Slice) -> bool:
 
 def _at_borders(season: Season, piece: Slice) -> Iterator[Slice]:
     """``piece`` cut at the lockdown days of its batches: lockdown changes no load, but it changes this rule."""
-    cuts = {piece.start.toordinal(), piece.end.toordinal()}
-    for share in piece.shares:
-        batch = share.presence.batch
-        cuts.add(batch.start.toordinal() + season.days(batch).lockdown)
-    inside = sorted(c for c in cuts if piece.start.toordinal() <= c <= piece.end.toordinal())
-    for start, end in pairwise(inside):
-        yield piece.cut(start, end)
+    batches = (share.presence.batch for share in piece.shares)
+    return piece.parts(batch.start.toordinal() + season.days(batch).lockdown for batch in batches)
 
 
 def _wrong_eggs(season: Season, place: Place, piece: Slice) -> int:

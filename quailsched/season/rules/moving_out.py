@@ -14,7 +14,11 @@ from quailsched.season.season import Season
 
 
 def young(season: Season, batch: Batch) -> Iterator[Clash]:
-    """In a pen before the birds are feathered and off heat (figures feathered_day, heat_off_day)."""
+    """In a pen before the birds are feathered and off heat (figures feathered_day, heat_off_day).
+
+    Figure out_day, the usual age for going out, is no rule: feathered birds may go sooner where nights allow it
+    (``cold``), and no published least age was found. The usual route takes it (``season.route``).
+    """
     days = season.days(batch)
     for place, presence in season.stays_of(batch):
         if not place.role.is_pen:

@@ -1,0 +1,155 @@
+"""Heat sources, drinkers and feeders: too few of them, or too short, for the birds. What was not told is not checked."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Sequence
+from datetime import timedelta
+
+from quailsched.farm.records import Place, Role
+from quailsched.farm.units import count_text, day_text, names_text, two_lengths_text
+from quailsched.season.clash import Clash, clash_of_run, stretches
+from quailsched.season.occupancy import Share, Slice, Spell, slice_of
+from quailsched.season.season import Season
+
+_Each = Callable[[Share, Slice], float]
+
+
+def heat(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
+    """More chicks on heat (below figure heat_off_day) than the brooder's lamps or plates warm (heat_source_chicks).
+
+    Kinds that want different numbers to a lamp are judged by the least of them.
+    """
+    sources = place.heat_sources
+    if place.role is not Role.BROODER or sources is None:
+        return
+
+    def warmed(piece: Slice) -> int:
+        kinds = (season.kind(share.presence.batch) for share in piece.shares)
+        return math.floor(sources * min((kind.value("heat_source_chicks") for kind in kinds), default=0))
+
+    pieces = [_on_heat(season, part) for piece in slices for part in _at_heat_off(season, piece)]
+    for run in stretches(pieces, lambda piece: piece.birds > warmed(piece)):
+        worst = max(run, key=lambda piece: piece.birds - warmed(piece))
+        chicks, have = worst.birds, warmed(worst)
+        lamps = f"{count_text(sources, 'heat source')} for {have:,}" if sources else "no heat source"
+        sentence = (
+            f"{count_text(chicks, 'chick')} of {_names(worst)} {_need(chicks)} heat by {day_text(worst.start)}, and "
+            f"{place.name} has {lamps}: {count_text(chicks - have, 'chick')} too many. Chilled chicks pile up and smother."
+        )
+        yield clash_of_run("heat", place, run, worst, chicks, have, "chicks", sentence, chicks - have)
+
+
+def may_be_cold(season: Season, place: Place, spell: Spell) -> bool:
+    if place.role is not Role.BROODER or place.heat_sources is None:
+        return False
+    return spell.most.birds > place.heat_sources * min(
+        season.kind(presence.batch).value("heat_source_chicks") for presence in spell.presences
+    )
+
+
+def may_be_thirsty(season: Season, place: Place, spell: Spell) -> bool:
+    if place.role.holds_eggs or place.drinker_cm is None:
+        return False
+    each = max(season.kind(presence.batch).value("drinker_cm") for presence in spell.presences)
+    return spell.most.birds * each > place.drinker_cm
+
+
+def may_be_hungry(season: Season, place: Place, spell: Spell) -> bool:
+    if place.role.holds_eggs or place.feeder_cm is None:
+        return False
+    curves = [season.kind(presence.batch).curves["feeder_edge_cm"] for presence in spell.presences]
+    return spell.most.birds * max(edge for curve in curves for _, edge in curve.points) > place.feeder_cm
+
+
+def _heat_off(season: Season, share: Share) -> int:
+    """The ordinal of the first day without heat."""
+    batch = share.presence.batch
+    return batch.start.toordinal() + season.days(batch).heat_off
+
+
+def _at_heat_off(season: Season, piece: Slice) -> Iterator[Slice]:
+    return piece.parts(_heat_off(season, share) for share in piece.shares)
+
+
+def _on_heat(season: Season, piece: Slice) -> Slice:
+    """``piece`` with only those birds in it that still need heat."""
+    day = piece.start.toordinal()
+    young = tuple(s for s in piece.shares if s.run.birds and day < _heat_off(season, s))
+    return slice_of(piece.start, piece.end, young)
+
+
+def water(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
+    """Less drinker edge than the birds need (figure drinker_cm each, at any age)."""
+    if place.role.holds_eggs or place.drinker_cm is None:
+        return
+
+    def each(share: Share, piece: Slice) -> float:
+        return season.kind(share.presence.batch).value("drinker_cm")
+
+    yield from _short_edges(season, place, slices, "water", place.drinker_cm, each)
+
+
+def feeder(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
+    """Less feeder edge than the birds need at their age (curve feeder_edge_cm)."""
+    if place.role.holds_eggs or place.feeder_cm is None:
+        return
+
+    def each(share: Share, piece: Slice) -> float:
+        batch = share.presence.batch
+        age = (piece.start - batch.start - timedelta(days=season.days(batch).hatch)).days
+        return season.kind(batch).at("feeder_edge_cm", age)
+
+    pieces = [part for piece in slices for part in _at_steps(season, piece)]
+    yield from _short_edges(season, place, pieces, "feeder", place.feeder_cm, each)
+
+
+def _at_steps(season: Season, piece: Slice) -> Iterator[Slice]:
+    """``piece`` cut where the edge that its birds need steps up or down: the load of floor need not change there."""
+    days = []
+    for share in piece.shares:
+        batch = share.presence.batch
+        hatch = batch.start.toordinal() + season.days(batch).hatch
+        days += [hatch + math.ceil(age) for age, _ in season.kind(batch).curves["feeder_edge_cm"].points]
+    return piece.parts(days)
+
+
+def _short_edges(
+    season: Season, place: Place, slices: Sequence[Slice], kind: str, have_cm: int, each: _Each
+) -> Iterator[Clash]:
+    """The clashes of an edge of ``have_cm``; ``each`` is what a bird of a share needs on the first day of a slice."""
+
+    def need(piece: Slice) -> float:
+        return round(sum(share.run.birds * each(share, piece) for share in piece.shares), 6)
+
+    what = "drinker" if kind == "water" else "feeder"
+    for run in stretches(slices, lambda piece: need(piece) > have_cm):
+        worst = max(run, key=need)
+        over = _birds_over(worst, need(worst) - have_cm, each)
+        needed, there = two_lengths_text(need(worst), have_cm, season.farm.settings.units)
+        sentence = (
+            f"{count_text(worst.birds, 'bird')} of {_names(worst)} {_need(worst.birds)} {needed} of {what} edge "
+            f"by {day_text(worst.start)}, {place.name} has {there}: about {count_text(over, 'bird')} too many, and the "
+            "weaker ones go short."
+        )
+        yield clash_of_run(kind, place, run, worst, need(worst), have_cm, "cm", sentence, over)
+
+
+def _birds_over(piece: Slice, over_cm: float, each: _Each) -> int:
+    """The fewest birds whose leaving frees ``over_cm``: those that need most each go first."""
+    left, birds = over_cm, 0
+    for share in sorted(piece.shares, key=lambda s: -each(s, piece)):
+        if left <= 0:
+            break
+        go = min(share.run.birds, math.ceil(round(left / each(share, piece), 6)))
+        left -= go * each(share, piece)
+        birds += go
+    return birds
+
+
+def _names(piece: Slice) -> str:
+    return names_text(list(dict.fromkeys(s.presence.batch.name for s in piece.shares if s.run.birds)))
+
+
+def _need(birds: int) -> str:
+    return "needs" if birds == 1 else "need"

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
-from quailsched.farm.units import area_text, count_text, day_text, span_text, warmth_step_text
+from quailsched.farm.units import area_text, count_text, day_text, named_day_text, span_text, warmth_step_text
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
@@ -99,4 +99,4 @@ def odds_text(kind: Kind, eggs: int) -> str:
 
 
 def _long(day: date) -> str:
-    return f"{day:%a} {day_text(day)} {day.year}"
+    return f"{named_day_text(day)} {day.year}"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QDate, QLocale, QSize, Qt
+from PySide6.QtCore import QDate, QSize, Qt
 from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QDateEdit,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from quailsched.desktop.forms.fields import button, dress, tab_in_order
 from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.records import Span
+from quailsched.farm.units import short_weekday_text
 
 _Row = tuple[QWidget, QDateEdit, QDateEdit, QLineEdit, QPushButton]
 
@@ -58,10 +59,10 @@ class _DayField(QDateEdit):
         self._has_moved_on = text.isdigit() and self.currentSection() != before
 
     def _name_day(self) -> None:
-        self.weekday.setText(self.locale().toString(self.date(), "ddd"))
+        self.weekday.setText(short_weekday_text(day_of(self)))
 
     def _weekday_width(self) -> int:
-        names = (self.locale().dayName(day, QLocale.FormatType.ShortFormat) for day in range(1, 8))
+        names = (short_weekday_text(EARLIEST + timedelta(days=day)) for day in range(7))
         return max(self.fontMetrics().horizontalAdvance(name) for name in names) + 10
 
     def sizeHint(self) -> QSize:

@@ -13,7 +13,7 @@ from quailsched.desktop.next_set.landscape import Landscape, number_of
 from quailsched.desktop.tasks import Run
 from quailsched.edits.records import put
 from quailsched.farm.records import Batch, Farm, Origin, Part
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
 from quailsched.planner.next_set import NextSet, best_of, next_sets
 from quailsched.report.inspect import odds_text
@@ -118,7 +118,7 @@ class NextSetView(QWidget):
         elif best is None:
             self.state.setText("On no day can eggs be set without a new clash. Solve those that there are first.")
         else:
-            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {best.day:%a} {day_text(best.day)}.")
+            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}.")
         day = kept or (best.day if best is not None else self.today)
         self.landscape.show_days(farm, days, number_of(days, day))
         self._chosen(number_of(days, day))
@@ -127,7 +127,7 @@ class NextSetView(QWidget):
         if not self._days:
             return
         one = self._one = self._days[number]
-        self._title.setText(f"{one.day:%a} {day_text(one.day)} {one.day.year}")
+        self._title.setText(f"{named_day_text(one.day)} {one.day.year}")
         self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
         self.eggs.setValue(one.eggs)
         self.eggs.setEnabled(one.eggs > 0)
@@ -150,7 +150,7 @@ class NextSetView(QWidget):
         if one.eggs:
             batch = self._batch(one, one.eggs)
             kind = Season(farm).kind(batch)
-            rows.append(("Hatch", f"{one.hatch:%a} {day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
+            rows.append(("Hatch", f"{named_day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
             words = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
             for stay in one.route:
                 start = one.day + timedelta(days=stay.from_day)

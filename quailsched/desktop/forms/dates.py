@@ -58,6 +58,11 @@ class _DayField(QDateEdit):
         super().keyPressEvent(event)
         self._has_moved_on = text.isdigit() and self.currentSection() != before
 
+    def focusNextPrevChild(self, is_forwards: bool) -> bool:
+        """A lone figure counts as it stands before the Tab key goes on: "3" is the third, not the 31st of before."""
+        self.interpretText()
+        return super().focusNextPrevChild(is_forwards)
+
     def _name_day(self) -> None:
         self.weekday.setText(short_weekday_text(day_of(self)))
 
@@ -95,6 +100,9 @@ def days_field(days: int, most: int) -> QSpinBox:
 
 
 def day_of(field: QDateEdit) -> date:
+    """The day that is typed: also while its last figure is still awaited, as when a key saves the form."""
+    if not field.hasAcceptableInput():
+        field.interpretText()
     chosen = field.date()
     return date(chosen.year(), chosen.month(), chosen.day())
 

@@ -30,7 +30,8 @@ def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
         if place.role.holds_eggs:
             lines.append(f"{taken:,} of {count_text(room, 'egg place')} taken")
         else:
-            lines.append(f"need {area_text(taken, units)}, have {area_text(room, units)}")
+            most = max(taken, room)
+            lines.append(f"need {area_text(taken, units, most)}, have {area_text(room, units, most)}")
     else:
         lines.append("empty")
     if hit.clash is not None:

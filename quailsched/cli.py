@@ -96,7 +96,9 @@ def parser() -> argparse.ArgumentParser:
     )
     word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
     sub = word(
-        "ways-out", "small changes that remove a clash, each re-checked", since="clashes from this day on (today)"
+        "ways-out",
+        "small changes that remove a clash, each re-checked; exit code 1 if a clash has none",
+        since="clashes from this day on (today)",
     )
     sub.add_argument("--clash", type=_count(10_000), metavar="N", help="of the clash with this number in the list only")
     sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")

@@ -192,6 +192,7 @@ def sheet_of(theme: Theme) -> str:
     QScrollBar::handle:hover {{ background: {t.soft}; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
     QScrollArea, QScrollArea > QWidget > QWidget#panel {{ background: transparent; border: none; }}
     """
 

@@ -4,8 +4,18 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout, QHBoxLayout, QPushButton, QSpinBox, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
 
 from quailsched.desktop.forms.batch_form import free_name
 from quailsched.desktop.labels import label
@@ -68,24 +78,40 @@ class NextSetView(QWidget):
         )
         left.addWidget(self.state)
         left.addWidget(self.landscape, 1)
-        outer.addLayout(left, 1)
+        outer.addLayout(left, 3)
         card = QFrame()
         card.setObjectName("card")
         column = QVBoxLayout(card)
         column.addWidget(self.kind)
         self._title = label("", "heading")
         column.addWidget(self._title)
-        self._rows = QGridLayout()
-        self._rows.setColumnStretch(1, 1)
-        column.addLayout(self._rows)
-        column.addStretch()
+        column.addWidget(self._rows_area(), 1)
         row = QHBoxLayout()
         row.addWidget(label("Eggs"))
         row.addWidget(self.eggs, 1)
         column.addLayout(row)
         column.addWidget(self.button)
-        card.setFixedWidth(self.fontMetrics().averageCharWidth() * 48)
-        outer.addWidget(card)
+        letter = self.fontMetrics().averageCharWidth()
+        card.setMinimumWidth(letter * 34)
+        card.setMaximumWidth(letter * 48)
+        outer.addWidget(card, 2)
+
+    def _rows_area(self) -> QScrollArea:
+        """The rows about one day; they scroll where the window is low."""
+        page, area = QWidget(), QScrollArea()
+        page.setObjectName("panel")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._rows = QGridLayout()
+        self._rows.setColumnStretch(1, 1)
+        column.addLayout(self._rows)
+        column.addStretch()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(page)
+        return area
 
     def set_farm(self, opened: OpenFarm) -> None:
         self.opened = opened
@@ -138,7 +164,7 @@ class NextSetView(QWidget):
                 widget.hide()  # it is freed later, and would be painted until then
                 widget.deleteLater()
         for row, (name, text) in enumerate(self._what_follows(one)):
-            self._rows.addWidget(label(name, "soft"), row, 0)
+            self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(label(text), row, 1)
         self._name_button()
 

@@ -54,6 +54,29 @@ def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow
     assert "Thu 8 Apr 2027, about 81 chicks" in told  # 132 x 61.31 % = 80.9
 
 
+def test_the_window_fits_a_small_screen_at_200_percent(window: MainWindow) -> None:
+    # 1280 x 720 pixels at 200 % are 640 x 360 of the window's own; a long name of a farm gives way.
+    window.top.farm_name.setText("The quail of Pebble Bank, Thistle Yard and the two upper meadows")
+    window.resize(640, 360)
+    QApplication.processEvents()
+    assert (window.width(), window.height()) == (640, 360)
+
+
+@pytest.mark.parametrize("width", [640, 760, 960, 1280, 1920])
+def test_no_place_of_frees_up_is_cut(window: MainWindow, width: int) -> None:
+    window.resize(width, 720)
+    QApplication.processEvents()
+    strip = window.season.frees_up
+    room, bar = strip._area.viewport().width(), strip._area.horizontalScrollBar()
+    shown = [c.geometry() for c in strip._columns if c.x() < room]
+    assert shown
+    assert all(one.right() < room for one in shown)
+    bar.setValue(bar.singleStep() // 3)  # as a mouse drags it, not far enough for the next
+    assert bar.value() == 0
+    bar.setValue(bar.singleStep())
+    assert bar.maximum() == 0 or bar.value() in (bar.singleStep(), bar.maximum())
+
+
 def test_a_click_on_the_overflow_picks_the_clash(window: MainWindow, qtbot: QtBot) -> None:
     canvas = window.season.canvas
     clash = next(c for c in clashes_of(window.opened.season) if c.kind == "floor")

@@ -122,4 +122,8 @@ class Rail(QWidget):
             button.setIcon(icon(picture, current().ink))
 
     def show_chosen(self, number: int) -> None:
+        """The Tab key comes to the view that is on; from there arrows go to the others."""
         self._group.button(number).setChecked(True)
+        for button in self._group.buttons():
+            is_on = button is self._group.button(number)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if is_on else Qt.FocusPolicy.ClickFocus)

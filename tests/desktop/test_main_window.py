@@ -54,6 +54,47 @@ def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow
     assert "Thu 8 Apr 2027, about 81 chicks" in told  # 132 x 61.31 % = 80.9
 
 
+def row_of(window: MainWindow, text: str) -> QPushButton:
+    """The button of the panel beside the season that says ``text``."""
+    return next(b for b in window.season.inspector.findChildren(QPushButton) if text in b.text())
+
+
+def test_buttons_of_the_panel_do_what_they_say(window: MainWindow, qtbot: QtBot) -> None:
+    qtbot.mouseClick(row_of(window, "Tub brooder is too small"), LEFT)
+    clash = window.season.picked.clash
+    assert clash is not None
+    assert (clash.kind, clash.place_id) == ("floor", window.opened.farm.places[3].id)
+    qtbot.mouseClick(row_of(window, "Show Clover"), LEFT)
+    assert window.season.picked == Picked(batch_id=batch_id(window, "Clover"))
+    before = window.opened.farm.batch(batch_id(window, "Clover")).start
+    qtbot.mouseClick(row_of(window, "A day later"), LEFT)
+    assert window.opened.farm.batch(batch_id(window, "Clover")).start == before + timedelta(days=1)
+    qtbot.mouseClick(row_of(window, "All clashes"), LEFT)
+    assert window.season.picked == Picked()
+
+
+def test_keys_stay_in_the_panel_when_its_page_changes(window: MainWindow, qtbot: QtBot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    assert window.season.canvas.hasFocus()  # arrows work as soon as the window is open
+    row = row_of(window, "Tub brooder is too small")
+    row.setFocus()
+    qtbot.keyClick(row, Qt.Key.Key_Space)
+    assert window.season.picked.clash is not None
+    assert row_of(window, "Show Clover").hasFocus()
+    qtbot.keyClick(row_of(window, "All clashes"), Qt.Key.Key_Space)
+    assert row_of(window, "Nights too cold").hasFocus()
+
+
+def test_the_tab_key_comes_to_the_view_that_is_on(window: MainWindow) -> None:
+    buttons = window.rail._group.buttons()
+    for number in range(len(buttons)):
+        window.show_view(number)
+        assert [bool(b.focusPolicy() & Qt.FocusPolicy.TabFocus) for b in buttons] == [
+            n == number for n in range(len(buttons))
+        ]
+
+
 def test_the_window_fits_a_small_screen_at_200_percent(window: MainWindow) -> None:
     # 1280 x 720 pixels at 200 % are 640 x 360 of the window's own; a long name of a farm gives way.
     window.top.farm_name.setText("The quail of Pebble Bank, Thistle Yard and the two upper meadows")

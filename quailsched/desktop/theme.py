@@ -176,6 +176,7 @@ def sheet_of(theme: Theme) -> str:
     QToolButton#view:focus {{ border: 1px solid {t.good}; }}
     QTableView {{ background: {t.card}; alternate-background-color: {t.sunk}; gridline-color: {t.line};
         border: 1px solid {t.line}; border-radius: 8px; }}
+    QTableView:focus {{ border-color: {t.good}; }}
     QHeaderView::section {{ background: {t.sunk}; color: {t.soft}; border: none; border-bottom: 1px solid {t.line};
         padding: 5px 8px; }}
     QCheckBox::indicator, QRadioButton::indicator {{ width: 1em; height: 1em; border: 1px solid {t.soft};

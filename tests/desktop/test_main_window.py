@@ -294,6 +294,21 @@ def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window:
     assert window.opened.farm == before
 
 
+def test_the_tab_key_comes_to_the_ways_out_before_the_buttons_below_them(window: MainWindow, qtbot: QtBot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    window.season._run = run_at_once
+    clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
+    window.season.canvas.show_clash(clash)
+    cards = window.season.inspector.cards.findChildren(WayCard)
+    qtbot.waitUntil(cards[-1].button.isVisible)
+    cards[-1].button.setFocus()
+    qtbot.keyClick(cards[-1].button, Qt.Key.Key_Tab)
+    assert row_of(window, "Show ").hasFocus()
+    qtbot.keyClick(row_of(window, "Show "), Qt.Key.Key_Backtab)
+    assert cards[-1].button.hasFocus()
+
+
 def test_work_beside_the_window_comes_back_on_its_thread(opened: OpenFarm, qtbot: QtBot) -> None:
     made = MainWindow(opened, date(2027, 4, 6))
     qtbot.addWidget(made)

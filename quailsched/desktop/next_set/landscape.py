@@ -91,6 +91,10 @@ class Landscape(QWidget):
                 self._paint_bars(painter)
                 self._paint_limits(painter)
                 self._paint_chosen(painter)
+            if self.hasFocus():  # a thin frame while the keys go to the days
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                painter.setPen(QPen(QColor(current().good), 1.5))
+                painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
         finally:
             painter.end()
 

@@ -8,7 +8,6 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QToolButton,
     QVBoxLayout,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.icons import icon
+from quailsched.desktop.labels import ShortLabel
 from quailsched.desktop.theme import current
 
 
@@ -36,12 +36,12 @@ class TopBar(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(18, 7, 18, 7)
         row.setSpacing(8)
-        self.farm_name = QLabel()
+        self.farm_name = ShortLabel(12)
         font = self.farm_name.font()
         font.setPointSizeF(font.pointSizeF() * 1.25)
         font.setBold(True)
         self.farm_name.setFont(font)
-        self.season_name = QLabel()
+        self.season_name = ShortLabel(0)
         self.season_name.setObjectName("soft")
         self.undo = self._button("Undo", "flat", undo)
         self.redo = self._button("Redo", "flat", redo)
@@ -50,7 +50,7 @@ class TopBar(QWidget):
         self.clashes = self._button("", "clashes", clashes)
         row.addWidget(self.farm_name)
         row.addWidget(self.season_name)
-        row.addSpacing(40)
+        row.addSpacing(16)
         row.addWidget(self.undo)
         row.addWidget(self.redo)
         row.addStretch()
@@ -122,4 +122,8 @@ class Rail(QWidget):
             button.setIcon(icon(picture, current().ink))
 
     def show_chosen(self, number: int) -> None:
+        """The Tab key comes to the view that is on; from there arrows go to the others."""
         self._group.button(number).setChecked(True)
+        for button in self._group.buttons():
+            is_on = button is self._group.button(number)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if is_on else Qt.FocusPolicy.ClickFocus)

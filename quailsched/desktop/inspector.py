@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
+    QApplication,
     QFrame,
     QGridLayout,
     QHBoxLayout,
@@ -72,7 +74,11 @@ class Inspector(QFrame):
         else:
             self._all_page(column, season, clashes)
         column.addStretch()
+        had_focus = self.isAncestorOf(QApplication.focusWidget() or self.window())
         self._area.setWidget(page)
+        first = page.findChild(QPushButton)
+        if had_focus and first is not None:  # else the keys would go nowhere: what had them is gone with its page
+            first.setFocus()
 
     def _first_page(self, column: QVBoxLayout) -> None:
         """A farm with nothing in it: how to begin."""
@@ -145,11 +151,11 @@ class Inspector(QFrame):
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
 
-def _button(text: str, action: object, name: str = "") -> QPushButton:
+def _button(text: str, action: Callable[..., object], name: str = "") -> QPushButton:
     button = QPushButton(text)
     button.setObjectName(name)
     button.setAutoDefault(False)
-    button.clicked.connect(action)
+    button.clicked.connect(lambda: action())  # Qt passes whether it is checked, in place of what the action has bound
     return button
 
 

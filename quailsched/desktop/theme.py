@@ -179,6 +179,7 @@ def sheet_of(theme: Theme) -> str:
     QToolButton#view:focus {{ border: 1px solid {t.good}; }}
     QTableView {{ background: {t.card}; alternate-background-color: {t.sunk}; gridline-color: {t.line};
         border: 1px solid {t.line}; border-radius: 8px; }}
+    QTableView:focus {{ border-color: {t.good}; }}
     QHeaderView::section {{ background: {t.sunk}; color: {t.soft}; border: none; border-bottom: 1px solid {t.line};
         padding: 5px 8px; }}
     QCheckBox::indicator, QRadioButton::indicator {{ width: 1em; height: 1em; border: 1px solid {t.soft};
@@ -195,6 +196,7 @@ def sheet_of(theme: Theme) -> str:
     QScrollBar::handle:hover {{ background: {t.soft}; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
     QScrollArea, QScrollArea > QWidget > QWidget#panel {{ background: transparent; border: none; }}
     """
 

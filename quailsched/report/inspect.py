@@ -11,6 +11,7 @@ from quailsched.farm.units import (
     count_text,
     day_text,
     hours_text,
+    named_day_text,
     span_text,
     two_lengths_text,
     warmth_step_text,
@@ -121,4 +122,4 @@ def odds_text(kind: Kind, eggs: int) -> str:
 
 
 def _long(day: date) -> str:
-    return f"{day:%a} {day_text(day)} {day.year}"
+    return f"{named_day_text(day)} {day.year}"

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from typing import Any
 
 from quailsched.farm.records import Farm
-from quailsched.farm.units import count_text, day_text, names_text, span_text
+from quailsched.farm.units import count_text, named_day_text, names_text, span_text
 from quailsched.planner.next_set import NextSet, best_of
 
 
@@ -26,9 +26,9 @@ def next_set_text(farm: Farm, found: Sequence[NextSet]) -> str:
     if best is None:
         lines.append("  On no day can eggs be set without a new clash. What stops them:")
     else:
-        lines.append(f"  Best: up to {count_text(best.eggs, 'egg')} on {best.day:%a} {day_text(best.day)}")
+        lines.append(f"  Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}")
         lines.append(
-            f"  by way of {route_text(farm, best)}; hatch on {best.hatch:%a} {day_text(best.hatch)}, about "
+            f"  by way of {route_text(farm, best)}; hatch on {named_day_text(best.hatch)}, about "
             f"{count_text(best.expected, 'chick')} (8 hatches in 10 give {best.few:,} to {best.many:,})"
         )
     lines.append("")

@@ -10,6 +10,7 @@ from quailsched.farm.units import (
     count_text,
     day_text,
     length_text,
+    named_day_text,
     names_text,
     span_text,
     two_areas_text,
@@ -56,6 +57,8 @@ def test_a_part_takes_the_unit_of_the_whole() -> None:
 
 def test_weekdays_are_in_the_language_of_the_rest_whatever_the_locale() -> None:
     assert [weekday_text(date(2027, 4, day)) for day in (5, 11)] == ["Monday", "Sunday"]
+    assert named_day_text(date(2027, 4, 22)) == "Thu 22 Apr"
+    assert named_day_text(date(2027, 4, 22), near=date(2026, 12, 1)) == "Thu 22 Apr 2027"
 
 
 def test_lengths() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QColor, QPalette, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QDoubleSpinBox,
     QLineEdit,
     QPushButton,
+    QSpinBox,
     QWidget,
 )
 
@@ -62,6 +63,23 @@ class MaybeField(NumberField):
         return self.value() if self.value() >= 0 else None
 
 
+class NarrowChoice(QComboBox):
+    """A choice that wants room for its longest text, but gets by with some letters where the screen is small."""
+
+    _FEWEST, _MOST = 9, 24  # letters
+
+    def sizeHint(self) -> QSize:
+        return self._cut(super().sizeHint(), self._MOST)
+
+    def minimumSizeHint(self) -> QSize:
+        return self._cut(super().minimumSizeHint(), self._FEWEST)
+
+    def _cut(self, hint: QSize, letters: int) -> QSize:
+        longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)
+        spare = longest - self.fontMetrics().averageCharWidth() * letters
+        return QSize(hint.width() - max(spare, 0), hint.height())
+
+
 class _QuietWheel(QObject):
     """Lets the wheel scroll the form; it changes a value only in the field that has the focus."""
 
@@ -82,7 +100,9 @@ def dress(root: QWidget) -> None:
     for widget in (root, *root.findChildren(QWidget)):
         if not isinstance(widget, _Field) or isinstance(widget.parent(), QAbstractSpinBox | QComboBox):
             continue
-        widget.setMinimumHeight(line_height(widget))
+        # The style draws a box of numbers a pixel smaller above and below than the fields beside it.
+        is_number = isinstance(widget, QSpinBox | QDoubleSpinBox)
+        widget.setMinimumHeight(line_height(widget) + (2 if is_number else 0))
         if current().is_dark:
             # The style draws outlines darker than the window, which nobody sees where that is dark already.
             palette = widget.palette()

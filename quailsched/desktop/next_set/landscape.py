@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, 
 from PySide6.QtWidgets import QWidget
 
 from quailsched.desktop.season_canvas.paint_clashes import MARK_WORDS
-from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks, week_ticks
+from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks, uncrossed, week_ticks
 from quailsched.desktop.theme import current
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, day_text
@@ -31,7 +31,7 @@ class Landscape(QWidget):
         self._farm: Farm | None = None
         self._at = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(420, 260)
+        self.setMinimumSize(220, 120)
         self.setAccessibleName("Most eggs by day")
 
     def show_days(self, farm: Farm, days: Sequence[NextSet], at: int) -> None:
@@ -91,6 +91,10 @@ class Landscape(QWidget):
                 self._paint_bars(painter)
                 self._paint_limits(painter)
                 self._paint_chosen(painter)
+            if self.hasFocus():  # a thin frame while the keys go to the days
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                painter.setPen(QPen(QColor(current().good), 1.5))
+                painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
         finally:
             painter.end()
 
@@ -115,7 +119,9 @@ class Landscape(QWidget):
         end = self._days[-1].day + timedelta(days=1)
         bold = QFont(self.font())
         bold.setBold(True)
-        for tick in week_ticks(scale, self._days[0].day, end, 34):
+        months = list(month_ticks(scale, self._days[0].day, end, 70))
+        weeks = week_ticks(scale, self._days[0].day, end, 34)
+        for tick in uncrossed(weeks, months, scale, self.fontMetrics().horizontalAdvance("28") + 2):
             if tick.day >= self._days[0].day:
                 p.setPen(QPen(QColor(theme.line), 0.6))
                 x = chart.left() + scale.x(tick.day)
@@ -124,10 +130,11 @@ class Landscape(QWidget):
                 p.drawText(QPointF(x + 2, chart.top() - 5), tick.label)
         p.setFont(bold)
         p.setPen(QColor(theme.ink))
-        for tick in month_ticks(scale, self._days[0].day, end, 70):
+        for tick in months:
             x = chart.left() + max(scale.x(tick.day), 0)
             following = (tick.day + timedelta(days=32)).replace(day=1)
-            if min(scale.x(following), chart.width()) - (x - chart.left()) > 80:
+            room = min(scale.x(following), chart.width()) - (x - chart.left())
+            if room > QFontMetricsF(bold).horizontalAdvance(tick.label) + 8:
                 p.drawText(QPointF(x + 2, chart.top() - 5 - line), tick.label)
         p.setFont(self.font())
 

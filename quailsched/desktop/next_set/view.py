@@ -4,8 +4,18 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout, QHBoxLayout, QPushButton, QSpinBox, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
 
 from quailsched.desktop.forms.batch_form import free_name
 from quailsched.desktop.labels import label
@@ -13,7 +23,7 @@ from quailsched.desktop.next_set.landscape import Landscape, number_of
 from quailsched.desktop.tasks import Run
 from quailsched.edits.records import put
 from quailsched.farm.records import Batch, Farm, Origin, Part
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
 from quailsched.planner.next_set import NextSet, best_of, next_sets
 from quailsched.report.inspect import odds_text
@@ -68,24 +78,40 @@ class NextSetView(QWidget):
         )
         left.addWidget(self.state)
         left.addWidget(self.landscape, 1)
-        outer.addLayout(left, 1)
+        outer.addLayout(left, 3)
         card = QFrame()
         card.setObjectName("card")
         column = QVBoxLayout(card)
         column.addWidget(self.kind)
         self._title = label("", "heading")
         column.addWidget(self._title)
-        self._rows = QGridLayout()
-        self._rows.setColumnStretch(1, 1)
-        column.addLayout(self._rows)
-        column.addStretch()
+        column.addWidget(self._rows_area(), 1)
         row = QHBoxLayout()
         row.addWidget(label("Eggs"))
         row.addWidget(self.eggs, 1)
         column.addLayout(row)
         column.addWidget(self.button)
-        card.setFixedWidth(self.fontMetrics().averageCharWidth() * 48)
-        outer.addWidget(card)
+        letter = self.fontMetrics().averageCharWidth()
+        card.setMinimumWidth(letter * 34)
+        card.setMaximumWidth(letter * 48)
+        outer.addWidget(card, 2)
+
+    def _rows_area(self) -> QScrollArea:
+        """The rows about one day; they scroll where the window is low."""
+        page, area = QWidget(), QScrollArea()
+        page.setObjectName("panel")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._rows = QGridLayout()
+        self._rows.setColumnStretch(1, 1)
+        column.addLayout(self._rows)
+        column.addStretch()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(page)
+        return area
 
     def set_farm(self, opened: OpenFarm) -> None:
         self.opened = opened
@@ -118,7 +144,7 @@ class NextSetView(QWidget):
         elif best is None:
             self.state.setText("On no day can eggs be set without a new clash. Solve those that there are first.")
         else:
-            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {best.day:%a} {day_text(best.day)}.")
+            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}.")
         day = kept or (best.day if best is not None else self.today)
         self.landscape.show_days(farm, days, number_of(days, day))
         self._chosen(number_of(days, day))
@@ -127,7 +153,7 @@ class NextSetView(QWidget):
         if not self._days:
             return
         one = self._one = self._days[number]
-        self._title.setText(f"{one.day:%a} {day_text(one.day)} {one.day.year}")
+        self._title.setText(f"{named_day_text(one.day)} {one.day.year}")
         self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
         self.eggs.setValue(one.eggs)
         self.eggs.setEnabled(one.eggs > 0)
@@ -138,7 +164,7 @@ class NextSetView(QWidget):
                 widget.hide()  # it is freed later, and would be painted until then
                 widget.deleteLater()
         for row, (name, text) in enumerate(self._what_follows(one)):
-            self._rows.addWidget(label(name, "soft"), row, 0)
+            self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(label(text), row, 1)
         self._name_button()
 
@@ -150,7 +176,7 @@ class NextSetView(QWidget):
         if one.eggs:
             batch = self._batch(one, one.eggs)
             kind = Season(farm).kind(batch)
-            rows.append(("Hatch", f"{one.hatch:%a} {day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
+            rows.append(("Hatch", f"{named_day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
             words = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
             for stay in one.route:
                 start = one.day + timedelta(days=stay.from_day)

@@ -29,6 +29,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
 _ZOOM_STEP = 1.25
+_LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
 
 
 class SeasonCanvas(QAbstractScrollArea):
@@ -55,7 +56,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.viewport().setMouseTracking(True)
         self.setAccessibleName("Season")
-        self.setMinimumSize(QSize(360, 220))
+        self.setMinimumSize(QSize(240, 120))
 
     def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
         """Show ``season`` with ``clashes``; what is picked stays picked if it still exists."""
@@ -81,8 +82,11 @@ class SeasonCanvas(QAbstractScrollArea):
         self._is_fitted = True
         start, end = fit_span(self._bands(), self.today)
         width = max(self.viewport().width() - self._left(), 100)
-        self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(width / (end - start).days))
+        fitting = width / (end - start).days
+        self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
         self.horizontalScrollBar().setValue(int(self._scale.x(start)))
+        if fitting < _LEAST_FIT_PX:  # not all can be told apart at once: what is near comes first
+            self.go_to(self.today)
 
     def zoom(self, factor: float, anchor_x: float | None = None) -> None:
         """Zoom about a point of the widget, the middle if none; the day under it stays under it."""

@@ -5,11 +5,14 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
 from quailsched.desktop.season_canvas.pens import Pens
+from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.desktop.theme import Theme
+from quailsched.farm.records import Units
 from quailsched.farm.units import span_text
 
 MARK_WORDS = {
@@ -37,6 +40,12 @@ MARK_WORDS = {
 
 class ClashPainter(Pens):
     """The one red of the season."""
+
+    def __init__(
+        self, painter: QPainter, scene: Scene, theme: Theme, font: QFont, units: Units, has_focus: bool
+    ) -> None:
+        super().__init__(painter, scene, theme, font, units, has_focus)
+        self._taken: list[QRectF] = []  # where words of marks stand already
 
     def overflow(self, lane: Lane) -> None:
         scene, p = self.scene, self.p
@@ -89,9 +98,7 @@ class ClashPainter(Pens):
             taken_until = at + wide
             peak = max(o.total for o in lane.content.overs if o.start <= mark.clash.worst < o.end)
             y = scene.top(lane.y(peak)) - 4
-            p.setFont(self.small_bold)
-            p.setPen(QColor(self.theme.clash))
-            p.drawText(QPointF(at, y), text)
+            self.text_clear(QPointF(at, y), text, self.small_bold, self.theme.clash, self.theme.paper)
             if is_on:
                 p.drawLine(QPointF(at, y + 2), QPointF(at + wide, y + 2))
 
@@ -106,20 +113,28 @@ class ClashPainter(Pens):
         p.drawRoundedRect(QRectF(shown_left, y, shown_right - shown_left, high), 3, 3)
         if left >= scene.left:
             p.fillRect(QRectF(left, y, 4.0, high), QColor(self.theme.clash))
+        self._mark_words(lane, mark, QRectF(shown_left, y, shown_right - shown_left, high), is_on)
+
+    def _mark_words(self, lane: Lane, mark: Mark, bar: QRectF, is_on: bool) -> None:
+        """The words of a mark in its bar, else after it, else before it; where all is taken, the pointer tells."""
         text = MARK_WORDS[mark.clash.kind]
-        wide = QFontMetricsF(self.tiny).horizontalAdvance(text)
-        free = min(
-            (
-                scene.x(m.clash.first)
-                for m in lane.content.marks
-                if m.row == mark.row and m.clash.first > mark.clash.first
-            ),
-            default=float(p.viewport().width()),
-        )
-        inside = wide + 12 <= shown_right - shown_left
-        if not inside and shown_right + 5 + wide > free:
+        metrics = QFontMetricsF(self.tiny)
+        wide = metrics.horizontalAdvance(text)
+        base = bar.center().y() + (metrics.ascent() - metrics.descent()) / 2
+        if wide + 12 <= bar.width():
+            self.p.setFont(self.tiny)
+            self.p.setPen(QColor(self.theme.on_clash if is_on else self.theme.clash))
+            self.p.drawText(QPointF(bar.left() + 8, base), text)
             return
-        p.setFont(self.tiny)
-        p.setPen(QColor(self.theme.on_clash if is_on and inside else self.theme.clash))
-        at = shown_left + 8 if inside else shown_right + 4
-        p.drawText(QRectF(at, y - 1, wide + 4, high + 2), Qt.AlignmentFlag.AlignVCenter, text)
+        others = [m.clash for m in lane.content.marks if m.row == mark.row and m is not mark]
+        after = [self.scene.x(c.first) for c in others if c.first > mark.clash.first]
+        before = [self.scene.x(c.last + timedelta(days=1)) for c in others if c.first < mark.clash.first]
+        for at, least, most in (
+            (bar.right() + 4, self.scene.left, min([*after, float(self.p.viewport().width())])),
+            (bar.left() - 4 - wide, max([*before, self.scene.left]) + 2, bar.left()),
+        ):
+            room = QRectF(at - 2, bar.top(), wide + 4, bar.height())
+            if at >= least and at + wide <= most and not any(room.intersects(one) for one in self._taken):
+                self._taken.append(room)
+                self.text_clear(QPointF(at, base), text, self.tiny, self.theme.clash, self.theme.paper)
+                return

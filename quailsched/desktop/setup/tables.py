@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from math import inf
 
-from quailsched.desktop.forms.figure_words import unit_text
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.figure import Curve, Figure
 from quailsched.report.clashes import title_of
+from quailsched.report.figures import unit_text
 from quailsched.report.places import place_line, room_text
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
@@ -109,7 +109,7 @@ def figure_rows(season: Season, kind_id: str) -> list[Row]:
         else:
             value = (f"a curve, {one.shape}", (1, 0.0))
             span = ("", inf)
-        year = ", ".join(dict.fromkeys(source.year for source in one.sources if source.year))
+        year = ", ".join(dict.fromkeys(source.year_text for source in one.sources if source.year))
         own = "your own" if one.is_replaced else ""
         source = "; ".join(dict.fromkeys(source.text for source in one.sources)) or one.basis
         rows.append(_row(one.key, one.label, value, span, unit_text(one.unit), own, one.confidence.value, source, year))

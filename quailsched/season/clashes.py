@@ -7,7 +7,7 @@ places only the days around them, are looked at again; what follows is the same 
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right, insort
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from weakref import WeakKeyDictionary
@@ -117,6 +117,22 @@ def _put_together(season: Season, of_batches: dict[str, Clashes], of_places: dic
     return Checked(season, of_batches, of_places, sorted(found, key=_order_in(season.farm)))
 
 
+def clashes_around(season: Season, batch: Batch, but: Collection[str]) -> Iterator[Clash]:
+    """The clashes of a season that ``batch`` is part of, but for some kinds of clashes within places.
+
+    Those of runs of days may be told for the days of the batch alone, though they began before it came.
+    """
+    yield from _of_batch(season, batch)
+    yield from (clash for rule in FARM_RULES for clash in rule(season) if batch.id in clash.batch_ids)
+    for place, presence in season.stays_of(batch):
+        spells = season.spells(place)
+        low = max(bisect_left(spells, presence.start, key=_end) - 1, 0)
+        high = bisect_right(spells, presence.end, key=_start) + 1
+        for kind, (look, _) in zip(_KINDS_OF_PLACES, _LOOKS, strict=True):
+            if kind not in but:
+                yield from (c for c in look(season, place, spells[low:high]) if batch.id in c.batch_ids)
+
+
 def clashes_of(season: Season, since: date | None = None) -> Clashes:
     """Every clash that is not over before ``since``, sorted by first day, then place, kind and batches."""
     found = checked(season)
@@ -155,6 +171,7 @@ _LOOKS: tuple[tuple[_LookAt, int], ...] = (
     *((_slices_of(rule), 0) for rule in PLACE_RULES),
     *((rule, 1) for rule in SPELL_RULES),
 )
+_KINDS_OF_PLACES = (*(rule.kind for rule in PLACE_RULES), *("" for _ in SPELL_RULES))
 
 
 def _spans(old: Season, gone: Sequence[Batch], new: Season, come: Sequence[Batch]) -> dict[str, tuple[date, date]]:

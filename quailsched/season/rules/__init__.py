@@ -36,6 +36,7 @@ class BatchRule:
 
 @dataclass(frozen=True, slots=True)
 class PlaceRule:
+    kind: str
     clashes: Callable[[Season, Place, Sequence[Slice]], Iterator[Clash]]
     may_break: Callable[[Season, Place, Spell], bool]
 
@@ -55,16 +56,16 @@ BATCH_RULES = (
     BatchRule(dark),
 )
 PLACE_RULES = (
-    PlaceRule(eggs.eggs, eggs.may_be_too_many),
-    PlaceRule(eggs.cabinet, eggs.may_be_wrong),
-    PlaceRule(floor.floor, floor.may_be_too_small),
-    PlaceRule(fittings.heat, fittings.may_be_cold),
-    PlaceRule(fittings.water, fittings.may_be_thirsty),
-    PlaceRule(fittings.feeder, fittings.may_be_hungry),
-    PlaceRule(floor.calm, floor.may_be_too_few),
-    PlaceRule(groups.crowd, groups.may_crowd),
-    PlaceRule(groups.ages, groups.may_differ),
-    PlaceRule(groups.quarantine, groups.may_mix),
+    PlaceRule("eggs", eggs.eggs, eggs.may_be_too_many),
+    PlaceRule("cabinet", eggs.cabinet, eggs.may_be_wrong),
+    PlaceRule("floor", floor.floor, floor.may_be_too_small),
+    PlaceRule("heat", fittings.heat, fittings.may_be_cold),
+    PlaceRule("water", fittings.water, fittings.may_be_thirsty),
+    PlaceRule("feeder", fittings.feeder, fittings.may_be_hungry),
+    PlaceRule("calm", floor.calm, floor.may_be_too_few),
+    PlaceRule("crowd", groups.crowd, groups.may_crowd),
+    PlaceRule("ages", groups.ages, groups.may_differ),
+    PlaceRule("quarantine", groups.quarantine, groups.may_mix),
 )
 SPELL_RULES: tuple[SpellRule, ...] = (cleanout,)
 FARM_RULES: tuple[FarmRule, ...] = (build,)

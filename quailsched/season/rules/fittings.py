@@ -28,7 +28,7 @@ def heat(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         kinds = (season.kind(share.presence.batch) for share in piece.shares)
         return math.floor(sources * min((kind.value("heat_source_chicks") for kind in kinds), default=0))
 
-    pieces = [_on_heat(season, part) for piece in slices for part in _at_heat_off(season, piece)]
+    pieces = [_on_heat(season, part) for piece in slices for part in at_heat_off(season, piece)]
     for run in stretches(pieces, lambda piece: piece.birds > warmed(piece)):
         worst = max(run, key=lambda piece: piece.birds - warmed(piece))
         chicks, have = worst.birds, warmed(worst)
@@ -62,20 +62,20 @@ def may_be_hungry(season: Season, place: Place, spell: Spell) -> bool:
     return spell.most.birds * max(edge for curve in curves for _, edge in curve.points) > place.feeder_cm
 
 
-def _heat_off(season: Season, share: Share) -> int:
+def heat_off_of(season: Season, share: Share) -> int:
     """The ordinal of the first day without heat."""
     batch = share.presence.batch
     return batch.start.toordinal() + season.days(batch).heat_off
 
 
-def _at_heat_off(season: Season, piece: Slice) -> Iterator[Slice]:
-    return piece.parts(_heat_off(season, share) for share in piece.shares)
+def at_heat_off(season: Season, piece: Slice) -> Iterator[Slice]:
+    return piece.parts(heat_off_of(season, share) for share in piece.shares)
 
 
 def _on_heat(season: Season, piece: Slice) -> Slice:
     """``piece`` with only those birds in it that still need heat."""
     day = piece.start.toordinal()
-    young = tuple(s for s in piece.shares if s.run.birds and day < _heat_off(season, s))
+    young = tuple(s for s in piece.shares if s.run.birds and day < heat_off_of(season, s))
     return slice_of(piece.start, piece.end, young)
 
 
@@ -100,11 +100,11 @@ def feeder(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cl
         age = (piece.start - batch.start - timedelta(days=season.days(batch).hatch)).days
         return season.kind(batch).at("feeder_edge_cm", age)
 
-    pieces = [part for piece in slices for part in _at_steps(season, piece)]
+    pieces = [part for piece in slices for part in at_steps(season, piece)]
     yield from _short_edges(season, place, pieces, "feeder", place.feeder_cm, each)
 
 
-def _at_steps(season: Season, piece: Slice) -> Iterator[Slice]:
+def at_steps(season: Season, piece: Slice) -> Iterator[Slice]:
     """``piece`` cut where the edge that its birds need steps up or down: the load of floor need not change there."""
     days = []
     for share in piece.shares:

@@ -69,6 +69,16 @@ def _kind(text: str) -> str:
     return text
 
 
+def _want(text: str) -> tuple[object, int]:
+    from quailsched.outlook.reaching import Wanted
+
+    what, _, number = text.partition(":")
+    if what not in set(Wanted) or not (number.isascii() and number.isdigit() and len(number) <= 4 and int(number)):
+        known = ", ".join(f"{one}:40" for one in Wanted)
+        raise argparse.ArgumentTypeError(f"“{text}” cannot be used; what and how many is accepted, such as {known}")
+    return Wanted(what), int(number)
+
+
 def parser() -> argparse.ArgumentParser:
     """The words that are understood. ``quailsched FILE`` and ``quailsched`` alone open the window (``main``)."""
     top = _Parser(
@@ -104,6 +114,14 @@ def parser() -> argparse.ArgumentParser:
     sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")
     sub.add_argument("--days", type=_count(366), default=60, metavar="N", help="how many days (60)")
     sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="kind of quail (coturnix)")
+    sub.add_argument(
+        "--want",
+        type=_want,
+        metavar="WHAT:N",
+        help="birds by a day: hens:40, started:40 or chicks:40; exit code 1 if not",
+    )
+    sub.add_argument("--by", type=_day, metavar="DATE", help="the day by which they are wanted")
+    sub.add_argument("--sure", type=_count(99), default=90, metavar="PERCENT", help="in how many hatches of 100 (90)")
     word("trials", "every trial beside the plan", since="compared from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Batch, Farm, Origin
+from quailsched.farm.records import Batch, Farm, Origin, Part
 from quailsched.outlook.hatch import EXCEEDED, REACHED, as_eggs, hatch_odds
 from quailsched.planner.landscape import Fit, Landscape, Limit
 from quailsched.planner.routes import Route, routes_of
@@ -52,10 +52,13 @@ def next_sets(farm: Farm, kind_id: str, today: date, days: int) -> tuple[NextSet
     return next_sets_of(checked(Season(farm)), kind_id, today, days)
 
 
-def next_sets_of(now: Checked, kind_id: str, today: date, days: int) -> tuple[NextSet, ...]:
-    """``next_sets`` of a farm that has been looked at already."""
-    farm = now.season.farm
-    routes = routes_of(farm, kind_id)
+def next_sets_of(
+    now: Checked, kind_id: str, today: date, days: int, *, keeps_hens: bool = False
+) -> tuple[NextSet, ...]:
+    """``next_sets`` of a farm that has been looked at already; ``keeps_hens``: only on routes that keep them."""
+    routes = routes_of(now.season.farm, kind_id)
+    if keeps_hens:
+        routes = tuple(route for route in routes if any(stay.part is Part.HENS for stay in route))
     if not routes or days < 1:
         return ()
     search = _Search(now, kind_id, routes, today, days)

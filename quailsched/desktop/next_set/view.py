@@ -25,7 +25,7 @@ from quailsched.edits.records import put
 from quailsched.farm.records import Batch, Farm, Origin, Part
 from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
-from quailsched.planner.next_set import NextSet, best_of, next_sets
+from quailsched.planner.next_set import NextSet, best_of, next_sets, what_stops
 from quailsched.report.inspect import odds_text
 from quailsched.season.season import Season
 from quailsched.session.farms import new_id
@@ -171,8 +171,9 @@ class NextSetView(QWidget):
     def _what_follows(self, one: NextSet) -> list[tuple[str, str]]:
         farm = self.opened.farm
         rows = [("At most", count_text(one.eggs, "egg"))]
-        if one.limit is not None:
-            rows.append(("One more", one.limit.sentence))
+        clash = what_stops(self.opened.checked, one)
+        if clash is not None:
+            rows.append(("One more", clash.sentence))
         if one.eggs:
             batch = self._batch(one, one.eggs)
             kind = Season(farm).kind(batch)

@@ -6,7 +6,15 @@ from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
-from quailsched.farm.units import area_text, count_text, day_text, hours_text, span_text, two_lengths_text, warmth_step_text
+from quailsched.farm.units import (
+    area_text,
+    count_text,
+    day_text,
+    hours_text,
+    span_text,
+    two_lengths_text,
+    warmth_step_text,
+)
 from quailsched.husbandry.cautions import caution
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds

@@ -334,7 +334,11 @@ def test_fittings_left_empty_are_not_told_and_kept_as_typed(opened: OpenFarm, to
     qtbot.keyClicks(form.name, "Hut")
     form.floor.area.setValue(1.0)
     assert form.fittings.feeder.text() == "not told"
-    for field, typed in ((form.fittings.feeder, "120"), (form.fittings.heat_sources, "2"), (form.fittings.light, "14.5")):
+    for field, typed in (
+        (form.fittings.feeder, "120"),
+        (form.fittings.heat_sources, "2"),
+        (form.fittings.light, "14.5"),
+    ):
         field.setFocus()
         field.selectAll()
         qtbot.keyClicks(field, typed)

@@ -41,7 +41,9 @@ def _kept(season: Season, batch: Batch, part: Part, day: int) -> Iterator[Clash]
     if not birds:
         return
     place = season.farm.place(late[0].place_id)
-    who = count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
+    who = (
+        count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
+    )
     until = day_text(end - timedelta(days=1), due)
     age = day - season.days(batch).hatch
     yield Clash(
@@ -55,6 +57,6 @@ def _kept(season: Season, batch: Batch, part: Part, day: int) -> Iterator[Clash]
         have=age + (end - due).days,
         unit="days",
         birds_over=birds,
-        sentence=f"{who} of {batch.name} should be gone by {day_text(due)}, at {count_text(age, 'day')} old, but stay "
-        f"in {place.name} until {until}: {_WHY[part]}",
+        sentence=f"{who} of {batch.name} should be gone by {day_text(due)}, at {count_text(age, 'day')} old, but "
+        f"{'stay' if birds > 1 else 'stays'} in {place.name} until {until}: {_WHY[part]}",
     )

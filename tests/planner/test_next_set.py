@@ -28,7 +28,7 @@ def clashes_with(one: Farm, number: int, day: date, route: tuple[Stay, ...]) -> 
 
 
 def fits(one: Farm, number: int, day: date, route: tuple[Stay, ...]) -> bool:
-    """Whether ``number`` eggs make no clash: floor, heat and crowd with the chicks that 1 hatch in 10 exceeds, calm with
+    """Whether ``number`` eggs make no clash: floor, heat, crowd with the chicks that 1 hatch in 10 exceeds, calm with
     those that 9 in 10 reach; chicks are turned into eggs by the expected rate of hatch."""
     kind = kind_in(one, "coturnix")
     rate = kind.value("hatch_of_set_pct") / 100

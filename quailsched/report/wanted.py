@@ -24,9 +24,8 @@ def wanted_text(now: Checked, answer: Answer, today: date) -> str:
     lines = [f"{farm.settings.name}: {goal}, in {aim.sure:.0%} of hatches or more", ""]
     if answer.eggs is None:
         return "\n".join([*lines, "  No number of eggs is that sure. Ask for fewer birds, or be less sure."])
-    lines.append(
-        f"  That takes {count_text(answer.eggs, 'egg')}, set by {named_day_text(answer.latest)} at the latest."
-    )
+    takes = count_text(answer.eggs, "egg")
+    lines.append(f"  That takes {takes}, set by {named_day_text(answer.latest)} at the latest.")
     if answer.latest < today:
         late = (today - answer.latest).days
         return "\n".join([*lines, f"  It is {count_text(late, 'day')} too late for that: eggs set today come later."])

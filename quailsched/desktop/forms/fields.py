@@ -50,7 +50,7 @@ class MaybeField(NumberField):
     def _is_empty(self, text: str) -> bool:
         return text.removesuffix(self.suffix()).strip() in ("", self.suffix().strip(), self.specialValueText())
 
-    def validate(self, text: str, at: int) -> object:
+    def validate(self, text: str, at: int) -> tuple[QValidator.State, str, int]:
         return (QValidator.State.Acceptable, text, at) if self._is_empty(text) else super().validate(text, at)
 
     def valueFromText(self, text: str) -> float:

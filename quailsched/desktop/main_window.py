@@ -107,6 +107,7 @@ class MainWindow(QMainWindow):
         self.season.frees_up.place_opened.connect(self.change_place)
         self.setup_view.status.connect(self.say)
         self.next_set.set_asked.connect(self.take_change)
+        self.next_set.look_asked.connect(self.see_next_set)
 
     def show_farm(self, opened: OpenFarm) -> None:
         """Show another farm, and remember it for the next start."""
@@ -182,6 +183,15 @@ class MainWindow(QMainWindow):
 
     def show_next_set(self) -> None:
         self.show_view(NEXT_SET)
+
+    def see_next_set(self) -> None:
+        """The season with the batch that is thought of as an outline, until the farm changes."""
+        ghosts = self.next_set.ghosts()
+        self.show_season()
+        self.season.canvas.show_ghosts((*self.trials.ghosts(), *ghosts))
+        if ghosts:
+            self.season.canvas.go_to(ghosts[0].band.start)
+        self.say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.")
 
     def show_season(self) -> None:
         self.show_view(SEASON)

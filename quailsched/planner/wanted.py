@@ -17,8 +17,8 @@ MOST_DAYS = 366  # further ahead is another season
 class Answer:
     """What reaches ``aim`` by ``by``: at least ``eggs`` eggs, set by ``latest``, on one of ``days`` (earliest first).
 
-    Without such a day, ``closest`` is the day for most eggs in time and ``chance`` what it gives; ``closest`` is None
-    if no eggs can be set in time. ``eggs`` is None if no number would be sure enough.
+    Without such a day, ``closest`` is the day for most eggs in time (perhaps none) and ``chance`` what it gives; it is
+    None if it is too late, or there are no egg places. ``eggs`` is None if no number would be sure enough.
     """
 
     aim: Aim
@@ -39,6 +39,6 @@ def answer_to(now: Checked, kind_id: str, aim: Aim, by: date, today: date) -> An
     found = next_sets_of(now, kind_id, today, days, keeps_hens=aim.what is Wanted.HENS)
     fitting = tuple(one for one in found if eggs is not None and one.eggs >= eggs)
     best = max(found, key=lambda one: one.eggs, default=None)
-    closest = best if best is not None and best.eggs and not fitting else None
+    closest = None if fitting else best
     chance = chance_of(kind, aim, closest.eggs) if closest is not None else 0.0
     return Answer(aim, by, latest, eggs, fitting, closest, chance)

@@ -7,7 +7,7 @@ from typing import Any
 
 from quailsched.farm.units import count_text, named_day_text
 from quailsched.outlook.reaching import Wanted
-from quailsched.planner.next_set import what_stops
+from quailsched.planner.next_set import NextSet, what_stops
 from quailsched.planner.wanted import Answer
 from quailsched.report.next_set import day_json, route_text
 from quailsched.season.clashes import Checked
@@ -39,14 +39,22 @@ def wanted_text(now: Checked, answer: Answer, today: date) -> str:
             lines.append(f"    and {count_text(more, 'day')} more")
         return "\n".join(lines)
     if answer.closest is None:
-        return "\n".join([*lines, "  On no day until then can eggs be set without a new clash."])
-    one, clash = answer.closest, what_stops(now, answer.closest)
-    lines.append("  On no day until then do so many find room.")
-    lines.append(
-        f"  Closest: {count_text(one.eggs, 'egg')} on {named_day_text(one.day)}, which reach it in {answer.chance:.0%} "
-        "of hatches."
-    )
-    return "\n".join([*lines, f"  What stops more: {clash.sentence if clash else 'the egg places themselves'}"])
+        return "\n".join([*lines, "  There is no place for eggs. Add a setter or a cabinet first."])
+    return "\n".join([*lines, *_closest(now, answer.closest, answer.chance)])
+
+
+def _closest(now: Checked, one: NextSet, chance: float) -> list[str]:
+    """Why not, and what comes closest."""
+    clash = what_stops(now, one)
+    why = clash.sentence if clash else "the egg places themselves"
+    if not one.eggs:
+        return ["  On no day until then can eggs be set without a new clash.", f"  On the first of them: {why}"]
+    few = count_text(one.eggs, "egg")
+    return [
+        "  On no day until then do so many find room.",
+        f"  Closest: {few} on {named_day_text(one.day)}, which reach it in {chance:.0%} of hatches.",
+        f"  What stops more: {why}",
+    ]
 
 
 def wanted_json(now: Checked, answer: Answer) -> dict[str, Any]:

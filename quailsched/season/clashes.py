@@ -149,7 +149,7 @@ def _of_batch(season: Season, batch: Batch) -> Clashes:
         found += rule.clashes(season, batch)
         if rule.timeless and len(found) == before:
             kept.add(rule)
-    return tuple(found)
+    return tuple(dict.fromkeys(found))  # two parts of a batch may break one rule in the same words
 
 
 def _of_place(season: Season, place: Place) -> tuple[Clashes, ...]:

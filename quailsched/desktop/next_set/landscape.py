@@ -21,15 +21,15 @@ _STEPS = (1, 2, 5)
 
 
 class Landscape(QWidget):
-    """Arrows and the mouse choose a day."""
+    """Arrows and the mouse move a point over days and numbers of eggs, never above what the day takes."""
 
-    chosen = Signal(int)  # number of the day
+    chosen = Signal(int, int)  # number of the day, eggs
 
     def __init__(self) -> None:
         super().__init__()
         self._days: Sequence[NextSet] = ()
         self._farm: Farm | None = None
-        self._at = 0
+        self._at = self._eggs = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(220, 120)
         self.setAccessibleName("Most eggs by day")
@@ -38,12 +38,14 @@ class Landscape(QWidget):
         self._farm, self._days = farm, days
         self.choose(at)
 
-    def choose(self, at: int) -> None:
+    def choose(self, at: int, eggs: int | None = None) -> None:
+        """Move the point to day number ``at`` and ``eggs``, or to the most eggs of that day."""
         if self._days:
             self._at = min(max(at, 0), len(self._days) - 1)
             one = self._days[self._at]
-            self.setAccessibleDescription(f"{day_text(one.day)}: {count_text(one.eggs, 'egg')}")
-            self.chosen.emit(self._at)
+            self._eggs = one.eggs if eggs is None else min(max(eggs, min(1, one.eggs)), one.eggs)
+            self.setAccessibleDescription(f"{day_text(one.day)}: {count_text(self._eggs, 'egg')} of {one.eggs:,}")
+            self.chosen.emit(self._at, self._eggs)
         self.update()
 
     # geometry
@@ -67,18 +69,25 @@ class Landscape(QWidget):
             tens *= 10
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.choose(int((event.position().x() - self._chart().left()) // self._day_px()))
+        chart, at = self._chart(), event.position()
+        share = (chart.bottom() - at.y()) / chart.height()
+        self.choose(int((at.x() - chart.left()) // self._day_px()), round(share * self._top()))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         self.mousePressEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: -7, Qt.Key.Key_PageDown: 7}
-        step = steps.get(Qt.Key(event.key()))
-        if step is None:
-            super().keyPressEvent(event)
+        fewer_or_more = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
+        key, is_coarse = Qt.Key(event.key()), event.modifiers() & Qt.KeyboardModifier.ShiftModifier
+        if key in steps:
+            self.choose(self._at + steps[key])
+        elif key in fewer_or_more:
+            self.choose(self._at, self._eggs + fewer_or_more[key] * (10 if is_coarse else 1))
+        elif key == Qt.Key.Key_Home:
+            self.choose(self._at)
         else:
-            self.choose(self._at + step)
+            super().keyPressEvent(event)
 
     # painting
 
@@ -178,14 +187,16 @@ class Landscape(QWidget):
         x = self._x(self._at + 0.5)
         p.setPen(QPen(QColor(theme.good), 2))
         p.drawLine(QPointF(x, self._chart().top()), QPointF(x, self._chart().bottom()))
-        text = f"{day_text(one.day)} · {count_text(one.eggs, 'egg')}"
+        text = f"{day_text(one.day)} · {count_text(self._eggs, 'egg')}"
         wide = self.fontMetrics().horizontalAdvance(text) + 20
         high = self.fontMetrics().height() + 6
         left = min(max(x - wide / 2, 2), self.width() - wide - 2)
-        top = max(min(self._y(one.eggs) - high - 6, self._chart().bottom() - high - 8), self._chart().top() + 2)
+        top = max(min(self._y(self._eggs) - high - 8, self._chart().bottom() - high - 8), self._chart().top() + 2)
         p.setPen(Qt.PenStyle.NoPen)
         p.setBrush(QColor(theme.good))
         p.drawRoundedRect(QRectF(left, top, wide, high), high / 2, high / 2)
+        p.setPen(QPen(QColor(theme.paper), 1.5))
+        p.drawEllipse(QPointF(x, self._y(self._eggs)), 5.5, 5.5)
         p.setPen(QColor(theme.on_good))
         p.drawText(QRectF(left, top, wide, high), Qt.AlignmentFlag.AlignCenter, text)
 

@@ -36,7 +36,10 @@ def sound(farm: Farm, change: Change) -> Change:
 
 
 def remove(farm: Farm, record_id: str) -> Change:
-    """Take a record away. Raises FarmError for the settings and for a place that batches still use."""
+    """Take a record away, and with a batch the clashes that were accepted of it alone.
+
+    Raises FarmError for the settings and for a place that batches still use.
+    """
     record = farm.find(record_id)
     if record is None:
         raise FarmError([Fault("remove", record_id, "the id of a record of this farm is accepted")])
@@ -47,4 +50,11 @@ def remove(farm: Farm, record_id: str) -> Change:
         if users:
             accepted = f"it is on the route of {names_text(users)}: give them another place first"
             raise FarmError([Fault("remove place", record.name, accepted, "place")])
-    return Change(f"Remove {_what(record)}", (Touch(record, None),))
+    gone = (record, *_left_behind(farm, record_id))
+    return Change(f"Remove {_what(record)}", tuple(Touch(one, None) for one in gone))
+
+
+def _left_behind(farm: Farm, record_id: str) -> list[Acceptance]:
+    """The accepted clashes of a batch that name no other batch of the farm."""
+    others = {batch.id for batch in farm.batches} - {record_id}
+    return [one for one in farm.acceptances if record_id in one.batch_ids and others.isdisjoint(one.batch_ids)]

@@ -42,6 +42,14 @@ def said_severity(farm: Farm, clash: Clash) -> str:
     return "accepted" if acceptance_of(farm, clash) is not None else severity_of(clash.kind).value
 
 
+def told_sentence(farm: Farm, clash: Clash) -> str:
+    """Its sentence after how grave it is, with the reason if it is accepted: "Watch: 19 birds are too few ..."."""
+    acceptance = acceptance_of(farm, clash)
+    if acceptance is not None:
+        return f"Accepted ({acceptance.reason}): {clash.sentence}"
+    return f"{severity_of(clash.kind).value.capitalize()}: {clash.sentence}"
+
+
 def in_groups(farm: Farm, clashes: Iterable[Clash]) -> list[tuple[str, list[tuple[int, Clash]]]]:
     """Those that stop the plan, those to watch, those accepted: a heading, and clashes with their number in the list.
 

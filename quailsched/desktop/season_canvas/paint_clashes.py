@@ -11,6 +11,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.farm.units import span_text
+from quailsched.season.severity import Severity
 
 MARK_WORDS = {
     "cabinet": "turning and lockdown",
@@ -30,7 +31,7 @@ MARK_WORDS = {
 
 
 class ClashPainter(Pens):
-    """The one red of the season."""
+    """The one red of the season; what the keeper has accepted is not red."""
 
     def overflow(self, lane: Lane) -> None:
         scene, p = self.scene, self.p
@@ -90,30 +91,39 @@ class ClashPainter(Pens):
                 p.drawLine(QPointF(at, y + 2), QPointF(at + wide, y + 2))
 
     def _strip(self, lane: Lane, mark: Mark, left: float, right: float, is_on: bool) -> None:
-        """A clash that is not about room: a red bar below the lane, its idea in two words in or after it."""
+        """A clash that is not about room: a bar below the lane, its idea in two words in or after it."""
         scene, p = self.scene, self.p
         y, high = scene.top(lane.mark_y(mark.row)), lane.mark_height - 2
         shown_left = max(left, scene.left)
         shown_right = max(min(right, p.viewport().width() - 2.0), shown_left + 5)
-        p.setPen(QPen(QColor(self.theme.clash), 1.0))
-        p.setBrush(QColor(self.theme.clash if is_on else self.theme.clash_tint))
-        p.drawRoundedRect(QRectF(shown_left, y, shown_right - shown_left, high), 3, 3)
-        if left >= scene.left:
-            p.fillRect(QRectF(left, y, 4.0, high), QColor(self.theme.clash))
-        text = MARK_WORDS[mark.clash.kind]
+        self._bar(mark, QRectF(shown_left, y, shown_right - shown_left, high), left >= scene.left, is_on)
+        text = f"{MARK_WORDS[mark.clash.kind]}, accepted" if mark.is_accepted else MARK_WORDS[mark.clash.kind]
         wide = QFontMetricsF(self.tiny).horizontalAdvance(text)
-        free = min(
-            (
-                scene.x(m.clash.first)
-                for m in lane.content.marks
-                if m.row == mark.row and m.clash.first > mark.clash.first
-            ),
-            default=float(p.viewport().width()),
+        after = (
+            scene.x(m.clash.first) for m in lane.content.marks if m.row == mark.row and m.clash.first > mark.clash.first
         )
+        free = min((*after, float(p.viewport().width())))
         inside = wide + 12 <= shown_right - shown_left
         if not inside and shown_right + 5 + wide > free:
             return
         p.setFont(self.tiny)
-        p.setPen(QColor(self.theme.on_clash if is_on and inside else self.theme.clash))
+        ink = self.theme.soft if mark.is_accepted else self.theme.clash
+        is_filled = is_on and inside and mark.severity is Severity.STOPS
+        p.setPen(QColor(self.theme.on_clash if is_filled else ink))
         at = shown_left + 8 if inside else shown_right + 4
         p.drawText(QRectF(at, y - 1, wide + 4, high + 2), Qt.AlignmentFlag.AlignVCenter, text)
+
+    def _bar(self, mark: Mark, rect: QRectF, begins_here: bool, is_on: bool) -> None:
+        """Filled, with a block where it begins: stops the plan. A broken outline: to watch. In grey: accepted."""
+        theme, p = self.theme, self.p
+        if mark.severity is Severity.STOPS:
+            p.setPen(QPen(QColor(theme.clash), 1.0))
+            p.setBrush(QColor(theme.clash if is_on else theme.clash_tint))
+        else:
+            colour = QColor(theme.soft if mark.is_accepted else theme.clash)
+            dashed = Qt.PenStyle.DotLine if mark.is_accepted else Qt.PenStyle.DashLine
+            p.setPen(QPen(colour, 2.0) if is_on else QPen(colour, 1.2, dashed))
+            p.setBrush(QColor(theme.paper))
+        p.drawRoundedRect(rect, 3, 3)
+        if begins_here and mark.severity is Severity.STOPS:
+            p.fillRect(QRectF(rect.left(), rect.top(), 4.0, rect.height()), QColor(theme.clash))

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
+from functools import partial
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
+    QApplication,
     QFrame,
     QGridLayout,
     QHBoxLayout,
@@ -17,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.acceptance_box import AcceptanceBox
 from quailsched.desktop.clash_rows import ClashRows
+from quailsched.desktop.forms.fields import button
 from quailsched.desktop.labels import label
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.way_cards import WayCards
@@ -83,11 +87,15 @@ class Inspector(QFrame):
         else:
             self._all_page(column, season, clashes)
         column.addStretch()
-        self._page.hide()
-        self._page.deleteLater()  # not at once: it may be a button or field of it that has asked for another page
-        self._page = page
+        self._turn_to(page)
+
+    def _turn_to(self, page: QWidget) -> None:
+        old, self._page = self._page, page
         self._pages.addWidget(page)
         page.show()
+        _hand_focus_on(old, page)
+        old.hide()
+        old.deleteLater()  # not at once: it may be a button or field of it that has asked for another page
         self._area.verticalScrollBar().setValue(0)
 
     def begin_accepting(self) -> None:
@@ -156,7 +164,7 @@ class Inspector(QFrame):
         column.addWidget(self.cards)
         for batch_id in clash.batch_ids:
             name = farm.batch(batch_id).name
-            column.addWidget(_button(f"Show {name}", lambda b=batch_id: self.batch_chosen.emit(b)))
+            column.addWidget(_button(f"Show {name}", partial(self.batch_chosen.emit, batch_id)))
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
     def _bring_acceptance_into_view(self) -> None:
@@ -169,7 +177,7 @@ class Inspector(QFrame):
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = QHBoxLayout()
         for text, days in (("A day earlier", -1), ("A day later", 1)):
-            nudges.addWidget(_button(text, lambda d=days: self.nudge_asked.emit(batch.id, d)))
+            nudges.addWidget(_button(text, partial(self.nudge_asked.emit, batch.id, days)))
         column.addLayout(nudges)
         edit = QHBoxLayout()
         edit.addWidget(_button("Change…", lambda: self.change_asked.emit(batch.id), "main"))
@@ -180,12 +188,26 @@ class Inspector(QFrame):
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
 
-def _button(text: str, action: object, name: str = "") -> QPushButton:
-    button = QPushButton(text)
-    button.setObjectName(name)
-    button.setAutoDefault(False)
-    button.clicked.connect(action)
-    return button
+def _hand_focus_on(old: QWidget, page: QWidget) -> None:
+    """Who works with the keys stays in the panel: on the same button, else on the way back, else on the first row.
+
+    Left alone, the focus would wander to the button for Undo, and the next key would press it.
+    """
+    focused = QApplication.focusWidget()
+    if focused is None or not old.isAncestorOf(focused):
+        return
+    buttons = [one for one in page.findChildren(QPushButton) if one.isVisible()]
+    by_text = {one.text(): one for one in reversed(buttons)}
+    same = by_text.get(focused.text()) if isinstance(focused, QPushButton) else None
+    wanted = same or by_text.get("All clashes") or next(iter(buttons), None)
+    if wanted is not None:
+        wanted.setFocus()
+
+
+def _button(text: str, action: Callable[[], object], name: str = "") -> QPushButton:
+    made = button(text, action)
+    made.setObjectName(name)
+    return made
 
 
 def _rows(rows: list[tuple[str, str]]) -> QGridLayout:

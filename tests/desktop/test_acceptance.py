@@ -242,3 +242,37 @@ def test_where_all_is_accepted_the_bar_is_calm_and_leads_to_the_list(
     assert window.season.picked == Picked()
     assert words_of(window)[0] == "No clash ahead but accepted ones"
     assert "Accepted (1)" in words_of(window)
+
+
+def button_of(window: MainWindow, start: str) -> QPushButton:
+    QApplication.processEvents()
+    panel = window.season.inspector
+    return next(one for one in panel.findChildren(QPushButton) if one.text().startswith(start) and one.isVisible())
+
+
+def test_keys_stay_in_the_panel_when_its_page_turns(window: MainWindow, qtbot: QtBot) -> None:
+    before = window.opened.farm
+    row = button_of(window, "Too many together")
+    row.setFocus()
+    qtbot.keyClick(row, Qt.Key.Key_Space)
+    assert window.season.picked == Picked(clash=the(window, "crowd"))
+    back = QApplication.focusWidget()
+    assert isinstance(back, QPushButton)
+    assert back.text() == "All clashes"
+    qtbot.keyClick(back, Qt.Key.Key_Space)
+    assert QApplication.focusWidget() is button_of(window, "Nights too cold")  # the first row
+    dill = next(batch for batch in before.batches if batch.name == "Dill")
+    window.season.pick(Picked(batch_id=dill.id))
+    button_of(window, "A day later").setFocus()
+    for _ in range(2):
+        later = QApplication.focusWidget()
+        assert later is button_of(window, "A day later")
+        qtbot.keyClick(later, Qt.Key.Key_Space)
+    assert (window.opened.farm.batch(dill.id).start - dill.start).days == 2
+
+
+def test_each_batch_of_a_clash_is_a_press_away(window: MainWindow, qtbot: QtBot) -> None:
+    window.season.canvas.show_clash(the(window, "crowd"))
+    qtbot.mouseClick(button_of(window, "Show Clover"), Qt.MouseButton.LeftButton)
+    clover = next(batch for batch in window.opened.farm.batches if batch.name == "Clover")
+    assert window.season.picked == Picked(batch_id=clover.id)

@@ -104,7 +104,11 @@ def parser() -> argparse.ArgumentParser:
     word(
         "example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file"
     )
-    word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
+    word(
+        "clashes",
+        "every clash ahead; exit code 1 if there are any but accepted ones",
+        since="clashes from this day on (today)",
+    )
     sub = word(
         "ways-out",
         "small changes that remove a clash, each re-checked; exit code 1 if a clash has none",

@@ -27,6 +27,7 @@ from quailsched.report.wanted import wanted_json, wanted_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
 from quailsched.season.clashes import Checked
 from quailsched.season.freeing import place_states
+from quailsched.season.severity import acceptance_of, open_clashes
 from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
 from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import data_dir
@@ -44,30 +45,33 @@ def example(words: argparse.Namespace, today: date) -> int:
 
 
 def clashes(words: argparse.Namespace, today: date) -> int:
-    """Exit code 1 if there are clashes, so that a script can ask."""
+    """Exit code 1 if there are clashes that nobody has accepted, so that a script can ask."""
     opened, since = open_farm(words.file), words.since or today
     found = opened.checked.since(since)
     if words.json:
         _print_json(clashes_json(opened.farm, found, since))
     else:
         print(clashes_text(opened.farm, found, since))
-    return 1 if found else 0
+    return 1 if open_clashes(opened.farm, found) else 0
 
 
 def ways_out_(words: argparse.Namespace, today: date) -> int:
-    """Exit code 1 if a clash that was asked for has no way out."""
+    """Exit code 1 if a clash that was asked for has no way out. Accepted clashes are looked at only by their number."""
     opened, since = open_farm(words.file), words.since or today
     found = list(enumerate(opened.checked.since(since), 1))
+    accepted = [one for one in found if acceptance_of(opened.farm, one[1]) is not None]
     if words.clash is not None:
         if not 1 <= words.clash <= len(found):
             many = f"a number from 1 to {len(found)}" if found else "none, as there is no clash"
             raise FarmError([Fault("--clash", words.clash, f"{many} is accepted")])
         found = [found[words.clash - 1]]
+    else:
+        found = [one for one in found if one not in accepted]
     answers = [(number, clash, ways_out(opened.farm, clash, since)) for number, clash in found]
     if words.json:
         _print_json(ways_out_json(opened.farm, answers, since))
     else:
-        print(ways_out_text(opened.farm, answers, since))
+        print(ways_out_text(opened.farm, answers, since, len(accepted)))
     return 0 if all(ways for _, _, ways in answers) else 1
 
 

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from quailsched.desktop.icons import icon
 from quailsched.desktop.labels import ShortLabel
 from quailsched.desktop.theme import current
+from quailsched.farm.units import count_text
 
 
 class TopBar(QWidget):
@@ -76,11 +77,18 @@ class TopBar(QWidget):
             button.setEnabled(label is not None)
             button.setToolTip(f"{word}: {label}" if label else f"Nothing to {word.lower()}")
 
-    def show_clashes(self, count: int) -> None:
-        text = "no clash ahead" if not count else f"{count} clash{'es' if count > 1 else ''} ahead"
+    def show_clashes(self, count: int, accepted: int) -> None:
+        """``count`` clashes that are open, and ``accepted`` ones, which do not count as long as they do not grow."""
+        lived_with = count_text(accepted, "accepted clash", "accepted clashes")
+        if count:
+            text, tip = f"{count_text(count, 'clash', 'clashes')} ahead", "Go to the next clash (F3)"
+        elif accepted:
+            text, tip = f"{lived_with} ahead", "Everything else fits. Shows what is accepted"
+        else:
+            text, tip = "no clash ahead", "Everything fits"
         self.clashes.setText(text)
         self.clashes.setObjectName("clashes" if count else "calm")
-        self.clashes.setToolTip("Go to the next clash (F3)" if count else "Everything fits")
+        self.clashes.setToolTip(f"{tip}; beside these, {lived_with}" if count and accepted else tip)
         self.clashes.style().unpolish(self.clashes)
         self.clashes.style().polish(self.clashes)
 

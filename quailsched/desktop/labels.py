@@ -7,11 +7,20 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel
 
 # The style sheet colours by these names; sizes stand here, since a sheet knows none relative to the font.
-_SIZES = {"heading": (1.5, True), "clashHeading": (1.3, True), "source": (0.88, False), "strong": (1.0, True)}
+_SIZES = {
+    "heading": (1.5, True),
+    "clashHeading": (1.3, True),
+    "quietHeading": (1.3, True),
+    "source": (0.88, False),
+    "strong": (1.0, True),
+}
 
 
 def label(text: str, role: str = "") -> QLabel:
-    """Text that wraps and can be selected; ``role``: heading, clashHeading, strong, soft, source, fault, or plain."""
+    """Text that wraps and can be selected.
+
+    ``role``: heading, clashHeading, quietHeading, strong, soft, source, fault, or plain.
+    """
     made = QLabel(text)
     made.setWordWrap(True)
     made.setObjectName(role)

@@ -53,6 +53,7 @@ def test_clashes_as_json(example: Path, capsys: pytest.CaptureFixture[str]) -> N
     assert list(found) == ["farm", "from", "clashes"]
     assert (found["farm"], found["from"]) == ("Pebble Bank", "2027-04-06")
     keys = ["kind", "place", "batches", "first", "last", "worst", "need", "have", "unit", "birds_over", "sentence"]
+    keys += ["severity", "accepted"]
     assert all(list(clash) == keys for clash in found["clashes"])
     firsts = [clash["first"] for clash in found["clashes"]]
     assert firsts == sorted(firsts)

@@ -6,13 +6,29 @@ from datetime import date, timedelta
 
 import pytest
 
+from quailsched.edits.acceptances import accept
+from quailsched.edits.change import apply
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Leaving, Origin, Person, Span, Stay
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.planner.next_set import NextSet, best_of, next_sets
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
-from tests.builders import ARK, BROODER, CABINET, HATCHER, MONDAY, PEN, SETTER, SETTINGS, eggs, farm, resized, stay
+from tests.builders import (
+    ARK,
+    BROODER,
+    CABINET,
+    HATCHER,
+    MONDAY,
+    PEN,
+    SETTER,
+    SETTINGS,
+    eggs,
+    farm,
+    only,
+    resized,
+    stay,
+)
 
 WIDE = (resized(SETTER, 300), resized(HATCHER, 300), PEN, ARK)
 
@@ -113,3 +129,18 @@ def test_the_best_day_is_the_earliest_of_those_for_most_eggs() -> None:
     assert best_of((one(0, 5), one(1, 9), one(2, 9))) == one(1, 9)
     assert best_of((one(0, 0),)) is None
     assert best_of(()) is None
+
+
+def test_the_next_set_lets_an_accepted_clash_not_grow() -> None:
+    # 210 plain chicks of Aster are together from day 17 on, 200 is the most: 10 over, and that is accepted. Each egg
+    # set on the same day would make it one more; there are 90 egg places and floor for 240 birds left.
+    route = stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, 46, leaving=Leaving.SOLD)
+    one = farm(eggs("Aster", 210, *route), resized(BROODER, 90_000), *WIDE)
+    crowd = only(clashes_of(Season(one), MONDAY), "crowd")
+    assert crowd.need - crowd.have == 10
+    accepting = apply(one, accept(one, crowd, "They have always been calm", lambda: "a1"))
+    for plan in (one, accepting):
+        found = next_sets(plan, "coturnix", MONDAY, 1)[0]
+        assert found.eggs == 0
+        assert found.limit is not None
+        assert (found.limit.kind, found.limit.place_id) == ("crowd", "brooder")

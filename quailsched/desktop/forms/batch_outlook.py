@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Farm, Origin
 from quailsched.farm.units import count_text, day_text, named_day_text, span_text
-from quailsched.report.clashes import title_of
+from quailsched.report.clashes import said_severity, title_of
 from quailsched.report.inspect import odds_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
@@ -72,7 +72,10 @@ def clashes_text(farm: Farm, listed: Sequence[Clash], fresh: Sequence[Clash], ne
         heading = f"It is in {count_text(len(listed), 'clash', 'clashes')}"
         heading += f", {len(fresh)} of them new" if fresh else ""
     ordered = [*fresh, *(clash for clash in listed if clash not in fresh)]
-    lines = [f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)}" for c in ordered[:_MOST_LISTED]]
+    lines = [
+        f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)} ({said_severity(farm, c)})"
+        for c in ordered[:_MOST_LISTED]
+    ]
     if len(ordered) > _MOST_LISTED:
         lines.append(f"• and {len(ordered) - _MOST_LISTED} more")
     return "\n".join([f"{heading}:", *lines])

@@ -25,8 +25,10 @@ from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.desktop.season_canvas.scene import Picked, Scene, fit_span
 from quailsched.desktop.theme import current
 from quailsched.farm.units import area_text, count_text
+from quailsched.report.clashes import told_sentence
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.season.severity import open_clashes
 
 _ZOOM_STEP = 1.25
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
@@ -125,13 +127,18 @@ class SeasonCanvas(QAbstractScrollArea):
                 bar.setValue(round(lane.top - 8))
 
     def next_clash(self, step: int = 1) -> None:
-        """Go to the next clash (or the one before), round the end to the first."""
-        if not self._clashes:
-            return
-        here = (
-            self._clashes.index(self._picked.clash) if self._picked.clash in self._clashes else (-1 if step > 0 else 0)
-        )
-        self.show_clash(self._clashes[(here + step) % len(self._clashes)])
+        """Go to the next clash (or the one before) that is not accepted, round the end to the first."""
+        still_open = self._open()
+        here = self._clashes.index(self._picked.clash) if self._picked.clash in self._clashes else None
+        at = here if here is not None else (-1 if step > 0 else 0)
+        for _ in self._clashes:
+            at = (at + step) % len(self._clashes)
+            if self._clashes[at] in still_open:
+                self.show_clash(self._clashes[at])
+                return
+
+    def _open(self) -> tuple[Clash, ...]:
+        return open_clashes(self._season.farm, self._clashes) if self._season is not None else ()
 
     def scene(self) -> Scene:
         farm = self._season.farm if self._season else None
@@ -344,12 +351,13 @@ class SeasonCanvas(QAbstractScrollArea):
         if self._season is None:
             return ""
         if picked.clash is not None:
-            return picked.clash.sentence
+            return told_sentence(self._season.farm, picked.clash)
         if picked.batch_id is not None:
             batch = self._season.farm.batch(picked.batch_id)
             what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
             return f"Batch {batch.name}, {what}, {batch.start}"
-        return f"{len(self._clashes)} clashes. Left and right go through batches, up and down through clashes."
+        count = count_text(len(self._open()), "clash", "clashes")
+        return f"{count}. Left and right go through batches, up and down through clashes."
 
 
 def _same_clash(old: Clash, clashes: tuple[Clash, ...]) -> Clash | None:

@@ -7,12 +7,13 @@ from datetime import date
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.farm.records import Place
 from quailsched.farm.units import area_text, count_text, named_day_text
+from quailsched.report.clashes import told_sentence
 from quailsched.season.occupancy import room_of
 from quailsched.season.season import Season
 
 
 def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
-    """Day, eggs or birds with their age, need and have; the clash's sentence if the pointer is on one."""
+    """Day, eggs or birds with their age, need and have; how grave a clash is and its sentence."""
     units = season.farm.settings.units
     lines = [f"{named_day_text(day)} {day.year} · {place.name}"]
     piece = next((s for s in season.slices(place) if s.start <= day < s.end), None)
@@ -35,5 +36,5 @@ def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
     else:
         lines.append("empty")
     if hit.clash is not None:
-        lines.append(hit.clash.sentence)
+        lines.append(told_sentence(season.farm, hit.clash))
     return "\n".join(lines)

@@ -7,7 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.compare_panel import ComparePanel
 from quailsched.desktop.frees_up import FreesUp
@@ -105,6 +105,9 @@ class SeasonView(QWidget):
     def end_comparison(self) -> None:
         """Show what is picked again."""
         self._comparison_wanted = None
+        focused = QApplication.focusWidget()
+        if focused is not None and self.comparison.isAncestorOf(focused):
+            self.canvas.setFocus()  # else Qt hands it to the next button, which may be a way out
         self.side.setCurrentWidget(self.inspector)
 
     def _leave_comparison(self, picked: Picked) -> None:

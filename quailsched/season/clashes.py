@@ -144,6 +144,8 @@ def _slices_of(rule: PlaceRule) -> _LookAt:
     """``rule`` over the slices of those spells that may break it."""
 
     def look(season: Season, place: Place, spells: Sequence[Spell]) -> Iterator[Clash]:
+        if place.role not in rule.roles:
+            return iter(())
         slices = [piece for spell in spells if rule.may_break(season, place, spell) for piece in spell.slices]
         return rule.clashes(season, place, slices) if slices else iter(())
 

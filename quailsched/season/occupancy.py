@@ -219,7 +219,7 @@ class Emptying:
 def emptyings_of(spells: Sequence[Spell]) -> Iterator[Emptying]:
     """Each day on which the last one left a place, with who comes next. A batch that stays on has not left."""
     for spell, following in zip_longest(spells, spells[1:]):
-        if any(presence.end > spell.end for presence in spell.presences):
+        if max([presence.end for presence in spell.presences]) > spell.end:
             continue
         if following is None:
             yield Emptying(spell.end, spell.presences, None, ())

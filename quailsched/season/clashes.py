@@ -61,10 +61,7 @@ class Checked:
         season = self.season.after(farm, gone, come)
         of_places = dict(self._of_places)
         for place_id, (first, end) in _spans(self.season, gone, season, come).items():
-            of_places[place_id] = tuple(
-                _mended(look, back, season, farm.place(place_id), clashes, first, end)
-                for (look, back), clashes in zip(_LOOKS, of_places[place_id], strict=True)
-            )
+            of_places[place_id] = _mended_place(season, farm.place(place_id), of_places[place_id], first, end)
         touched = {batch.id: batch for batch in come}
         for place in farm.places if farm.places is not old.places else ():
             if old.find(place.id) is not place:
@@ -170,29 +167,44 @@ def _spans(old: Season, gone: Sequence[Batch], new: Season, come: Sequence[Batch
     return spans
 
 
-def _mended(
-    look: _LookAt, back: int, season: Season, place: Place, clashes: Clashes, first: date, end: date
-) -> Clashes:
-    """The clashes of one rule when ``place`` has changed from ``first`` to ``end``.
+def _mended_place(
+    season: Season, place: Place, known: tuple[Clashes, ...], first: date, end: date
+) -> tuple[Clashes, ...]:
+    """The clashes of each rule when ``place`` has changed from ``first`` to ``end``."""
+    window = _window(season.spells(place), first, end)
+    return tuple(
+        _mended(look, back, season, place, clashes, window) for (look, back), clashes in zip(_LOOKS, known, strict=True)
+    )
 
-    Looks at the spells that touch these days, at one more on each side (which has not changed, so that what lies
-    beyond it cannot have either), and at all that the clashes found there before reach over.
-    """
+
+_Window = tuple[int, int, date, date]
+
+
+def _window(spells: Sequence[Spell], first: date, end: date) -> _Window:
+    """(low, high, first, end): the spells ``low`` to ``high`` that touch these days, and one more on each side, which
+    has not changed, so that what lies beyond it cannot have either; and all of their days."""
+    low = max(bisect_left(spells, first, key=_end) - 1, 0)
+    high = min(bisect_right(spells, end, key=_start) + 1, len(spells))
+    if low < high:
+        first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
+    return low, high, first, end
+
+
+def _mended(look: _LookAt, back: int, season: Season, place: Place, clashes: Clashes, window: _Window) -> Clashes:
+    """The clashes of one rule when ``place`` has changed within ``window``, which grows until no clash found before
+    reaches over its edges."""
     spells = season.spells(place)
-    while True:
-        low = max(bisect_left(spells, first, key=_end) - 1, 0)
-        high = min(bisect_right(spells, end, key=_start) + 1, len(spells))
-        if low < high:
-            first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
-        hit = [clash for clash in clashes if clash.first < end and clash.last >= first]
+    low, high, first, end = window
+    while hit := [clash for clash in clashes if clash.first < end and clash.last >= first]:
         if all(first <= clash.first and clash.last < end for clash in hit):
             break
         first = min(first, *(clash.first for clash in hit))
         end = max(end, *(clash.last + timedelta(days=1) for clash in hit))
-    return (
-        *(clash for clash in clashes if not (clash.first < end and clash.last >= first)),
-        *look(season, place, spells[max(low - back, 0) : high]),
-    )
+        low, high, first, end = _window(spells, first, end)
+    found = tuple(look(season, place, spells[max(low - back, 0) : high]))
+    if not hit:
+        return (*clashes, *found) if found else clashes
+    return (*(clash for clash in clashes if not (clash.first < end and clash.last >= first)), *found)
 
 
 def _start(spell: Spell) -> date:

@@ -52,8 +52,8 @@ def test_a_batch_too_large_for_an_empty_place_fits_on_no_day() -> None:
 
 def test_every_place_of_the_route_counts() -> None:
     # 100 birds take 200 cm2 each, all of the brooder's 20,000 cm2, on days 0 to 4 after their start; on days 5 to 9
-    # they are in the pen. The brooder is taken on days 0 to 2 (no start on 0, 1, 2), the pen shut on day 12 (no start on 3
-    # to 7, from which 12 is one of the days 5 to 9).
+    # they are in the pen. The brooder is taken on days 0 to 2 (no start on 0, 1, 2), the pen shut on day 12 (no start
+    # on 3 to 7, from which 12 is one of the days 5 to 9).
     others = bought("Aster", 100, 60, stay(BROODER, 0, 3))
     pen = replace(PEN, shut=(Span(MONDAY + timedelta(days=12), MONDAY + timedelta(days=13)),))
     season = Season(farm(others, pen))

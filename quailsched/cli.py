@@ -8,6 +8,7 @@ from __future__ import annotations
 import argparse
 import io
 import os
+import re
 import sys
 from collections.abc import Callable, Sequence
 from datetime import date
@@ -18,10 +19,18 @@ from quailsched import __version__
 
 FAULT = 2
 _Command = Callable[[argparse.Namespace, date], int]
+# What argparse says, and how we say it; what is not here is told in its own words.
+_SENTENCES = (
+    (r"argument (.+): ignored explicit argument '(.*)'", r"\1: “\2” cannot be used; it is accepted without a value"),
+    (r"argument (.+): expected one argument", r"\1: nothing is there; a value after it is accepted"),
+    (r"unrecognized arguments: (.+)", r"“\1” cannot be used; only what the help tells is accepted here"),
+)
 
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
+        for theirs, ours in _SENTENCES:
+            message = re.sub(f"^{theirs}$", ours, message, flags=re.DOTALL)
         raise _WordsError(f"{message[:1].upper()}{message[1:]}. Try: {self.prog} --help")
 
 
@@ -60,6 +69,16 @@ def _kind(text: str) -> str:
     return text
 
 
+def _want(text: str) -> tuple[object, int]:
+    from quailsched.outlook.reaching import Wanted
+
+    what, _, number = text.partition(":")
+    if what not in set(Wanted) or not (number.isascii() and number.isdigit() and len(number) <= 4 and int(number)):
+        known = ", ".join(f"{one}:40" for one in Wanted)
+        raise argparse.ArgumentTypeError(f"“{text}” cannot be used; what and how many is accepted, such as {known}")
+    return Wanted(what), int(number)
+
+
 def parser() -> argparse.ArgumentParser:
     """The words that are understood. ``quailsched FILE`` and ``quailsched`` alone open the window (``main``)."""
     top = _Parser(
@@ -85,14 +104,28 @@ def parser() -> argparse.ArgumentParser:
     word(
         "example", "write the example farm", json=False, since="the day that it lies around (today)", file="a new file"
     )
-    word("clashes", "every clash ahead; exit code 1 if there are any", since="clashes from this day on (today)")
+    word(
+        "clashes",
+        "every clash ahead; exit code 1 if there are any but accepted ones",
+        since="clashes from this day on (today)",
+    )
     sub = word(
-        "ways-out", "small changes that remove a clash, each re-checked", since="clashes from this day on (today)"
+        "ways-out",
+        "small changes that remove a clash, each re-checked; exit code 1 if a clash has none",
+        since="clashes from this day on (today)",
     )
     sub.add_argument("--clash", type=_count(10_000), metavar="N", help="of the clash with this number in the list only")
     sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")
     sub.add_argument("--days", type=_count(366), default=60, metavar="N", help="how many days (60)")
     sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="kind of quail (coturnix)")
+    sub.add_argument(
+        "--want",
+        type=_want,
+        metavar="WHAT:N",
+        help="birds by a day: hens:40, started:40 or chicks:40; exit code 1 if not",
+    )
+    sub.add_argument("--by", type=_day, metavar="DATE", help="the day by which they are wanted")
+    sub.add_argument("--sure", type=_count(99), default=90, metavar="PERCENT", help="in how many hatches of 100 (90)")
     word("trials", "every trial beside the plan", since="compared from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")
@@ -146,6 +179,7 @@ def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
 def _run(arguments: list[str], today: date) -> int:
     if not arguments or _is_file_alone(arguments):
         return _window(Path(arguments[0]) if arguments else None, today)
+    _require_word(arguments[0])
     from quailsched import commands
 
     words = parser().parse_args(arguments)
@@ -153,6 +187,13 @@ def _run(arguments: list[str], today: date) -> int:
         commands, {"import": "import_", "ways-out": "ways_out_", "next-set": "next_set"}.get(words.word, words.word)
     )
     return command(words, today)
+
+
+def _require_word(first: str) -> None:
+    if first not in WORDS and not first.startswith("-"):
+        raise _WordsError(
+            f"“{first}” is no word of the program; one of {', '.join(WORDS)} is accepted. Try: quailsched --help"
+        )
 
 
 def _is_file_alone(arguments: list[str]) -> bool:

@@ -9,11 +9,13 @@ from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
-from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.faults import FarmError, Fault, Words
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
+from quailsched.outlook.reaching import Aim
 from quailsched.planner.compare import compare
-from quailsched.planner.next_set import next_sets
+from quailsched.planner.next_set import next_sets_of
+from quailsched.planner.wanted import answer_to
 from quailsched.planner.ways_out import ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
@@ -21,8 +23,11 @@ from quailsched.report.figures import figures_json, figures_text
 from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
 from quailsched.report.trials import trials_json, trials_text
+from quailsched.report.wanted import wanted_json, wanted_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
+from quailsched.season.clashes import Checked
 from quailsched.season.freeing import place_states
+from quailsched.season.severity import acceptance_of, open_clashes
 from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
 from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import data_dir
@@ -40,41 +45,59 @@ def example(words: argparse.Namespace, today: date) -> int:
 
 
 def clashes(words: argparse.Namespace, today: date) -> int:
-    """Exit code 1 if there are clashes, so that a script can ask."""
+    """Exit code 1 if there are clashes that nobody has accepted, so that a script can ask."""
     opened, since = open_farm(words.file), words.since or today
     found = opened.checked.since(since)
     if words.json:
         _print_json(clashes_json(opened.farm, found, since))
     else:
         print(clashes_text(opened.farm, found, since))
-    return 1 if found else 0
+    return 1 if open_clashes(opened.farm, found) else 0
 
 
 def ways_out_(words: argparse.Namespace, today: date) -> int:
-    """Exit code 1 if a clash that was asked for has no way out."""
+    """Exit code 1 if a clash that was asked for has no way out. Accepted clashes are looked at only by their number."""
     opened, since = open_farm(words.file), words.since or today
     found = list(enumerate(opened.checked.since(since), 1))
+    accepted = [one for one in found if acceptance_of(opened.farm, one[1]) is not None]
     if words.clash is not None:
         if not 1 <= words.clash <= len(found):
             many = f"a number from 1 to {len(found)}" if found else "none, as there is no clash"
             raise FarmError([Fault("--clash", words.clash, f"{many} is accepted")])
         found = [found[words.clash - 1]]
+    else:
+        found = [one for one in found if one not in accepted]
     answers = [(number, clash, ways_out(opened.farm, clash, since)) for number, clash in found]
     if words.json:
         _print_json(ways_out_json(opened.farm, answers, since))
     else:
-        print(ways_out_text(opened.farm, answers, since))
+        print(ways_out_text(opened.farm, answers, since, len(accepted)))
     return 0 if all(ways for _, _, ways in answers) else 1
 
 
 def next_set(words: argparse.Namespace, today: date) -> int:
     opened, since = open_farm(words.file), words.since or today
-    found = next_sets(opened.farm, words.kind, since, words.days)
+    if words.want is not None or words.by is not None:
+        return _wanted(words, opened.checked, since)
+    found = next_sets_of(opened.checked, words.kind, since, words.days)
     if words.json:
         _print_json(next_set_json(opened.farm, found))
     else:
-        print(next_set_text(opened.farm, found))
+        print(next_set_text(opened.checked, found))
     return 0
+
+
+def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
+    if words.want is None or words.by is None:
+        missing = "--want" if words.want is None else "--by"
+        raise FarmError([Fault(missing, Words("nothing"), "--want and --by are accepted together")])
+    what, number = words.want
+    answer = answer_to(now, words.kind, Aim(what, number, words.sure / 100), words.by, since)
+    if words.json:
+        _print_json(wanted_json(now, answer))
+    else:
+        print(wanted_text(now, answer, since))
+    return 0 if answer.days else 1
 
 
 def trials(words: argparse.Namespace, today: date) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 from quailsched.farm.check import require_sound
 from quailsched.farm.records import (
@@ -25,6 +25,7 @@ from quailsched.season.season import Season
 
 SETTINGS = Settings("farm", "Thistle Yard")
 MONDAY = date(2027, 3, 1)
+OUT = Leaving.SOLD
 
 SETTER = Place("setter", "Setter", Role.SETTER, 0, egg_places=100)
 HATCHER = Place("hatcher", "Hatcher", Role.HATCHER, 1, egg_places=100)
@@ -45,6 +46,16 @@ PLAIN_FIGURES = (
 
 def stay(place: Place, start: int, end: int | None, part: Part = Part.ALL, leaving: Leaving | None = None) -> Stay:
     return Stay(place.id, start, end, part, leaving)
+
+
+def on(day: int) -> date:
+    """A day counted from ``MONDAY``."""
+    return MONDAY + timedelta(days=day)
+
+
+def hatch_route(out: int = 46) -> tuple[Stay, ...]:
+    """Setter to day 15, hatcher to day 18, brooder to ``out``, then sold."""
+    return stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, out, leaving=OUT)
 
 
 def eggs(name: str, number: int, *stays: Stay, start: date = MONDAY, kind: str = "coturnix") -> Batch:

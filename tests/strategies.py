@@ -32,6 +32,8 @@ from quailsched.farm.records import (
     Units,
 )
 from quailsched.husbandry.handbook import handbook, labels
+from quailsched.season.clash import Clash
+from quailsched.season.severity import STOPPING, WATCHED
 
 KINDS = ("coturnix", "coturnix-heavy", "bobwhite", "button")
 FIRST_DAY, LAST_DAY = date(2026, 1, 1), date(2028, 12, 31)
@@ -196,6 +198,26 @@ def acceptances(draw: st.DrawFn, record_id: str, where: Sequence[Place], who: Se
         birds=draw(st.integers(0, 50)),
         days=draw(st.integers(1, 60)),
         reason=draw(names()),
+    )
+
+
+@st.composite
+def clashes(draw: st.DrawFn, one: Farm, kinds: Iterable[str] = WATCHED | STOPPING) -> Clash:
+    """A clash of some place and batches of ``one``, which must have both. The plan itself may have none like it."""
+    first, lasting = draw(days()), draw(st.integers(1, 60))
+    who = draw(st.lists(st.sampled_from(one.batches), min_size=1, max_size=3, unique=True))
+    return Clash(
+        kind=draw(st.sampled_from(sorted(kinds))),
+        place_id=draw(st.sampled_from(one.places)).id,
+        batch_ids=tuple(batch.id for batch in who),
+        first=first,
+        last=first + timedelta(days=lasting - 1),
+        worst=first + timedelta(days=draw(st.integers(0, lasting - 1))),
+        need=draw(st.integers(0, 500)),
+        have=draw(st.integers(0, 500)),
+        unit="birds",
+        birds_over=draw(st.integers(0, 400)),
+        sentence="It does not fit.",
     )
 
 

@@ -48,6 +48,13 @@ COMMANDS = (
         True,
     ),
     Command("remove_picked", "Re&move what is picked…", "&Change", "Ctrl+Del", "Remove the batch that is picked"),
+    Command(
+        "accept_picked",
+        "A&ccept the clash that is picked…",
+        "&Change",
+        "Ctrl+Shift+A",
+        "Live with a clash to watch, with a word of why; it comes back when it grows",
+    ),
     Command("change_farm", "Farm: name, units, &nights…", "&Change", "", "What there is one of in a farm"),
     Command("start_trial", "&Start a trial…", "&Trials", "Ctrl+Shift+T", "Try changes beside the plan"),
     Command("look_at_plan", "The &plan", "&Trials", "Ctrl+Shift+P", "Look at the plan again", True),

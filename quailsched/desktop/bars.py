@@ -8,7 +8,6 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QToolButton,
     QVBoxLayout,
@@ -16,7 +15,9 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.icons import icon
+from quailsched.desktop.labels import ShortLabel
 from quailsched.desktop.theme import current
+from quailsched.farm.units import count_text
 
 
 class TopBar(QWidget):
@@ -36,12 +37,12 @@ class TopBar(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(18, 7, 18, 7)
         row.setSpacing(8)
-        self.farm_name = QLabel()
+        self.farm_name = ShortLabel(12)
         font = self.farm_name.font()
         font.setPointSizeF(font.pointSizeF() * 1.25)
         font.setBold(True)
         self.farm_name.setFont(font)
-        self.season_name = QLabel()
+        self.season_name = ShortLabel(0)
         self.season_name.setObjectName("soft")
         self.undo = self._button("Undo", "flat", undo)
         self.redo = self._button("Redo", "flat", redo)
@@ -50,7 +51,7 @@ class TopBar(QWidget):
         self.clashes = self._button("", "clashes", clashes)
         row.addWidget(self.farm_name)
         row.addWidget(self.season_name)
-        row.addSpacing(40)
+        row.addSpacing(16)
         row.addWidget(self.undo)
         row.addWidget(self.redo)
         row.addStretch()
@@ -76,11 +77,18 @@ class TopBar(QWidget):
             button.setEnabled(label is not None)
             button.setToolTip(f"{word}: {label}" if label else f"Nothing to {word.lower()}")
 
-    def show_clashes(self, count: int) -> None:
-        text = "no clash ahead" if not count else f"{count} clash{'es' if count > 1 else ''} ahead"
+    def show_clashes(self, count: int, accepted: int) -> None:
+        """``count`` clashes that are open, and ``accepted`` ones, which do not count as long as they do not grow."""
+        lived_with = count_text(accepted, "accepted clash", "accepted clashes")
+        if count:
+            text, tip = f"{count_text(count, 'clash', 'clashes')} ahead", "Go to the next clash (F3)"
+        elif accepted:
+            text, tip = f"{lived_with} ahead", "Everything else fits. Shows what is accepted"
+        else:
+            text, tip = "no clash ahead", "Everything fits"
         self.clashes.setText(text)
         self.clashes.setObjectName("clashes" if count else "calm")
-        self.clashes.setToolTip("Go to the next clash (F3)" if count else "Everything fits")
+        self.clashes.setToolTip(f"{tip}; beside these, {lived_with}" if count and accepted else tip)
         self.clashes.style().unpolish(self.clashes)
         self.clashes.style().polish(self.clashes)
 
@@ -122,4 +130,8 @@ class Rail(QWidget):
             button.setIcon(icon(picture, current().ink))
 
     def show_chosen(self, number: int) -> None:
+        """The Tab key comes to the view that is on; from there arrows go to the others."""
         self._group.button(number).setChecked(True)
+        for button in self._group.buttons():
+            is_on = button is self._group.button(number)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if is_on else Qt.FocusPolicy.ClickFocus)

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
+from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
+    QApplication,
     QFrame,
     QGridLayout,
     QHBoxLayout,
@@ -15,15 +18,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from quailsched.desktop.acceptance_box import AcceptanceBox
+from quailsched.desktop.clash_rows import ClashRows
+from quailsched.desktop.forms.fields import button
 from quailsched.desktop.labels import label
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.way_cards import WayCards
 from quailsched.farm.records import Batch
-from quailsched.farm.units import count_text, span_text
+from quailsched.farm.units import count_text
 from quailsched.report.clashes import title_of
 from quailsched.report.inspect import batch_rows, clash_rows
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.season.severity import Severity, acceptance_of, open_clashes, severity_of
 
 
 class Inspector(QFrame):
@@ -37,6 +44,8 @@ class Inspector(QFrame):
     back_asked = Signal()
     batch_wanted = Signal()
     place_wanted = Signal()
+    accept_asked = Signal(object, str)  # Clash, reason
+    take_back_asked = Signal(object)  # Clash
     way_entered = Signal(object)  # WayOut
     way_left = Signal()
     way_chosen = Signal(object)  # WayOut
@@ -46,11 +55,18 @@ class Inspector(QFrame):
         self.setObjectName("card")
         self.today = today
         self.cards = WayCards()
+        self.acceptance: AcceptanceBox | None = None
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        panel, self._page = QWidget(), QWidget()
+        panel.setObjectName("panel")
+        self._pages = QVBoxLayout(panel)
+        self._pages.setContentsMargins(0, 0, 0, 0)
+        self._pages.addWidget(self._page)
+        self._area.setWidget(panel)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self._area)
@@ -58,8 +74,7 @@ class Inspector(QFrame):
 
     def show_picked(self, season: Season, clashes: tuple[Clash, ...], picked: Picked) -> None:
         """Show the page for what is picked; a batch that is gone shows as nothing."""
-        page = QWidget()
-        page.setObjectName("panel")
+        page, self.acceptance = QWidget(), None
         column = QVBoxLayout(page)
         column.setSpacing(8)
         batch = season.farm.find(picked.batch_id) if picked.batch_id else None
@@ -72,7 +87,26 @@ class Inspector(QFrame):
         else:
             self._all_page(column, season, clashes)
         column.addStretch()
-        self._area.setWidget(page)
+        self._turn_to(page)
+
+    def _turn_to(self, page: QWidget) -> None:
+        old, self._page = self._page, page
+        self._pages.addWidget(page)
+        page.show()
+        _hand_focus_on(old, page)
+        old.hide()
+        old.deleteLater()  # not at once: it may be a button or field of it that has asked for another page
+        self._area.verticalScrollBar().setValue(0)
+
+    def begin_accepting(self) -> None:
+        """Open the line for the reason beside the clash that is shown, if it is one to watch."""
+        if self.acceptance is not None:
+            self.acceptance.begin()
+
+    def tell_reason_fault(self, text: str) -> None:
+        """What is wrong with the reason that was given last."""
+        if self.acceptance is not None:
+            self.acceptance.tell_fault(text)
 
     def _first_page(self, column: QVBoxLayout) -> None:
         """A farm with nothing in it: how to begin."""
@@ -104,19 +138,25 @@ class Inspector(QFrame):
                 label("Every batch has its place, its room and its clean-out. Pick a batch to see its days.")
             )
             return
-        column.addWidget(label(f"{count_text(len(clashes), 'clash', 'clashes')} ahead", "clashHeading"))
+        still_open = len(open_clashes(farm, clashes))
+        if still_open:
+            column.addWidget(label(f"{count_text(still_open, 'clash', 'clashes')} ahead", "clashHeading"))
+        else:
+            column.addWidget(label("No clash ahead but accepted ones", "quietHeading"))
         column.addWidget(label("Pick one to see why.", "soft"))
-        for clash in clashes:
-            when = span_text(clash.first, clash.last, self.today)
-            button = _button(f"{title_of(farm, clash)}\n{when}", lambda c=clash: self.clash_chosen.emit(c), "row")
-            button.setToolTip(clash.sentence)
-            button.setAccessibleDescription(clash.sentence)
-            column.addWidget(button)
+        column.addWidget(ClashRows(farm, clashes, self.today, self.clash_chosen.emit))
 
     def _clash_page(self, column: QVBoxLayout, season: Season, clash: Clash) -> None:
         farm = season.farm
-        column.addWidget(label(title_of(farm, clash), "clashHeading"))
+        is_accepted = acceptance_of(farm, clash) is not None
+        column.addWidget(label(title_of(farm, clash), "quietHeading" if is_accepted else "clashHeading"))
         column.addLayout(_rows(clash_rows(farm, clash, self.today)))
+        if severity_of(clash.kind) is Severity.WATCH:
+            self.acceptance = AcceptanceBox(is_accepted)
+            self.acceptance.reason_given.connect(lambda reason: self.accept_asked.emit(clash, reason))
+            self.acceptance.take_back_asked.connect(lambda: self.take_back_asked.emit(clash))
+            self.acceptance.grown.connect(lambda: QTimer.singleShot(0, self._bring_acceptance_into_view))
+            column.addWidget(self.acceptance)
         self.cards = WayCards()
         self.cards.entered.connect(self.way_entered)
         self.cards.left.connect(self.way_left)
@@ -124,33 +164,50 @@ class Inspector(QFrame):
         column.addWidget(self.cards)
         for batch_id in clash.batch_ids:
             name = farm.batch(batch_id).name
-            column.addWidget(_button(f"Show {name}", lambda b=batch_id: self.batch_chosen.emit(b)))
+            column.addWidget(_button(f"Show {name}", partial(self.batch_chosen.emit, batch_id)))
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
+
+    def _bring_acceptance_into_view(self) -> None:
+        """Called once the page has been laid out anew."""
+        if self.acceptance is not None:
+            self._area.ensureWidgetVisible(self.acceptance, 0, 8)
 
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
         column.addWidget(label(batch.name, "heading"))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = QHBoxLayout()
         for text, days in (("A day earlier", -1), ("A day later", 1)):
-            nudges.addWidget(_button(text, lambda d=days: self.nudge_asked.emit(batch.id, d)))
+            nudges.addWidget(_button(text, partial(self.nudge_asked.emit, batch.id, days)))
         column.addLayout(nudges)
         edit = QHBoxLayout()
         edit.addWidget(_button("Change…", lambda: self.change_asked.emit(batch.id), "main"))
         edit.addWidget(_button("Remove…", lambda: self.remove_asked.emit(batch.id)))
         column.addLayout(edit)
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
-        for clash in own:
-            text = f"{title_of(season.farm, clash)}\n{span_text(clash.first, clash.last, self.today)}"
-            column.addWidget(_button(text, lambda c=clash: self.clash_chosen.emit(c), "row"))
+        column.addWidget(ClashRows(season.farm, own, self.today, self.clash_chosen.emit))
         column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
 
 
-def _button(text: str, action: object, name: str = "") -> QPushButton:
-    button = QPushButton(text)
-    button.setObjectName(name)
-    button.setAutoDefault(False)
-    button.clicked.connect(action)
-    return button
+def _hand_focus_on(old: QWidget, page: QWidget) -> None:
+    """Who works with the keys stays in the panel: on the same button, else on the way back, else on the first row.
+
+    Left alone, the focus would wander to the button for Undo, and the next key would press it.
+    """
+    focused = QApplication.focusWidget()
+    if focused is None or not old.isAncestorOf(focused):
+        return
+    buttons = [one for one in page.findChildren(QPushButton) if one.isVisible()]
+    by_text = {one.text(): one for one in reversed(buttons)}
+    same = by_text.get(focused.text()) if isinstance(focused, QPushButton) else None
+    wanted = same or by_text.get("All clashes") or next(iter(buttons), None)
+    if wanted is not None:
+        wanted.setFocus()
+
+
+def _button(text: str, action: Callable[[], object], name: str = "") -> QPushButton:
+    made = button(text, action)
+    made.setObjectName(name)
+    return made
 
 
 def _rows(rows: list[tuple[str, str]]) -> QGridLayout:

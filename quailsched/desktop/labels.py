@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel
 
 # The style sheet colours by these names; sizes stand here, since a sheet knows none relative to the font.
-_SIZES = {"heading": (1.5, True), "clashHeading": (1.3, True), "source": (0.88, False), "strong": (1.0, True)}
+_SIZES = {
+    "heading": (1.5, True),
+    "clashHeading": (1.3, True),
+    "quietHeading": (1.3, True),
+    "source": (0.88, False),
+    "strong": (1.0, True),
+}
 
 
 def label(text: str, role: str = "") -> QLabel:
-    """Text that wraps and can be selected; ``role``: heading, clashHeading, strong, soft, source, fault, or plain."""
+    """Text that wraps and can be selected.
+
+    ``role``: heading, clashHeading, quietHeading, strong, soft, source, fault, or plain.
+    """
     made = QLabel(text)
     made.setWordWrap(True)
     made.setObjectName(role)
@@ -22,3 +32,27 @@ def label(text: str, role: str = "") -> QLabel:
         font.setBold(is_bold)
         made.setFont(font)
     return made
+
+
+class ShortLabel(QLabel):
+    """A text of one line that gives way where the window is narrow: to ``fewest`` letters and an ellipsis.
+
+    With 0 letters it is shown whole or not at all.
+    """
+
+    def __init__(self, fewest: int) -> None:
+        super().__init__()
+        self._fewest = fewest
+
+    def minimumSizeHint(self) -> QSize:
+        hint = super().minimumSizeHint()
+        return QSize(min(hint.width(), self.fontMetrics().averageCharWidth() * self._fewest), hint.height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        room, text = self.contentsRect(), self.text()
+        if self.fontMetrics().horizontalAdvance(text) > room.width():
+            elided = self.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, room.width())
+            text = elided if self._fewest else ""
+        painter = QPainter(self)
+        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
+        painter.end()

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.actions import make_actions
 from quailsched.desktop.bars import Rail, TopBar
+from quailsched.desktop.clash_commands import ClashCommands
 from quailsched.desktop.colour_commands import ColourCommands
 from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.forms.batch_form import edit_batch
@@ -38,6 +39,7 @@ from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
+from quailsched.season.severity import open_clashes
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
@@ -54,7 +56,8 @@ class MainWindow(QMainWindow):
         self._background = Background(self)
         self.today = today
         self.opened = opened
-        self.top = TopBar(self.undo, self.redo, self._write_calendar, self.next_clash)
+        self.files, self.clashes = FileCommands(self), ClashCommands(self)
+        self.top = TopBar(self.undo, self.redo, self.files.write_calendar, self.clashes.next_clash)
         views = [
             ("season", "Season", "Lanes of places over time (Ctrl+1)"),
             ("egg", "Next set", "When the next eggs can go in, and how many (Ctrl+2)"),
@@ -71,7 +74,9 @@ class MainWindow(QMainWindow):
         self.stage = Stage(self.stack)
         self.files, self.colours, self.trials = FileCommands(self), ColourCommands(self), TrialCommands(self)
         self._lay_out()
-        self.actions_by_name = make_actions(self, self.files, self.trials, self.colours, HelpCommands(self))
+        self.actions_by_name = make_actions(
+            self, self.files, self.clashes, self.trials, self.colours, HelpCommands(self)
+        )
         self._connect()
         self.show_view(SEASON)
         self._come_back()
@@ -102,11 +107,14 @@ class MainWindow(QMainWindow):
         inspector.change_asked.connect(self.change_batch)
         inspector.remove_asked.connect(self.remove)
         inspector.nudge_asked.connect(self.nudge)
+        inspector.accept_asked.connect(self.clashes.accept)
+        inspector.take_back_asked.connect(self.clashes.take_back)
         inspector.batch_wanted.connect(self.add_batch)
         inspector.place_wanted.connect(self.add_place)
         self.season.frees_up.place_opened.connect(self.change_place)
         self.setup_view.status.connect(self.say)
         self.next_set.set_asked.connect(self.take_change)
+        self.next_set.look_asked.connect(self.see_next_set)
 
     def show_farm(self, opened: OpenFarm) -> None:
         """Show another farm, and remember it for the next start."""
@@ -130,7 +138,8 @@ class MainWindow(QMainWindow):
         )
         self.top.farm_name.setText(farm.settings.name)
         self.top.season_name.setText(f"season {years[0] if years else self.today.year}")
-        self.top.show_clashes(len(clashes))
+        still_open = len(open_clashes(farm, clashes))
+        self.top.show_clashes(still_open, len(clashes) - still_open)
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
         if self.stack.currentIndex() == NEXT_SET:
             self.next_set.work_out()
@@ -157,9 +166,6 @@ class MainWindow(QMainWindow):
         }
         self.say(words[notice.how])
 
-    def _write_calendar(self) -> None:
-        self.files.write_calendar()
-
     def say(self, text: str) -> None:
         """A sentence in the line at the bottom."""
         self.statusBar().showMessage(text, 12_000)
@@ -183,6 +189,15 @@ class MainWindow(QMainWindow):
     def show_next_set(self) -> None:
         self.show_view(NEXT_SET)
 
+    def see_next_set(self) -> None:
+        """The season with the batch that is thought of as an outline, until the farm changes."""
+        ghosts = self.next_set.ghosts()
+        self.show_season()
+        self.season.canvas.show_ghosts((*self.trials.ghosts(), *ghosts))
+        if ghosts:
+            self.season.canvas.go_to(ghosts[0].band.start)
+        self.say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.")
+
     def show_season(self) -> None:
         self.show_view(SEASON)
         self.season.canvas.setFocus()
@@ -196,14 +211,6 @@ class MainWindow(QMainWindow):
     def go_today(self) -> None:
         self.show_season()
         self.season.canvas.go_to(self.today)
-
-    def next_clash(self) -> None:
-        self.show_season()
-        self.season.canvas.next_clash()
-
-    def previous_clash(self) -> None:
-        self.show_season()
-        self.season.canvas.next_clash(-1)
 
     def zoom_in(self) -> None:
         self.season.canvas.zoom(1.25)

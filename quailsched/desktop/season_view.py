@@ -6,6 +6,7 @@ from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.compare_panel import ComparePanel
@@ -69,6 +70,11 @@ class SeasonView(QWidget):
         self.inspector.way_entered.connect(self._preview)
         self.inspector.way_left.connect(self._end_preview)
         self.inspector.way_chosen.connect(self.way_chosen)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self.window().focusWidget() is None:  # a window that has just opened: arrows work at once
+            self.canvas.setFocus()
 
     def show_season(self, season: Season, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
         self._season, self._clashes = season, clashes

@@ -15,10 +15,12 @@ HOW_TO_BEGIN = """<h3>Your own farm in five steps</h3>
 KEYS = """<h3>Keys and mouse</h3>
 <p><b>Left, Right</b> go through the batches, <b>Up, Down</b> or <b>F3</b> through the clashes.<br>
 <b>Alt+Left, Alt+Right</b> move the picked batch by a day, with <b>Shift</b> by a week.<br>
+<b>Ctrl+Shift+A</b> accepts the picked clash, if it is one to watch; <b>Return</b> says why, <b>Esc</b> leaves it.<br>
 <b>Return</b> or a double click opens it, <b>Ctrl+E</b> too; <b>Ctrl+Del</b> removes it. <b>Esc</b> lets it go.<br>
 <b>+</b> and <b>−</b> zoom, as does Ctrl and the wheel about the pointer; <b>Ctrl+0</b> fits the season.<br>
 <b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
 <b>Ctrl+Shift+T</b> starts a trial, <b>Ctrl+Shift+C</b> compares it, <b>Ctrl+Shift+P</b> goes back to the plan.<br>
+A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.<br>
 Double click a place's name to change it. The Setup view has everything as tables.</p>"""
 
 ABOUT = f"""<h3>Quailsched {__version__}</h3>

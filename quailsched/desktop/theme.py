@@ -164,10 +164,11 @@ def sheet_of(theme: Theme) -> str:
     QPushButton#flat:hover {{ background: {t.rail_on}; }}
     QPushButton#flat:focus {{ border: 1px solid {t.good}; }}
     QPushButton#flat:disabled {{ color: {t.soft}; }}
-    QPushButton#row {{ text-align: left; border-radius: 8px; background: {t.sunk}; border: 1px solid {t.line};
-        padding: 7px 10px; }}
+    QPushButton#row, QPushButton#quietRow {{ text-align: left; border-radius: 8px; background: {t.sunk};
+        border: 1px solid {t.line}; padding: 7px 10px; }}
     QPushButton#row:hover {{ border-color: {t.clash}; }}
-    QPushButton#row:focus {{ border: 2px solid {t.good}; padding: 6px 9px; }}
+    QPushButton#quietRow:hover {{ border-color: {t.soft}; }}
+    QPushButton#row:focus, QPushButton#quietRow:focus {{ border: 2px solid {t.good}; padding: 6px 9px; }}
     QPushButton#name {{ background: transparent; border: 1px solid transparent; padding: 0 2px 0 0; font-weight: 700;
         text-align: left; border-radius: 3px; }}
     QPushButton#name:hover {{ color: {t.good}; }}
@@ -179,6 +180,7 @@ def sheet_of(theme: Theme) -> str:
     QToolButton#view:focus {{ border: 1px solid {t.good}; }}
     QTableView {{ background: {t.card}; alternate-background-color: {t.sunk}; gridline-color: {t.line};
         border: 1px solid {t.line}; border-radius: 8px; }}
+    QTableView:focus {{ border-color: {t.good}; }}
     QHeaderView::section {{ background: {t.sunk}; color: {t.soft}; border: none; border-bottom: 1px solid {t.line};
         padding: 5px 8px; }}
     QCheckBox::indicator, QRadioButton::indicator {{ width: 1em; height: 1em; border: 1px solid {t.soft};
@@ -195,6 +197,7 @@ def sheet_of(theme: Theme) -> str:
     QScrollBar::handle:hover {{ background: {t.soft}; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
     QScrollArea, QScrollArea > QWidget > QWidget#panel {{ background: transparent; border: none; }}
     """
 

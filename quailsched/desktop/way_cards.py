@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, Signal
 from PySide6.QtGui import QEnterEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from quailsched.desktop.forms.fields import tab_in_order
 from quailsched.desktop.labels import label
 from quailsched.planner.ways_out import WayOut
 from quailsched.report.ways_out import NONE_TEXT
@@ -73,3 +74,5 @@ class WayCards(QWidget):
             card.left.connect(self.left)
             card.chosen.connect(self.chosen)
             self._column.addWidget(card)
+        # They come after the buttons below them were made, but the Tab key goes from top to bottom.
+        tab_in_order(self, [card.button for card in self.findChildren(WayCard)])

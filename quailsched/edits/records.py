@@ -48,8 +48,10 @@ def _is_other_plan(touch: Touch) -> bool:
 
 
 def remove(farm: Farm, record_id: str) -> Change:
-    """Take a record away. Raises FarmError for the settings, for a place that batches still use, and for a record
-    without which the others would not be sound.
+    """Take a record away, and with a batch the clashes that were accepted of it alone.
+
+    Raises FarmError for the settings, for a place that batches still use, and for a record without which the others
+    would not be sound.
     """
     record = farm.find(record_id)
     if record is None:
@@ -61,4 +63,11 @@ def remove(farm: Farm, record_id: str) -> Change:
         if users:
             accepted = f"it is on the route of {names_text(users)}: give them another place first"
             raise FarmError([Fault("remove place", record.name, accepted, "place")])
-    return sound(farm, Change(f"Remove {_what(record)}", (Touch(record, None),)))
+    gone = (record, *_left_behind(farm, record_id))
+    return sound(farm, Change(f"Remove {_what(record)}", tuple(Touch(one, None) for one in gone)))
+
+
+def _left_behind(farm: Farm, record_id: str) -> list[Acceptance]:
+    """The accepted clashes of a batch that name no other batch of the farm."""
+    others = {batch.id for batch in farm.batches} - {record_id}
+    return [one for one in farm.acceptances if record_id in one.batch_ids and others.isdisjoint(one.batch_ids)]

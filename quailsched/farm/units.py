@@ -80,10 +80,20 @@ def weekday_text(day: date) -> str:
     return _WEEKDAYS[day.weekday()]
 
 
+def short_weekday_text(day: date) -> str:
+    """ "Thu", where a whole weekday is too wide."""
+    return weekday_text(day)[:3]
+
+
 def day_text(day: date, near: date | None = None) -> str:
     """ "22 Apr", with the year where it is not the year of ``near``."""
     year = "" if near is None or near.year == day.year else f" {day.year}"
     return f"{day.day} {_MONTHS[day.month - 1]}{year}"
+
+
+def named_day_text(day: date, near: date | None = None) -> str:
+    """ "Thu 22 Apr", with the year where it is not the year of ``near``."""
+    return f"{short_weekday_text(day)} {day_text(day, near)}"
 
 
 def span_text(first: date, last: date, near: date | None = None) -> str:

@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
+_NO_DATE = "n.d."
+
 
 class Confidence(StrEnum):
     """How far a value can be trusted."""
@@ -35,9 +37,14 @@ class Source:
     note: str
 
     @property
+    def year_text(self) -> str:
+        """The year in words for people: "no date" where the table has its "n.d."."""
+        return "no date" if self.year == _NO_DATE else self.year
+
+    @property
     def short_text(self) -> str:
-        """The text with its year; "n.d." (no date) is left out."""
-        return self.text if self.year in ("", "n.d.") else f"{self.text}, {self.year}"
+        """The text with its year, where it has one."""
+        return self.text if self.year in ("", _NO_DATE) else f"{self.text}, {self.year}"
 
 
 def weakest(sources: Iterable[Source], basis: str) -> Confidence:

@@ -8,6 +8,7 @@ low and high are taken as the rates that 1 hatch in 20 falls short of and 1 in 2
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from functools import lru_cache
 from math import exp, lgamma
@@ -46,6 +47,21 @@ class HatchOdds:
             best = number
             tail -= chance
         return best
+
+
+EXCEEDED, REACHED = 0.1, 0.9  # one hatch in ten exceeds what there is room for, nine in ten reach what is counted on
+
+
+@lru_cache(maxsize=4096)
+def as_eggs(kind: Kind, eggs: int, *, of_many: bool) -> int:
+    """Eggs of which, at the expected rate, as many hatch as 1 hatch in 10 exceeds, or as 9 in 10 reach.
+
+    What ``season`` works out for that number of eggs is then planned for the large, or the small, hatch.
+    """
+    odds, rate = hatch_odds(kind, eggs), kind.value("hatch_of_set_pct") / 100
+    if of_many:
+        return math.ceil(odds.exceeded_by(EXCEEDED) / rate)
+    return max(math.floor(odds.reached_by(REACHED) / rate), 1)  # one alone is not calm; none would break no rule
 
 
 def beta_of(kind: Kind) -> tuple[float, float]:

@@ -1,33 +1,32 @@
 """When the next eggs can go in, and how many, without any new clash.
 
-Planned for chance (``outlook.hatch``): floor, heat, drinkers, feeders and crowd for the hatch that only 1 in 10
-exceeds, calm pens for the one that 9 in 10 reach, everything else for the eggs that are set. Every number is judged by
-the rules themselves, on a copy of the farm with the batch in it. Short days ahead of the hens (``dark``) are no limit:
-a lamp helps there, not fewer eggs or another day.
+Planned for chance (``outlook.hatch``): room (floor, crowd, heat, drinkers, feeders) for the hatch that only 1 in 10
+exceeds, calm pens for the one that 9 in 10 reach, everything else for the eggs that are set. How many find room comes
+from ``landscape``; whether the batch breaks any other rule is asked of the rules, with the batch in the farm.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, timedelta
-from itertools import product
 
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Batch, Farm, Origin, Place, Role, Stay
-from quailsched.outlook.hatch import HatchOdds, hatch_odds
-from quailsched.planner.checker import new_ones
+from quailsched.farm.records import Batch, Farm, Origin, Part
+from quailsched.outlook.hatch import EXCEEDED, REACHED, as_eggs, hatch_odds
+from quailsched.planner.landscape import Fit, Landscape, Limit
+from quailsched.planner.routes import Route, routes_of
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
-from quailsched.season.route import usual_route
+from quailsched.season.clashes import Checked, checked, clashes_around
 from quailsched.season.season import Season
 
-ROOM_KINDS, CALM_KINDS = {"floor", "heat", "water", "feeder", "crowd"}, {"calm"}
-_NO_LIMIT = {"dark"}
-EXCEEDED, REACHED = 0.1, 0.9  # one hatch in ten exceeds what there is room for, nine in ten reach what is counted on
-_MOST_ROUTES = 12
+ROOM_KINDS = frozenset({"floor", "crowd", "heat", "water", "feeder"})
+CALM_KINDS = frozenset({"calm"})
+# Lamps solve short days whenever they come; they say nothing about when to set eggs, or how many.
+NO_MATTER_KINDS = frozenset({"dark"})
+SMALLEST_SET = 6  # fewer eggs are not worth a hatch, and whole birds make their numbers jump
 _PROBE = "a batch being thought of"
+_IN_LANDSCAPE = frozenset({"eggs", "ages"})
+_WHEREVER = frozenset({"hands"})  # the same on every route
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,29 +38,31 @@ class NextSet:
 
     day: date
     eggs: int
-    route: tuple[Stay, ...]
-    limit: Clash | None
+    route: Route
+    limit: Limit | None
     hatch: date
     expected: int
     few: int
     many: int
+    kind_id: str = ""
 
 
 def next_sets(farm: Farm, kind_id: str, today: date, days: int) -> tuple[NextSet, ...]:
     """For each of ``days`` days from ``today`` the most eggs that make no new clash. Empty without egg places."""
-    routes = list(_routes(farm, kind_id))
-    if not routes:
+    return next_sets_of(checked(Season(farm)), kind_id, today, days)
+
+
+def next_sets_of(
+    now: Checked, kind_id: str, today: date, days: int, *, keeps_hens: bool = False
+) -> tuple[NextSet, ...]:
+    """``next_sets`` of a farm that has been looked at already; ``keeps_hens``: only on routes that keep them."""
+    routes = routes_of(now.season.farm, kind_id)
+    if keeps_hens:
+        routes = tuple(route for route in routes if any(stay.part is Part.HENS for stay in route))
+    if not routes or days < 1:
         return ()
-    found = []
-    hints = [0] * len(routes)
-    before = clashes_of(Season(farm), today)
-    for number in range(days):
-        day = today + timedelta(days=number)
-        search = _Day(farm, kind_id, day, today, before)
-        answers = [search.most(route, hint) for route, hint in zip(routes, hints, strict=True)]
-        hints = [answer.eggs for answer in answers]
-        found.append(max(answers, key=lambda answer: answer.eggs))
-    return tuple(found)
+    search = _Search(now, kind_id, routes, today, days)
+    return tuple(search.on(today + timedelta(days=number)) for number in range(days))
 
 
 def best_of(found: tuple[NextSet, ...]) -> NextSet | None:
@@ -70,85 +71,93 @@ def best_of(found: tuple[NextSet, ...]) -> NextSet | None:
     return best if best is not None and best.eggs else None
 
 
-def _routes(farm: Farm, kind_id: str) -> Iterator[tuple[Stay, ...]]:
-    """The usual route and the same through other places of each role."""
-    usual = usual_route(farm, kind_id, Origin.OWN_EGGS)
-    if not usual:
-        return
-    seen: set[tuple[Stay, ...]] = set()
-    choices = [_alternatives(farm, farm.place(stay.place_id)) for stay in usual]
-    for places in product(*choices):
-        route = tuple(replace(stay, place_id=place.id) for stay, place in zip(usual, places, strict=True))
-        if route not in seen and len(seen) < _MOST_ROUTES:
-            seen.add(route)
-            yield route
-    for cabinet in farm.places:
-        if cabinet.role is Role.CABINET and len(usual) > 1 and usual[1].to_day is not None:
-            both = Stay(cabinet.id, 0, usual[1].to_day)
-            if farm.place(usual[1].place_id).role.holds_eggs:
-                yield (both, *usual[2:])
+def what_stops(now: Checked, one: NextSet) -> Clash | None:
+    """The clash that one egg more would make on the day and route of ``one``; None if it would make none."""
+    return broken_by(now, one.kind_id, one.day, one.route, max(one.eggs + 1, SMALLEST_SET))
 
 
-def _alternatives(farm: Farm, place: Place) -> list[Place]:
-    return [place, *(other for other in farm.places if other.role is place.role and other.id != place.id)]
+def broken_by(now: Checked, kind_id: str, day: date, route: Route, eggs: int) -> Clash | None:
+    """The first clash that a set of ``eggs`` eggs would be part of."""
+    kind = kind_in(now.season.farm, kind_id)
+    for number, of_room, of_calm in (
+        (eggs, False, False),
+        (as_eggs(kind, eggs, of_many=True), True, False),
+        (as_eggs(kind, eggs, of_many=False), False, True),
+    ):
+        for clash in _new_clashes(now, kind_id, day, route, number):
+            is_asked = (clash.kind in ROOM_KINDS) is of_room and (clash.kind in CALM_KINDS) is of_calm
+            if is_asked and clash.kind not in NO_MATTER_KINDS:
+                return clash
+    return None
 
 
-class _Day:
-    """The search for one day of setting."""
+def _new_clashes(now: Checked, kind_id: str, day: date, route: Route, number: int) -> list[Clash]:
+    farm, batch = now.season.farm, _probe(kind_id, day, route, number)
+    after = now.after(farm.with_records(set(), (batch,)))
+    return [clash for clash in after.clashes if batch.id in clash.batch_ids]
 
-    def __init__(self, farm: Farm, kind_id: str, day: date, today: date, before: tuple[Clash, ...]) -> None:
-        self._farm, self._kind_id, self._day, self._today = farm, kind_id, day, today
-        self._kind = kind_in(farm, kind_id)
-        self._before = before
 
-    def most(self, route: tuple[Stay, ...], hint: int) -> NextSet:
-        """The most eggs on ``route``; ``hint`` is where to look first (what the day before allowed)."""
-        cap = self._farm.place(route[0].place_id).egg_places
-        low, high = 0, cap + 1  # low is allowed, high is not (or more than there are places)
-        for guess in (1, hint, hint + 1):
-            if low < guess < high:
-                low, high = (guess, high) if self._breaks(route, guess) is None else (low, guess)
-        while high - low > 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if self._breaks(route, middle) is None else (low, middle)
-        limit = self._breaks(route, high)
-        lonely = self._new(route, low, CALM_KINDS) if low else None
-        eggs, limit = (0, lonely) if lonely is not None else (low, limit)
+def _probe(kind_id: str, day: date, route: Route, number: int) -> Batch:
+    return Batch(_PROBE, "New batch", kind_id, Origin.OWN_EGGS, day, number, route)
+
+
+class _Search:
+    """The search over the days; what is left in the places is worked out once."""
+
+    def __init__(self, now: Checked, kind_id: str, routes: tuple[Route, ...], first: date, days: int) -> None:
+        self._now, self._kind_id, self._routes = now, kind_id, routes
+        self._kind = kind_in(now.season.farm, kind_id)
+        self._landscape = Landscape(now.season, self._kind, routes, first, first + timedelta(days=days))
+
+    def on(self, day: date) -> NextSet:
+        """The answer for one day: the route with most room that breaks no other rule."""
+        by_room = sorted((self._room(route, day) for route in self._routes), key=lambda one: -one[0])
+        refused: Limit | None = None
+        tabu: set[object] = set()
+        for eggs, limit, route in by_room:
+            if not eggs:
+                return self._answer(day, 0, route, refused or limit)
+            if tabu & set(route):
+                continue
+            clash = self._other_clash(day, route, eggs)
+            if clash is None:
+                return self._answer(day, eggs, route, limit)
+            refused = refused or Limit(clash.kind, clash.place_id, clash.first)
+            if clash.kind in _WHEREVER:
+                break
+            tabu |= {stay for stay in route if stay.place_id == clash.place_id}
+        return self._answer(day, 0, by_room[0][2], refused)
+
+    def _room(self, route: Route, day: date) -> tuple[int, Limit, Route]:
+        """The most eggs that find room on ``route``, what stops more, and the route itself."""
+        fits: list[Fit] = []
+        numbers = -1
+        for fit in self._landscape.fits(route, day):
+            fits.append(fit)
+            numbers &= fit.eggs
+            if numbers >> SMALLEST_SET == 0:
+                return 0, fit.limit, route
+        eggs = numbers.bit_length() - 1
+        return eggs, next((fit.limit for fit in fits if not fit.eggs >> eggs + 1 & 1), fits[0].limit), route
+
+    def _other_clash(self, day: date, route: Route, eggs: int) -> Clash | None:
+        """What the batch breaks beside what the landscape has counted."""
+        farm = self._now.season.farm
+        batch = _probe(self._kind_id, day, route, eggs)
+        season = self._now.season.after(farm.with_records(set(), (batch,)), (), (batch,))
+        found = clashes_around(season, batch, ROOM_KINDS | CALM_KINDS | _IN_LANDSCAPE)
+        return next((clash for clash in found if clash.kind not in NO_MATTER_KINDS), None)
+
+    def _answer(self, day: date, eggs: int, route: Route, limit: Limit | None) -> NextSet:
         odds = hatch_odds(self._kind, eggs)
         return NextSet(
-            day=self._day,
+            day=day,
             eggs=eggs,
             route=route,
             limit=limit,
-            hatch=self._day + timedelta(days=self._kind.days("incubation_days")),
+            hatch=day + timedelta(days=self._kind.days("incubation_days")),
             expected=round(odds.expected),
             few=odds.reached_by(REACHED),
             many=odds.exceeded_by(EXCEEDED),
+            kind_id=self._kind_id,
         )
-
-    def _breaks(self, route: tuple[Stay, ...], eggs: int) -> Clash | None:
-        """The first new clash that ``eggs`` eggs make, but for calm, which wants more and not fewer."""
-        return self._new(route, eggs, None) or self._new(route, eggs, ROOM_KINDS)
-
-    def _new(self, route: tuple[Stay, ...], eggs: int, kinds: set[str] | None) -> Clash | None:
-        number = _as_eggs(hatch_odds(self._kind, eggs), eggs, self._kind.value("hatch_of_set_pct"), kinds)
-        if number < 1:
-            return None
-        batch = Batch(_PROBE, "New batch", self._kind_id, Origin.OWN_EGGS, self._day, number, route)
-        after = clashes_of(Season(self._farm.with_records(set(), (batch,))), self._today)
-        here = {stay.place_id for stay in route}
-        for clash in new_ones(self._before, after):
-            is_asked = clash.kind in kinds if kinds else clash.kind not in ROOM_KINDS | CALM_KINDS | _NO_LIMIT
-            if is_asked and (_PROBE in clash.batch_ids or clash.place_id in here):
-                return clash
-        return None
-
-
-def _as_eggs(odds: HatchOdds, eggs: int, hatch_pct: float, kinds: set[str] | None) -> int:
-    """Eggs of which, at the expected rate, as many hatch as are to be planned for."""
-    if kinds is None:
-        return eggs
-    chicks = odds.exceeded_by(EXCEEDED) if kinds == ROOM_KINDS else odds.reached_by(REACHED)
-    if kinds == ROOM_KINDS:
-        return math.ceil(chicks * 100 / hatch_pct)
-    return max(math.floor(chicks * 100 / hatch_pct), 1)  # one bird alone is not calm, where none would break no rule

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date
 from typing import Any
 
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, span_text
 from quailsched.season.clash import Clash
+from quailsched.season.severity import Severity, acceptance_of, severity_of
 
 TITLES = {
     "eggs": "Too many eggs for {place}",
@@ -33,14 +35,41 @@ TITLES = {
     "dark": "Days too short in {place}",
 }
 
+_GROUPS = {Severity.STOPS.value: "Stop the plan", Severity.WATCH.value: "To watch", "accepted": "Accepted"}
+
 
 def title_of(farm: Farm, clash: Clash) -> str:
     """A heading of a few words: "Tub brooder is too small"."""
     return TITLES[clash.kind].format(place=farm.place(clash.place_id).name)
 
 
+def said_severity(farm: Farm, clash: Clash) -> str:
+    """How grave it is in a word or two: "stops the plan", "watch", or "accepted"."""
+    return "accepted" if acceptance_of(farm, clash) is not None else severity_of(clash.kind).value
+
+
+def told_sentence(farm: Farm, clash: Clash) -> str:
+    """Its sentence after how grave it is, with the reason if it is accepted: "Watch: 19 birds are too few ..."."""
+    acceptance = acceptance_of(farm, clash)
+    if acceptance is not None:
+        return f"Accepted ({acceptance.reason}): {clash.sentence}"
+    return f"{severity_of(clash.kind).value.capitalize()}: {clash.sentence}"
+
+
+def in_groups(farm: Farm, clashes: Iterable[Clash]) -> list[tuple[str, list[tuple[int, Clash]]]]:
+    """Those that stop the plan, those to watch, those accepted: a heading, and clashes with their number in the list.
+
+    The number counts from 1 through ``clashes``, whatever group a clash is in. Groups without a clash are left out.
+    """
+    groups: dict[str, list[tuple[int, Clash]]] = {said: [] for said in _GROUPS}
+    for number, clash in enumerate(clashes, 1):
+        groups[said_severity(farm, clash)].append((number, clash))
+    return [(_GROUPS[said], found) for said, found in groups.items() if found]
+
+
 def clash_json(farm: Farm, clash: Clash) -> dict[str, Any]:
-    """One clash; dates ISO and inclusive, areas in cm2."""
+    """One clash; dates ISO and inclusive, areas in cm2; ``accepted`` is the reason why it is lived with, or null."""
+    acceptance = acceptance_of(farm, clash)
     return {
         "kind": clash.kind,
         "place": farm.place(clash.place_id).name,
@@ -53,6 +82,8 @@ def clash_json(farm: Farm, clash: Clash) -> dict[str, Any]:
         "unit": clash.unit,
         "birds_over": clash.birds_over,
         "sentence": clash.sentence,
+        "severity": severity_of(clash.kind).value,
+        "accepted": acceptance.reason if acceptance is not None else None,
     }
 
 
@@ -66,14 +97,19 @@ def clashes_json(farm: Farm, clashes: tuple[Clash, ...], since: date) -> dict[st
 
 
 def clashes_text(farm: Farm, clashes: tuple[Clash, ...], since: date) -> str:
-    """Every clash as a heading with its days and one sentence."""
+    """Every clash as a heading with its days and one sentence, in groups of how grave they are."""
     if not clashes:
         return f"{farm.settings.name}: no clash from {since.isoformat()} on."
     count = count_text(len(clashes), "clash", "clashes")
-    lines = [f"{farm.settings.name}: {count} from {since.isoformat()} on", ""]
+    lines = [f"{farm.settings.name}: {count} from {since.isoformat()} on"]
     width = max(len(span_text(c.first, c.last, since)) for c in clashes)
-    for number, clash in enumerate(clashes, 1):
-        days = span_text(clash.first, clash.last, since)
-        lines.append(f"  {number:>2}. {days:<{width}}  {title_of(farm, clash)}")
-        lines.append(f"  {'':>3} {'':<{width}}  {clash.sentence}")
+    for heading, found in in_groups(farm, clashes):
+        lines += ["", f"{heading} ({len(found)})"]
+        for number, clash in found:
+            days = span_text(clash.first, clash.last, since)
+            lines.append(f"  {number:>2}. {days:<{width}}  {title_of(farm, clash)}")
+            lines.append(f"  {'':>3} {'':<{width}}  {clash.sentence}")
+            acceptance = acceptance_of(farm, clash)
+            if acceptance is not None:
+                lines.append(f"  {'':>3} {'':<{width}}  Accepted: {acceptance.reason}")
     return "\n".join(lines)

@@ -40,11 +40,12 @@ def value_text(figure: Figure) -> str:
 
 
 def _amount(figure: Figure) -> str:
-    unit = figure.unit.removesuffix("s") if figure.value == 1 else _unit(figure.unit)
-    return f"{figure.value:g} {_unit(unit)}".rstrip()
+    unit = figure.unit.removesuffix("s") if figure.value == 1 else figure.unit
+    return f"{figure.value:g} {unit_text(unit)}".rstrip()
 
 
-def _unit(unit: str) -> str:
+def unit_text(unit: str) -> str:
+    """A unit of the handbook as people write it; "" where a number needs none."""
     return _UNITS.get(unit, unit)
 
 
@@ -85,10 +86,10 @@ def _course(curve: Curve) -> str:
     """The points in words, or the formula."""
     if curve.shape is Shape.GOMPERTZ:
         given = ", ".join(f"{name} = {value:g}" for name, value in curve.parameters)
-        return f"W = A exp(-b exp(-k t)) in {_unit(curve.unit)} at t days, {given}"
+        return f"W = A exp(-b exp(-k t)) in {unit_text(curve.unit)} at t days, {given}"
     how = "in steps" if curve.shape is Shape.STEP else "straight lines between"
     points = ", ".join(f"{value:g} at {age:g} d" for age, value in curve.points)
-    return f"{points} ({_unit(curve.unit)}, {how})"
+    return f"{points} ({unit_text(curve.unit)}, {how})"
 
 
 def _kind_json(kind: Kind) -> dict[str, Any]:

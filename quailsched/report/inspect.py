@@ -11,6 +11,7 @@ from quailsched.farm.units import (
     count_text,
     day_text,
     hours_text,
+    named_day_text,
     span_text,
     two_lengths_text,
     warmth_step_text,
@@ -20,6 +21,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.season.severity import acceptance_of, severity_of
 
 # Which figures a clash rests on, so that its source can be shown.
 FIGURES = {
@@ -62,13 +64,16 @@ def short_text(farm: Farm, clash: Clash) -> str:
 
 
 def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
-    """When, how much, who, why, and the figures with their sources."""
+    """How grave, when, how much, who, why, why it is accepted, and the figures with their sources."""
     when = span_text(clash.first, clash.last, today)
     if clash.worst not in (clash.first, clash.last) or clash.first != clash.last:
         when += f", worst on {day_text(clash.worst)}"
-    rows = [("When", when), ("Short by", short_text(farm, clash))]
+    rows = [("Severity", severity_of(clash.kind).value), ("When", when), ("Short by", short_text(farm, clash))]
     rows.append(("Who", ", ".join(farm.batch(batch_id).name for batch_id in clash.batch_ids)))
     rows.append(("Why", clash.sentence))
+    acceptance = acceptance_of(farm, clash)
+    if acceptance is not None:
+        rows.append(("Accepted because", acceptance.reason))
     kind = kind_of(farm, farm.batch(clash.batch_ids[0]))
     for key in FIGURES.get(clash.kind, ()):
         figure = kind.figures.get(key) or kind.curves[key]
@@ -121,4 +126,4 @@ def odds_text(kind: Kind, eggs: int) -> str:
 
 
 def _long(day: date) -> str:
-    return f"{day:%a} {day_text(day)} {day.year}"
+    return f"{named_day_text(day)} {day.year}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import date
 from typing import Any
 
@@ -51,20 +52,29 @@ def place_line(farm: Farm, state: PlaceState, today: date) -> str:
     return f"{place.name} ({room_text(farm, place, room_of(place))}): {'; '.join(parts)}"
 
 
-def places_text(farm: Farm, states: tuple[PlaceState, ...], today: date) -> str:
-    """One line a place, then the room left in each week ahead as a table."""
+def places_text(farm: Farm, states: tuple[PlaceState, ...], today: date, width: int = 100) -> str:
+    """One line a place, then the room left in each week ahead, in lines of ``width`` where names allow."""
     lines = [f"{farm.settings.name}: places on {today.isoformat()}", ""]
     lines += [f"  {place_line(farm, state, today)}" for state in states]
     if states:
-        lines += ["", "Room left throughout each week from", ""]
-        weeks = [day_text(week.start) for week in states[0].weeks]
-        width = max(len(s.place.name) for s in states)
-        cells = [[_cell(farm, s.place, w.room) for w in s.weeks] for s in states]
-        wide = [max(len(row[i]) for row in [weeks, *cells]) for i in range(len(weeks))]
-        for name, row in [("", weeks), *zip([s.place.name for s in states], cells, strict=True)]:
-            row_text = "  ".join(cell.rjust(w) for cell, w in zip(row, wide, strict=True))
-            lines.append(f"  {name:<{width}}  {row_text}")
+        lines += ["", "Room left throughout each week from", *_weeks_table(farm, states, today, width)]
     return "\n".join(lines)
+
+
+def _weeks_table(farm: Farm, states: tuple[PlaceState, ...], today: date, width: int) -> Iterator[str]:
+    """A column a week and a row a place, as many weeks below each other as the width asks for."""
+    head = [day_text(week.start, today) for week in states[0].weeks]
+    rows = [[_cell(farm, state.place, week.room) for week in state.weeks] for state in states]
+    names = ["", *(state.place.name for state in states)]
+    margin = max(len(name) for name in names) + 2
+    lines = [f"  {name:<{margin - 2}}" for name in names]
+    for cells in zip(head, *rows, strict=True):
+        wide = max(len(cell) for cell in cells) + 2
+        if margin < len(lines[0]) and len(lines[0]) + wide > width:
+            yield from ("", *lines)
+            lines = [line[:margin] for line in lines]
+        lines = [line + cell.rjust(wide) for line, cell in zip(lines, cells, strict=True)]
+    yield from ("", *lines)
 
 
 def _cell(farm: Farm, place: Place, room: int) -> str:

@@ -26,10 +26,11 @@ class Way(Protocol):
 Answer = tuple[int, Clash, Sequence[Way]]
 
 
-def ways_out_text(farm: Farm, answers: Sequence[Answer], since: date) -> str:
-    """Each clash with its number and the ways out of it, cheapest first."""
+def ways_out_text(farm: Farm, answers: Sequence[Answer], since: date, accepted: int = 0) -> str:
+    """Each clash with its number and the ways out of it, cheapest first; ``accepted`` clashes are left out."""
     if not answers:
-        return f"{farm.settings.name}: no clash from {since.isoformat()} on, so no way out is needed."
+        no_clash = "no clash but accepted ones" if accepted else "no clash"
+        return f"{farm.settings.name}: {no_clash} from {since.isoformat()} on, so no way out is needed."
     lines = [f"{farm.settings.name}: ways out, each re-checked over the whole farm"]
     for number, clash, ways in answers:
         lines += ["", f"  {number}. {title_of(farm, clash)}, {span_text(clash.first, clash.last, since)}"]

@@ -41,18 +41,33 @@ def birds_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> int:
 
     The birds of a part are counted on the day that the batch is split and thinned by survival from there.
     """
-    days = days_of(kind, batch)
-    if day < max(days.hatch, 0):
-        return 0
-    start_age = 0 if batch.origin.is_eggs else batch.age_days
+    return whole(head_of(kind, batch, part) * share_on(kind, batch, day, part))
+
+
+def head_of(kind: Kind, batch: Batch, part: Part = Part.ALL) -> int:
+    """How many birds ``part`` begins with: all at the hatch or when they come, a part when the batch is split."""
     total = hatched(kind, batch)
     if part is Part.ALL:
-        return whole(total * _share(kind, start_age, day - days.hatch))
+        return total
+    start_age = 0 if batch.origin.is_eggs else batch.age_days
+    laying, surplus = split_of(kind, whole(total * _share(kind, start_age, _split_age(kind, batch))))
+    return laying if part is Part.HENS else surplus
+
+
+def share_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> float:
+    """The part of ``head_of`` that is alive on ``day``; 0 before the birds have hatched or come."""
+    days = days_of(kind, batch)
+    if day < max(days.hatch, 0):
+        return 0.0
+    if part is Part.ALL:
+        return _share(kind, 0 if batch.origin.is_eggs else batch.age_days, day - days.hatch)
+    split_age = _split_age(kind, batch)
+    return _share(kind, split_age, max(day - days.hatch, split_age))
+
+
+def _split_age(kind: Kind, batch: Batch) -> int:
     split_day = next(s.from_day for s in batch.stays if s.part is not Part.ALL)
-    split_age = max(split_day - days.hatch, 0)
-    laying, surplus = split_of(kind, whole(total * _share(kind, start_age, split_age)))
-    head = laying if part is Part.HENS else surplus
-    return whole(head * _share(kind, split_age, max(day - days.hatch, split_age)))
+    return max(split_day - days_of(kind, batch).hatch, 0)
 
 
 @lru_cache(maxsize=65536)

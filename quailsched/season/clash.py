@@ -14,8 +14,8 @@ from quailsched.season.occupancy import Slice, room_of
 class Clash:
     """What is broken, where, for whom, when and by how much. Days are inclusive.
 
-    ``need`` and ``have`` are in ``unit``: eggs, cm2, days, birds, chicks, degC, cm, hours, people. ``birds_over`` is how many birds
-    have no room (0 where the clash is not about room).
+    ``need`` and ``have`` are in ``unit``: eggs, cm2, cm, days, hours, birds, chicks, people, degC. ``birds_over``
+    is how many birds have no room or fare ill (0 where it is not about birds).
     """
 
     kind: str

@@ -7,7 +7,7 @@ places only the days around them, are looked at again; what follows is the same 
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right, insort
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from weakref import WeakKeyDictionary
@@ -74,15 +74,19 @@ class Checked:
             of_batches[batch.id] = _of_batch(season, batch)
         if farm.places is not old.places:
             return _put_together(season, of_batches, of_places)
-        return Checked(season, of_batches, of_places, self._reordered(of_batches, of_places))
+        changed = {batch.id for batch in (*gone, *come)}
+        return Checked(season, of_batches, of_places, self._reordered(changed, of_batches, of_places))
 
-    def _reordered(self, of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]) -> list[Clash]:
-        """``_ordered`` without the clashes that have gone and with those that have come: in a drag, most stay."""
-        batches = [(self._of_batches.get(one, ()), of_batches.get(one, ()))
-                   for one in self._of_batches.keys() | of_batches.keys()
-                   if self._of_batches.get(one) is not of_batches.get(one)]  # fmt: skip
-        places = [pair for one, new in of_places.items() if (old := self._of_places[one]) is not new
-                  for pair in zip(old, new, strict=True)]  # fmt: skip
+    def _reordered(
+        self, changed: set[str], of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]
+    ) -> list[Clash]:
+        """``_ordered`` without the clashes that have gone and with those that have come: in a drag, most stay.
+
+        ``changed`` are the ids of the batches that are not as they were.
+        """
+        batches = [(self._of_batches.get(one, ()), of_batches.get(one, ())) for one in changed]
+        places = [(old, new) for one in of_places for old, new in zip(self._of_places[one], of_places[one], strict=True)
+                  if old is not new]  # fmt: skip
         before = {id(clash) for old, _ in (*batches, *places) for clash in old}
         after = [clash for _, new in (*batches, *places) for clash in new]
         still = before & {id(clash) for clash in after}
@@ -114,6 +118,22 @@ def _put_together(season: Season, of_batches: dict[str, Clashes], of_places: dic
     return Checked(season, of_batches, of_places, sorted(found, key=_order_in(season.farm)))
 
 
+def clashes_around(season: Season, batch: Batch, but: Collection[str]) -> Iterator[Clash]:
+    """The clashes of a season that ``batch`` is part of, but for some kinds of clashes within places.
+
+    Those of runs of days may be told for the days of the batch alone, though they began before it came.
+    """
+    yield from _of_batch(season, batch)
+    yield from (clash for rule in FARM_RULES for clash in rule(season) if batch.id in clash.batch_ids)
+    for place, presence in season.stays_of(batch):
+        spells = season.spells(place)
+        low = max(bisect_left(spells, presence.start, key=_end) - 1, 0)
+        high = bisect_right(spells, presence.end, key=_start) + 1
+        for kind, (look, _) in zip(_KINDS_OF_PLACES, _LOOKS, strict=True):
+            if kind not in but:
+                yield from (c for c in look(season, place, spells[low:high]) if batch.id in c.batch_ids)
+
+
 def clashes_of(season: Season, since: date | None = None) -> Clashes:
     """Every clash that is not over before ``since``, sorted by first day, then place, kind and batches."""
     found = checked(season)
@@ -130,7 +150,7 @@ def _of_batch(season: Season, batch: Batch) -> Clashes:
         found += rule.clashes(season, batch)
         if rule.timeless and len(found) == before:
             kept.add(rule)
-    return tuple(found)
+    return tuple(dict.fromkeys(found))  # two parts of a batch may break one rule in the same words
 
 
 def _of_place(season: Season, place: Place) -> tuple[Clashes, ...]:
@@ -154,6 +174,7 @@ _LOOKS: tuple[tuple[_LookAt, int], ...] = (
     *((_slices_of(rule), 0) for rule in PLACE_RULES),
     *((rule, 1) for rule in SPELL_RULES),
 )
+_KINDS_OF_PLACES = (*(rule.kind for rule in PLACE_RULES), *("" for _ in SPELL_RULES))
 
 
 def _spans(old: Season, gone: Sequence[Batch], new: Season, come: Sequence[Batch]) -> dict[str, tuple[date, date]]:

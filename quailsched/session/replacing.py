@@ -2,17 +2,29 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
+from typing import Final, NamedTuple
 
 from quailsched.session.faults import StoreError
-
-CALENDAR = b"BEGIN:VCALENDAR"
-DOCUMENT = b"{"
-_ENOUGH_BYTES = 64
+from quailsched.store.document import FORMAT
 
 
-def require_replaceable(path: Path, begins: bytes) -> None:
-    """Nothing if ``path`` is free, empty or holds a file that starts with ``begins``; else raises StoreError.
+class Sort(NamedTuple):
+    """A sort of file, in words and by how it begins."""
+
+    words: str
+    beginning: re.Pattern[bytes]
+
+
+CALENDAR: Final = Sort("calendar", re.compile(rb"\s*BEGIN:VCALENDAR"))
+# Export writes the format first. Another JSON file may be somebody's only copy of something.
+DOCUMENT: Final = Sort("exported farm", re.compile(rb'\s*\{\s*"format"\s*:\s*"%s"' % FORMAT.encode()))
+_ENOUGH_BYTES = 256
+
+
+def require_replaceable(path: Path, sort: Sort) -> None:
+    """Nothing if ``path`` is free, empty or holds a file of this sort; else raises StoreError.
 
     A path that cannot even be looked at is left to whoever writes to it.
     """
@@ -24,11 +36,10 @@ def require_replaceable(path: Path, begins: bytes) -> None:
         if not path.is_file():  # a device would be replaced by a plain file
             raise StoreError(f"{path} cannot be written: it is no plain file.")
         with path.open("rb") as file:
-            start = file.read(_ENOUGH_BYTES).lstrip()
+            start = file.read(_ENOUGH_BYTES)
     except (OSError, ValueError):
         return
-    if start and not start.startswith(begins):
-        what = "calendar" if begins == CALENDAR else "JSON document"
+    if start and not sort.beginning.match(start):
         raise StoreError(
-            f"{path.name} is there already, is no {what}, and was left as it is; another file name is accepted."
+            f"{path.name} is there already, is no {sort.words}, and was left as it is; another file name is accepted."
         )

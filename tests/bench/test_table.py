@@ -5,6 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 from pathlib import Path
+from statistics import median
 
 import pytest
 
@@ -52,6 +53,11 @@ def test_a_goal_is_judged_by_the_ratio_to_the_floor_of_the_same_run() -> None:
     assert Times((9 * slow,), (slow,)).row("held", goal_ms).holds is True
     assert Times((11 * fast,), (fast,)).row("missed", goal_ms).holds is False
     assert Times((11 * fast,), (fast,)).row("no goal", None).holds is None
+
+
+def test_the_longest_run_is_set_against_the_usual_floor() -> None:
+    # Runs of 1, 2 and 9 ms, floors of 1, 1 and 7: the longest is 9 / median 1 = 9 floors, not 9 / 7.
+    assert Times((1, 2, 9), (1, 1, 7)).row("longest", None, of=max, floor_of=median).ratio == "9.0"
 
 
 def test_p99_is_what_one_in_a_hundred_exceeds() -> None:

@@ -7,7 +7,7 @@ for the machine on which the floor takes ``REFERENCE_FLOOR_MS``.
 from __future__ import annotations
 
 import gc
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from statistics import median, quantiles
@@ -19,6 +19,7 @@ from tests.bench.table import Row
 REFERENCE_FLOOR_MS = 0.65
 
 Work = Callable[[], object]
+Statistic = Callable[[Sequence[float]], float]
 _FIRST = date(2027, 1, 4)
 
 
@@ -38,9 +39,9 @@ class Times:
     work: tuple[float, ...]
     floor: tuple[float, ...]
 
-    def row(self, name: str, goal_ms: float | None, of: Callable[[Iterable[float]], float] = median) -> Row:
-        """Its line, by the median or another statistic: the work's to the floor's, both by the same."""
-        work, floor_ms = of(self.work), of(self.floor)
+    def row(self, name: str, goal_ms: float | None, of: Statistic = median, floor_of: Statistic | None = None) -> Row:
+        """Its line, by the median or another statistic; of the floor by the same one unless ``floor_of`` is given."""
+        work, floor_ms = of(self.work), (floor_of or of)(self.floor)
         ratio = work / floor_ms
         texts = (f"{work:,.2f} ms", f"{floor_ms:.2f} ms", f"{ratio:,.1f}")
         if goal_ms is None:
@@ -49,7 +50,7 @@ class Times:
         return Row(name, *texts, f"under {goal_ms:g} ms (ratio {most:,.1f})", ratio < most)
 
 
-def p99(times: Iterable[float]) -> float:
+def p99(times: Sequence[float]) -> float:
     return quantiles(times, n=100, method="inclusive")[98]
 
 

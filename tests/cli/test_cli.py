@@ -53,6 +53,7 @@ def test_clashes_as_json(example: Path, capsys: pytest.CaptureFixture[str]) -> N
     assert list(found) == ["farm", "from", "clashes"]
     assert (found["farm"], found["from"]) == ("Pebble Bank", "2027-04-06")
     keys = ["kind", "place", "batches", "first", "last", "worst", "need", "have", "unit", "birds_over", "sentence"]
+    keys += ["severity", "accepted"]
     assert all(list(clash) == keys for clash in found["clashes"])
     firsts = [clash["first"] for clash in found["clashes"]]
     assert firsts == sorted(firsts)
@@ -211,7 +212,10 @@ def test_an_existing_file_is_never_overwritten(example: Path, capsys: pytest.Cap
         (["chores", "x.quail", "--days", "0"], "“0” cannot be used; a whole number from 1 to 400 is accepted"),
         (["chores", "x.quail", "--days", "ten"], "“ten” cannot be used; a whole number from 1 to 400 is accepted"),
         (["figures", "goose"], "“goose” is no kind; one of coturnix, coturnix-heavy, bobwhite, button is accepted"),
-        (["hatch", "x.quail"], "'hatch'"),
+        (["hatch", "x.quail"], "“hatch” is no word of the program; one of example, clashes, ways-out, next-set"),
+        (["clashes", "x.quail", "--json=3"], "--json: “3” cannot be used; it is accepted without a value"),
+        (["chores", "x.quail", "--days"], "--days: nothing is there; a value after it is accepted"),
+        (["chores", "x.quail", "b", "c"], "“b c” cannot be used; only what the help tells is accepted here"),
         (["no-such-farm.quail"], "neither a farm file that exists nor a word of the program"),
         (["calendar", "x.quail"], "--out"),
         (["calendar", "x.quail", "--out", "no/such/folder/c.ics"], "c.ics"),

@@ -61,7 +61,35 @@ def test_nor_by_way_of_a_link_nor_another_farm_nor_notes(
     assert link.is_symlink()
 
 
-@pytest.mark.parametrize(("word", "begins"), [("calendar", b"BEGIN:VCALENDAR"), ("export", b"{")])
+@pytest.mark.parametrize(
+    "kept", ['{"notes": "Feed is low."}\n', "{}\n", '{"format": "another farm", "version": 2}\n', "[1, 2]\n"]
+)
+def test_another_json_file_is_not_replaced_by_an_export(
+    kept: str, example: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    target = tmp_path / "settings.json"
+    target.write_text(kept)
+    code, _, err = run(capsys, "export", str(example), str(target))
+    assert (code, target.read_text()) == (2, kept)
+    assert err == (
+        "settings.json is there already, is no exported farm, and was left as it is; another file name is accepted.\n"
+    )
+
+
+def test_an_export_is_replaced_by_the_next_one(
+    example: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    target = tmp_path / "farm.json"
+    assert run(capsys, "export", str(example), str(target))[0] == 0
+    first = target.read_bytes()
+    target.write_bytes(first.replace(b"Clover", b"Lupin"))
+    assert run(capsys, "export", str(example), str(target))[0] == 0
+    assert target.read_bytes() == first
+
+
+@pytest.mark.parametrize(
+    ("word", "begins"), [("calendar", b"BEGIN:VCALENDAR"), ("export", b'{\n  "format": "quailsched farm"')]
+)
 def test_an_older_file_of_the_same_sort_and_an_empty_one_are_replaced(
     word: str, begins: bytes, example: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

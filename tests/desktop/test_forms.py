@@ -4,11 +4,12 @@ import gc
 import weakref
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import TypeVar
 
 import pytest
 from PySide6.QtCore import QDate, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QApplication, QDateEdit, QLabel, QMessageBox
+from PySide6.QtWidgets import QApplication, QDateEdit, QLabel, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.forms.batch_form import BatchForm
@@ -25,6 +26,17 @@ from quailsched.farm.records import FigureChoice, Part, Person, Role, Span, Unit
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
 
+_Shown = TypeVar("_Shown", bound=QWidget)
+
+
+def shown_form(form: _Shown, qtbot: QtBot) -> _Shown:
+    """``form`` (or one field) on the screen, with the keys going to it; freed after the test."""
+    qtbot.addWidget(form)
+    form.show()
+    with qtbot.waitActive(form):
+        form.activateWindow()
+    return form
+
 
 def faults_shown(form: RecordForm) -> list[str]:
     labels = form.findChildren(QLabel, "fault")
@@ -37,9 +49,7 @@ def choose_role(form: PlaceForm, role: Role) -> None:
 
 def test_a_place_a_person_and_a_batch_make_a_farm(empty: OpenFarm, today: date, qtbot: QtBot) -> None:
     for role, name in ((Role.CABINET, "Cabinet"), (Role.BROODER, "Tub"), (Role.PEN, "Run")):
-        form = PlaceForm(None, empty, today)
-        qtbot.addWidget(form)
-        form.show()
+        form = shown_form(PlaceForm(None, empty, today), qtbot)
         qtbot.keyClicks(form.name, name)
         choose_role(form, role)
         if role is Role.CABINET:
@@ -76,9 +86,7 @@ def test_a_wrong_value_is_told_beside_its_field_and_nothing_is_written(
     opened: OpenFarm, today: date, qtbot: QtBot
 ) -> None:
     before = opened.farm
-    form = PlaceForm(None, opened, today)
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(PlaceForm(None, opened, today), qtbot)
     qtbot.keyClicks(form.name, "tub BROODER")
     form.save()
     shown = faults_shown(form)
@@ -182,9 +190,7 @@ def test_an_own_figure_replaces_the_published_one_and_back(opened: OpenFarm, qtb
 def test_a_curve_that_makes_no_sense_is_refused_beside_its_field(
     opened: OpenFarm, qtbot: QtBot, points: str, sentence: str
 ) -> None:
-    form = FigureForm(None, opened, "coturnix", "floor_cm2")
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(FigureForm(None, opened, "coturnix", "floor_cm2"), qtbot)
     form.own_points.setText(points)
     form.save()
     assert any(sentence in text for text in faults_shown(form))
@@ -204,9 +210,7 @@ def test_a_file_that_cannot_be_written_is_told_and_the_form_stays(opened: OpenFa
     # Another window changed the file meanwhile.
     other = open_farm(opened.file.path)
     other.apply(put(other.farm, Person("p", "Zoe")))
-    form = PersonForm(None, opened, today)
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(PersonForm(None, opened, today), qtbot)
     qtbot.keyClicks(form.name, "Mia")
     form.save()
     assert faults_shown(form)
@@ -215,11 +219,7 @@ def test_a_file_that_cannot_be_written_is_told_and_the_form_stays(opened: OpenFa
 
 
 def test_a_day_can_be_typed_and_its_weekday_follows(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
-    form = BatchForm(None, opened, today)
-    qtbot.addWidget(form)
-    form.show()
-    with qtbot.waitActive(form):
-        form.activateWindow()
+    form = shown_form(BatchForm(None, opened, today), qtbot)
     form.start.setFocus()
     form.start.setSelectedSection(QDateEdit.Section.YearSection)
     qtbot.keyClicks(form.start, "2028-05-28")
@@ -233,11 +233,7 @@ def test_a_day_can_be_typed_and_its_weekday_follows(opened: OpenFarm, today: dat
 @pytest.mark.parametrize("before", [date(2027, 4, 6), date(2027, 1, 31), date(2028, 2, 29), date(2027, 12, 31)])
 @pytest.mark.parametrize("typed", ["2028-12-31", "20281231", "2028/12/31", "2028.12.31", "2028 12 31"])
 def test_any_day_can_be_typed_whatever_stood_there(before: date, typed: str, qtbot: QtBot) -> None:
-    field = day_field(before)
-    qtbot.addWidget(field)
-    field.show()
-    with qtbot.waitActive(field):
-        field.activateWindow()
+    field = shown_form(day_field(before), qtbot)
     field.setFocus(Qt.FocusReason.TabFocusReason)
     field.setSelectedSection(QDateEdit.Section.YearSection)
     qtbot.keyClicks(field, typed)
@@ -248,11 +244,9 @@ def test_any_day_can_be_typed_whatever_stood_there(before: date, typed: str, qtb
 @pytest.mark.parametrize(
     ("typed", "day"),
     [
-        pytest.param(
-            "2027-5-3",
-            date(2027, 5, 3),
-            marks=pytest.mark.xfail(reason="Qt keeps a figure of the old day when one is typed unpadded", strict=True),
-        ),
+        ("2027-5-3", date(2027, 5, 3)),
+        ("2027/4/1", date(2027, 4, 1)),
+        ("2027-1-1", date(2027, 1, 1)),
         ("2027-1-9", date(2027, 1, 9)),
         ("2027-02-28", date(2027, 2, 28)),
         ("2028-02-29", date(2028, 2, 29)),
@@ -260,11 +254,7 @@ def test_any_day_can_be_typed_whatever_stood_there(before: date, typed: str, qtb
     ],
 )
 def test_days_typed_with_one_figure_or_at_the_end_of_february(typed: str, day: date, qtbot: QtBot) -> None:
-    field = day_field(date(2027, 12, 31))
-    qtbot.addWidget(field)
-    field.show()
-    with qtbot.waitActive(field):
-        field.activateWindow()
+    field = shown_form(day_field(date(2027, 12, 31)), qtbot)
     field.setFocus(Qt.FocusReason.TabFocusReason)
     field.setSelectedSection(QDateEdit.Section.YearSection)
     qtbot.keyClicks(field, typed)
@@ -272,13 +262,23 @@ def test_days_typed_with_one_figure_or_at_the_end_of_february(typed: str, day: d
     assert day_of(field) == day
 
 
+def test_a_key_that_saves_takes_the_lone_figure_that_was_typed_last(
+    opened: OpenFarm, today: date, qtbot: QtBot
+) -> None:
+    batch = opened.farm.batches[1]
+    form = shown_form(BatchForm(None, opened, today, batch), qtbot)
+    form.start.setFocus()
+    form.start.setSelectedSection(QDateEdit.Section.YearSection)
+    qtbot.keyClicks(form.start, "2027-5-3")
+    qtbot.keyClick(form.start, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert opened.farm.batch(batch.id).start == date(2027, 5, 3)
+
+
 def test_a_stay_in_the_middle_can_be_removed_and_the_next_takes_its_start(
     opened: OpenFarm, today: date, qtbot: QtBot
 ) -> None:
     batch = opened.farm.batches[1]
-    form = BatchForm(None, opened, today, batch)
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(BatchForm(None, opened, today, batch), qtbot)
     stays = batch.stays
     qtbot.mouseClick(form.route._rows[2].remove, Qt.MouseButton.LeftButton)
     left = form.route.stays()
@@ -292,8 +292,6 @@ def test_a_stay_in_the_middle_can_be_removed_and_the_next_takes_its_start(
 def tab_stops(form: RecordForm, qtbot: QtBot) -> list[str]:
     """The names that the Tab key comes to, once round, from the first field."""
     stops: list[str] = []
-    with qtbot.waitActive(form):
-        form.activateWindow()
     while len(stops) < 200:
         widget = QApplication.focusWidget()
         assert widget is not None
@@ -307,19 +305,16 @@ def tab_stops(form: RecordForm, qtbot: QtBot) -> list[str]:
 
 
 def test_the_tab_key_goes_from_top_to_bottom(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
-    person = PersonForm(None, opened, today, opened.farm.people[0])  # away twice
-    qtbot.addWidget(person)
-    person.show()
+    person = shown_form(PersonForm(None, opened, today, opened.farm.people[0]), qtbot)  # away twice
     assert tab_stops(person, qtbot) == [
         *("Name", "A grown-up: may do what needs knives"),
         *("First day, 1", "Last day, 1", "Reason, 1", "Remove the days 1"),
         *("First day, 2", "Last day, 2", "Reason, 2", "Remove the days 2"),
         *("Add days away", "Building", "Note", "Cancel", "Save"),
     ]
-    batch = BatchForm(None, opened, today)
-    qtbot.addWidget(batch)
-    batch.show()
+    batch = shown_form(BatchForm(None, opened, today), qtbot)
     batch.route.add_stay()
+    qtbot.waitUntil(batch.route._rows[-1].place.isVisible)
     batch.name.setFocus()
     stops = tab_stops(batch, qtbot)
     assert stops.index("Birds, stay 1") == stops.index("Oldest egg stored") + 1
@@ -403,11 +398,7 @@ def test_width_times_length_is_kept_to_the_square_centimetre(opened: OpenFarm, t
 
 
 def test_the_focus_goes_into_the_field_that_is_wrong_and_says_why(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
-    form = PlaceForm(None, opened, today, opened.farm.places[0])
-    qtbot.addWidget(form)
-    form.show()
-    with qtbot.waitActive(form):
-        form.activateWindow()
+    form = shown_form(PlaceForm(None, opened, today, opened.farm.places[0]), qtbot)
     form.shut.add()
     _, first, last, *_ = form.shut._rows[-1]
     last.setDate(first.date().addDays(-5))
@@ -421,9 +412,7 @@ def test_the_focus_goes_into_the_field_that_is_wrong_and_says_why(opened: OpenFa
 
 
 def test_the_wheel_changes_nothing_in_passing(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
-    form = BatchForm(None, opened, today)
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(BatchForm(None, opened, today), qtbot)
     for field in (form.number, form.kind, form.start, form.route._rows[0].place):
         point = QPointF(field.rect().center())
         turn = QWheelEvent(
@@ -481,9 +470,7 @@ def test_a_figure_that_cannot_be_written_is_told(opened: OpenFarm, today: date, 
     opened.apply(put(opened.farm, FigureChoice("own", "coturnix", "lockdown_day", 14)))
     other = open_farm(opened.file.path)
     other.apply(put(other.farm, Person("p", "Zoe")))
-    form = FigureForm(None, opened, "coturnix", "lockdown_day")
-    qtbot.addWidget(form)
-    form.show()
+    form = shown_form(FigureForm(None, opened, "coturnix", "lockdown_day"), qtbot)
     form.use_published.setChecked(True)
     form.save()
     assert faults_shown(form)
@@ -491,20 +478,12 @@ def test_a_figure_that_cannot_be_written_is_told(opened: OpenFarm, today: date, 
 
 
 def test_keys_save_and_escape_keeps_the_farm_as_it_is(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
-    form = PersonForm(None, opened, today)
-    qtbot.addWidget(form)
-    form.show()
-    with qtbot.waitActive(form):
-        form.activateWindow()
+    form = shown_form(PersonForm(None, opened, today), qtbot)
     qtbot.keyClicks(form.note, "half")
     qtbot.keyClick(form.note, Qt.Key.Key_Escape)
     assert not form.isVisible()
     assert len(opened.farm.people) == 2
-    again = PersonForm(None, opened, today)
-    qtbot.addWidget(again)
-    again.show()
-    with qtbot.waitActive(again):
-        again.activateWindow()
+    again = shown_form(PersonForm(None, opened, today), qtbot)
     qtbot.keyClicks(again.name, "Mia")
     qtbot.keyClick(again.note, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert again.saved_id is not None
@@ -550,6 +529,15 @@ def test_no_form_is_wider_than_a_small_screen(
         assert form._page.minimumSizeHint().width() <= 1240
     finally:
         qapp.setFont(font)
+
+
+def test_forms_do_not_scroll_sideways_on_the_smallest_screen(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    # 1280 pixels at 200 % are 640 of the program's own; a form leaves some at its sides.
+    for form in (BatchForm(None, opened, today, opened.farm.batches[2]), FarmForm(None, opened)):
+        shown_form(form, qtbot)
+        form.resize(620, 340)
+        QApplication.processEvents()  # the bars follow the new size
+        assert form._area.horizontalScrollBar().maximum() == 0
 
 
 @pytest.mark.parametrize("number", range(5))

@@ -54,6 +54,70 @@ def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow
     assert "Thu 8 Apr 2027, about 81 chicks" in told  # 132 x 61.31 % = 80.9
 
 
+def row_of(window: MainWindow, text: str) -> QPushButton:
+    """The button of the panel beside the season that says ``text``."""
+    return next(b for b in window.season.inspector.findChildren(QPushButton) if text in b.text())
+
+
+def test_buttons_of_the_panel_do_what_they_say(window: MainWindow, qtbot: QtBot) -> None:
+    qtbot.mouseClick(row_of(window, "Tub brooder is too small"), LEFT)
+    clash = window.season.picked.clash
+    assert clash is not None
+    assert (clash.kind, clash.place_id) == ("floor", window.opened.farm.places[3].id)
+    qtbot.mouseClick(row_of(window, "Show Clover"), LEFT)
+    assert window.season.picked == Picked(batch_id=batch_id(window, "Clover"))
+    before = window.opened.farm.batch(batch_id(window, "Clover")).start
+    qtbot.mouseClick(row_of(window, "A day later"), LEFT)
+    assert window.opened.farm.batch(batch_id(window, "Clover")).start == before + timedelta(days=1)
+    qtbot.mouseClick(row_of(window, "All clashes"), LEFT)
+    assert window.season.picked == Picked()
+
+
+def test_keys_stay_in_the_panel_when_its_page_changes(window: MainWindow, qtbot: QtBot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    assert window.season.canvas.hasFocus()  # arrows work as soon as the window is open
+    row = row_of(window, "Tub brooder is too small")
+    row.setFocus()
+    qtbot.keyClick(row, Qt.Key.Key_Space)
+    assert window.season.picked.clash is not None
+    assert row_of(window, "Show Clover").hasFocus()
+    qtbot.keyClick(row_of(window, "All clashes"), Qt.Key.Key_Space)
+    assert row_of(window, "Nights too cold").hasFocus()
+
+
+def test_the_tab_key_comes_to_the_view_that_is_on(window: MainWindow) -> None:
+    buttons = window.rail._group.buttons()
+    for number in range(len(buttons)):
+        window.show_view(number)
+        assert [bool(b.focusPolicy() & Qt.FocusPolicy.TabFocus) for b in buttons] == [
+            n == number for n in range(len(buttons))
+        ]
+
+
+def test_the_window_fits_a_small_screen_at_200_percent(window: MainWindow) -> None:
+    # 1280 x 720 pixels at 200 % are 640 x 360 of the window's own; a long name of a farm gives way.
+    window.top.farm_name.setText("The quail of Pebble Bank, Thistle Yard and the two upper meadows")
+    window.resize(640, 360)
+    QApplication.processEvents()
+    assert (window.width(), window.height()) == (640, 360)
+
+
+@pytest.mark.parametrize("width", [640, 760, 960, 1280, 1920])
+def test_no_place_of_frees_up_is_cut(window: MainWindow, width: int) -> None:
+    window.resize(width, 720)
+    QApplication.processEvents()
+    strip = window.season.frees_up
+    room, bar = strip._area.viewport().width(), strip._area.horizontalScrollBar()
+    shown = [c.geometry() for c in strip._columns if c.x() < room]
+    assert shown
+    assert all(one.right() < room for one in shown)
+    bar.setValue(bar.singleStep() // 3)  # as a mouse drags it, not far enough for the next
+    assert bar.value() == 0
+    bar.setValue(bar.singleStep())
+    assert bar.maximum() == 0 or bar.value() in (bar.singleStep(), bar.maximum())
+
+
 def test_a_click_on_the_overflow_picks_the_clash(window: MainWindow, qtbot: QtBot) -> None:
     canvas = window.season.canvas
     clash = next(c for c in clashes_of(window.opened.season) if c.kind == "floor")
@@ -228,6 +292,21 @@ def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window:
     assert len(window.opened.history()) == 1
     window.undo()
     assert window.opened.farm == before
+
+
+def test_the_tab_key_comes_to_the_ways_out_before_the_buttons_below_them(window: MainWindow, qtbot: QtBot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    window.season._run = run_at_once
+    clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
+    window.season.canvas.show_clash(clash)
+    cards = window.season.inspector.cards.findChildren(WayCard)
+    qtbot.waitUntil(cards[-1].button.isVisible)
+    cards[-1].button.setFocus()
+    qtbot.keyClick(cards[-1].button, Qt.Key.Key_Tab)
+    assert row_of(window, "Show ").hasFocus()
+    qtbot.keyClick(row_of(window, "Show "), Qt.Key.Key_Backtab)
+    assert cards[-1].button.hasFocus()
 
 
 def test_work_beside_the_window_comes_back_on_its_thread(opened: OpenFarm, qtbot: QtBot) -> None:

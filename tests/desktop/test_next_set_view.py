@@ -48,7 +48,7 @@ def test_keys_and_mouse_choose_a_day(window: MainWindow, qtbot: QtBot) -> None:
     assert view.landscape.accessibleDescription().startswith("7 Apr: ")
     assert view.button.text().startswith("Set ")
     qtbot.keyClick(view.landscape, Qt.Key.Key_Right)
-    assert view.landscape.accessibleDescription() == "8 Apr: 0 eggs"  # nobody is at home
+    assert view.landscape.accessibleDescription() == "8 Apr: 0 eggs of 0"  # nobody is at home
     assert not view.button.isEnabled()
     chart = view.landscape._chart()
     qtbot.mouseClick(view.landscape, Qt.MouseButton.LeftButton, pos=QPoint(int(chart.right()) - 3, 120))
@@ -84,3 +84,41 @@ def test_it_is_worked_out_only_where_it_is_seen(window: MainWindow, yard: OpenFa
 def test_a_farm_without_egg_places_says_what_to_add(window: MainWindow, empty: OpenFarm) -> None:
     window.show_farm(empty)
     assert window.next_set.state.text() == "There is no place for eggs. Add a setter or a cabinet first."
+
+
+def test_the_point_is_dragged_to_fewer_eggs_and_never_above_the_most(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    most = view.eggs.value()
+    chart, day_px = view.landscape._chart(), view.landscape._day_px()
+    x = int(chart.left() + 4.5 * day_px)
+    half = QPoint(x, int(view.landscape._y(most // 2)))
+    qtbot.mousePress(view.landscape, Qt.MouseButton.LeftButton, pos=QPoint(x, int(view.landscape._y(most))))
+    qtbot.mouseMove(view.landscape, half)
+    qtbot.mouseRelease(view.landscape, Qt.MouseButton.LeftButton, pos=half)
+    assert abs(view.eggs.value() - most // 2) <= 1
+    assert view.button.text().startswith(f"Set {view.eggs.value()} eggs on ")
+    qtbot.keyClick(view.landscape, Qt.Key.Key_Up)
+    assert abs(view.eggs.value() - most // 2 - 1) <= 1
+    qtbot.mouseClick(view.landscape, Qt.MouseButton.LeftButton, pos=QPoint(x, int(chart.top())))
+    assert view.eggs.value() == most
+
+
+def test_the_number_field_moves_the_point(window: MainWindow) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    view.eggs.setValue(view.eggs.value() - 3)
+    assert view.landscape._eggs == view.eggs.value()
+
+
+def test_the_batch_thought_of_is_an_outline_in_the_season_until_the_farm_changes(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    window.next_set.landscape.choose(4)
+    qtbot.mouseClick(window.next_set.look, Qt.MouseButton.LeftButton)
+    ghosts = window.season.canvas.scene().ghosts
+    assert {ghost.label for ghost in ghosts} == {"Aster (thought of)"}
+    assert {ghost.band.place_id for ghost in ghosts} >= {"setter", "hatcher", "brooder"}
+    assert window.opened.farm.batches == ()
+    window.opened.apply(put(window.opened.farm, replace(BROODER, floor_cm2=18_000)))
+    assert window.season.canvas.scene().ghosts == ()

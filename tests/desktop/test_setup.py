@@ -175,3 +175,11 @@ def test_an_empty_table_says_what_to_do_and_takes_the_same_key(
     assert asked == ["new"]
     view.opened.apply(put(view.opened.farm, Person("p", "Mia")))
     assert page.table.isVisibleTo(view)
+
+
+def test_the_last_column_of_figures_is_not_cut_at_the_edge(view: SetupView, qtbot: QtBot) -> None:
+    view.tabs.setCurrentIndex(FIGURES)
+    view.resize(1150, 600)
+    table = view.figures.table
+    qtbot.waitUntil(table.isVisible)
+    assert table.horizontalScrollBar().maximum() == 0

@@ -9,10 +9,13 @@ from quailsched.farm.units import (
     area_text,
     count_text,
     day_text,
+    hours_text,
     length_text,
+    named_day_text,
     names_text,
     span_text,
     two_areas_text,
+    two_lengths_text,
     two_warmths_text,
     warmth_step_text,
     warmth_text,
@@ -56,6 +59,8 @@ def test_a_part_takes_the_unit_of_the_whole() -> None:
 
 def test_weekdays_are_in_the_language_of_the_rest_whatever_the_locale() -> None:
     assert [weekday_text(date(2027, 4, day)) for day in (5, 11)] == ["Monday", "Sunday"]
+    assert named_day_text(date(2027, 4, 22)) == "Thu 22 Apr"
+    assert named_day_text(date(2027, 4, 22), near=date(2026, 12, 1)) == "Thu 22 Apr 2027"
 
 
 def test_lengths() -> None:
@@ -92,3 +97,16 @@ def test_areas_that_differ_never_read_the_same() -> None:
     assert two_areas_text(22_040, 22_000, Units.METRIC) == ("22,040 cm²", "22,000 cm²")
     assert two_areas_text(22_900, 22_000, Units.METRIC) == ("2.29 m²", "2.20 m²")
     assert two_areas_text(13_020, 13_000, Units.US) == ("14.01 sq ft", "13.99 sq ft")
+
+
+def test_two_lengths_differ_in_words_too() -> None:
+    assert two_lengths_text(218.4, 200, Units.METRIC) == ("218 cm", "200 cm")
+    assert two_lengths_text(200.4, 200, Units.METRIC) == ("200.4 cm", "200.0 cm")
+    assert two_lengths_text(254, 127, Units.US) == ("100 in", "50 in")  # 2.54 cm to the inch
+    assert two_lengths_text(1.0, 1.0, Units.METRIC) == ("1 cm", "1 cm")
+
+
+def test_hours_are_told_to_a_tenth() -> None:
+    assert [hours_text(hours) for hours in (1.0, 22.5, 1200.0, 0.04)] == [
+        "1 hour", "22.5 hours", "1,200 hours", "0 hours",
+    ]  # fmt: skip

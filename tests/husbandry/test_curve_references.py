@@ -81,6 +81,17 @@ def test_heavy_lay_passes_the_average_of_breeders_and_ends_at_five_eggs_a_week()
     assert HEAVY.at("lay_pct", end) == pytest.approx(number("lay.week.uk") / 7 * 100, abs=0.5)
 
 
+@pytest.mark.parametrize("kind", list(handbook()))
+@pytest.mark.parametrize(
+    ("first", "last", "key"),
+    [(0, 9, "brood.feeder.1_10"), (10, 41, "brood.feeder.10d_6w"), (42, 400, "brood.feeder.6w")],
+)
+def test_feeder_edge_steps_as_the_table_does(kind: str, first: int, last: int, key: str) -> None:
+    # Half an inch, one, one and a half; an inch is 2.54 cm. At a border the next class's edge is already given.
+    edges = [handbook()[kind].at("feeder_edge_cm", age) for age in (first, last)]
+    assert edges == pytest.approx([number(key) * 2.54] * 2, abs=0.005)
+
+
 @pytest.mark.parametrize(("month", "field"), [(6, "typical"), (10, "low")])
 def test_coturnix_lay_declines_as_in_a_study_by_months_of_lay(month: int, field: str) -> None:
     # A month of 365.25 / 12 days after the first egg on day 43; the points are set to whole days near that.

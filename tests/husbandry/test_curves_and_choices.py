@@ -75,6 +75,12 @@ def test_a_key_that_no_kind_has_is_a_key_error() -> None:
         COTURNIX.at("lockdown_day", 3)
 
 
+def test_a_choice_of_a_figure_that_has_gone_changes_nothing() -> None:
+    own = kind_with(COTURNIX, (("feeder_cm", 3.0, ()),))
+    assert dict(own.figures) == dict(COTURNIX.figures)
+    assert dict(own.curves) == dict(COTURNIX.curves)
+
+
 def test_a_farms_own_figure_replaces_ours_and_says_so() -> None:
     own = kind_with(COTURNIX, (("lockdown_day", 14.0, ()),))
     figure = own.figures["lockdown_day"]

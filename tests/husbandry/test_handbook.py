@@ -18,10 +18,10 @@ hardened_day harden_off_days sex_day cocks_mature_day hens_per_cock process_day 
 keep_lay_days light_hours light_lead_days calm_area_cm2 clean_out_days quarantine_days
 bedding_brooder_days bedding_pen_days drinker_beside_days drain_water_days dust_bath_days pebbles_days
 starter_until_day starter_protein_pct grower_protein_pct layer_protein_pct adult_feed_g age_gap_days
-grass_move_days heat_source_chicks feeder_cm drinker_cm crowd_birds
+grass_move_days heat_source_chicks drinker_cm crowd_birds
 """
 FIGURES = _FIGURES.split()
-CURVES = ["heat_c", "floor_cm2", "feed_g", "weight_g", "alive", "lay_pct"]
+CURVES = ["heat_c", "floor_cm2", "feeder_edge_cm", "feed_g", "weight_g", "alive", "lay_pct"]
 KINDS = ["coturnix", "coturnix-heavy", "bobwhite", "button"]
 
 

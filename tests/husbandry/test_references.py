@@ -134,7 +134,7 @@ def test_a_figure_stands_on_its_references(row: dict[str, str]) -> None:
     [
         ("incubation_days", {"value": "21", "high": "21"}),
         ("setter_temp_c", {"value": "38.5", "high": "38.5"}),
-        ("feeder_cm", {"value": "3.2"}),  # within the range, but not what the first reference says
+        ("drinker_cm", {"value": "0.5"}),  # within the range, but not what the first reference says
         ("calm_area_cm2", {"value": "3200"}),
         ("heat_off_day", {"low": "14"}),
         ("hens_per_cock", {"high": "20"}),

@@ -6,13 +6,29 @@ from datetime import date, timedelta
 
 import pytest
 
+from quailsched.edits.acceptances import accept
+from quailsched.edits.change import apply
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Leaving, Origin, Person, Span, Stay
 from quailsched.outlook.hatch import hatch_odds
 from quailsched.planner.next_set import NextSet, best_of, next_sets
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
-from tests.builders import ARK, BROODER, CABINET, HATCHER, MONDAY, PEN, SETTER, eggs, farm, resized, stay
+from tests.builders import (
+    ARK,
+    BROODER,
+    CABINET,
+    HATCHER,
+    MONDAY,
+    PEN,
+    SETTER,
+    SETTINGS,
+    eggs,
+    farm,
+    only,
+    resized,
+    stay,
+)
 
 WIDE = (resized(SETTER, 300), resized(HATCHER, 300), PEN, ARK)
 
@@ -28,14 +44,14 @@ def clashes_with(one: Farm, number: int, day: date, route: tuple[Stay, ...]) -> 
 
 
 def fits(one: Farm, number: int, day: date, route: tuple[Stay, ...]) -> bool:
-    """Whether ``number`` eggs make no clash: floor and crowd with the chicks that 1 hatch in 10 exceeds, calm with
+    """Whether ``number`` eggs make no clash: floor, heat, crowd with the chicks that 1 hatch in 10 exceeds, calm with
     those that 9 in 10 reach; chicks are turned into eggs by the expected rate of hatch."""
     kind = kind_in(one, "coturnix")
     rate = kind.value("hatch_of_set_pct") / 100
     odds = hatch_odds(kind, number)
     many, few = math.ceil(odds.exceeded_by(0.1) / rate), max(math.floor(odds.reached_by(0.9) / rate), 1)
-    as_set = set(clashes_with(one, number, day, route)) - {"floor", "crowd", "calm"}
-    as_many = set(clashes_with(one, many, day, route)) & {"floor", "crowd"}
+    as_set = set(clashes_with(one, number, day, route)) - {"floor", "heat", "crowd", "calm"}
+    as_many = set(clashes_with(one, many, day, route)) & {"floor", "heat", "crowd"}
     as_few = set(clashes_with(one, few, day, route)) & {"calm"}
     return not (as_set | as_many | as_few)
 
@@ -57,6 +73,23 @@ def test_the_floor_of_the_brooder_by_hand() -> None:
     assert found.limit is not None
     assert (found.limit.kind, found.limit.place_id) == ("floor", "brooder")
     assert (found.hatch, found.many) == (on(17), 100)
+
+
+def test_the_lamp_of_the_brooder_by_hand() -> None:
+    # A lamp warms 100 chicks (figure heat_source_chicks), and every egg hatches.
+    lit = replace(BROODER, floor_cm2=90_000, heat_sources=1)
+    found = next_sets(farm(lit, *WIDE), "coturnix", MONDAY, 1)[0]
+    assert found.eggs == 100
+    assert found.limit is not None
+    assert (found.limit.kind, found.limit.place_id) == ("heat", "brooder")
+
+
+def test_short_days_ahead_of_the_hens_are_no_limit() -> None:
+    north = replace(SETTINGS, latitude=60.0)
+    one = farm(BROODER, *WIDE, settings=north)
+    found = next_sets(one, "coturnix", MONDAY, 1)[0]
+    assert "dark" in clashes_with(one, found.eggs, MONDAY, found.route)
+    assert found.eggs == 100
 
 
 def test_egg_places_limit_where_there_is_floor_enough() -> None:
@@ -96,3 +129,18 @@ def test_the_best_day_is_the_earliest_of_those_for_most_eggs() -> None:
     assert best_of((one(0, 5), one(1, 9), one(2, 9))) == one(1, 9)
     assert best_of((one(0, 0),)) is None
     assert best_of(()) is None
+
+
+def test_the_next_set_lets_an_accepted_clash_not_grow() -> None:
+    # 210 plain chicks of Aster are together from day 17 on, 200 is the most: 10 over, and that is accepted. Each egg
+    # set on the same day would make it one more; there are 90 egg places and floor for 240 birds left.
+    route = stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, 46, leaving=Leaving.SOLD)
+    one = farm(eggs("Aster", 210, *route), resized(BROODER, 90_000), *WIDE)
+    crowd = only(clashes_of(Season(one), MONDAY), "crowd")
+    assert crowd.need - crowd.have == 10
+    accepting = apply(one, accept(one, crowd, "They have always been calm", lambda: "a1"))
+    for plan in (one, accepting):
+        found = next_sets(plan, "coturnix", MONDAY, 1)[0]
+        assert found.eggs == 0
+        assert found.limit is not None
+        assert (found.limit.kind, found.limit.place_id) == ("crowd", "brooder")

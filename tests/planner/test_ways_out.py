@@ -9,14 +9,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from quailsched.edits.acceptances import accept
 from quailsched.edits.change import apply
 from quailsched.farm.check import faults_of
 from quailsched.farm.example import example_farm
-from quailsched.farm.records import Batch, Farm, Leaving, Stay
+from quailsched.farm.records import Batch, Farm, Leaving, Person, Span, Stay
 from quailsched.planner.ways_out import ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
+from quailsched.season.severity import WATCHED, open_clashes
 from tests.builders import BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, only, resized, stay
 from tests.strategies import farms
 
@@ -151,3 +153,42 @@ def test_what_is_past_is_left_alone(day: int) -> None:
     clash = only(clashes_of(Season(one), on(day)), "floor")
     labels = [way.change.label for way in ways_out(one, clash, on(day))]
     assert any("eggs for Aster" in text for text in labels) is (day == 0)
+
+
+def lived_with(one: Farm, today: date) -> Farm:
+    """``one`` with every clash accepted that is to be watched."""
+    for number, clash in enumerate(clashes_of(Season(one), today)):
+        if clash.kind in WATCHED:
+            one = apply(one, accept(one, clash, "We manage", lambda n=number: f"a{n}"))  # type: ignore[misc]
+    return one
+
+
+def test_no_way_out_lets_an_accepted_clash_grow() -> None:
+    # Aster leaves on day 46, Bracken, set on day 31, comes on day 49, after 3 of 5 days of clean-out: 2 are missing,
+    # and that is accepted. Nobody is at home on day 31. Set on day 30, Bracken would come after 2 days, 3 missing.
+    tidy, ann = replace(BROODER, clean_out_days=5), Person("ann", "Ann", away=(Span(on(31), on(32)),))
+    one = lived_with(farm(tidy, ann, eggs("Aster", 50, *route()), eggs("Bracken", 50, *route(), start=on(31))), on(20))
+    assert [record.kind for record in one.acceptances] == ["cleanout"]
+    found = ways_out(one, only(clashes_of(Season(one), on(20)), "hands"), on(20))
+    assert found
+    for way in found:
+        after = apply(one, way.change)
+        assert open_clashes(after, clashes_of(Season(after), on(20))) == ()
+    starts = {apply(one, way.change).batch("bracken").start for way in found}
+    assert min(starts) > on(31)
+    quick = one.with_records(set(), (replace(tidy, clean_out_days=0),))
+    found = ways_out(quick, only(clashes_of(Season(quick), on(20)), "hands"), on(20))
+    assert on(30) in {apply(quick, way.change).batch("bracken").start for way in found}
+
+
+def test_what_is_accepted_makes_no_way_out_easier_and_none_harder() -> None:
+    numbers = count(1)
+    one = example_farm(TODAY, lambda: str(UUID(int=next(numbers))))
+    accepting = lived_with(one, TODAY)
+    assert len(accepting.acceptances) == 4
+    for clash in clashes_of(Season(one), TODAY):
+        assert ways_out(accepting, clash, TODAY) == ways_out(one, clash, TODAY)
+        for way in ways_out(accepting, clash, TODAY):
+            after = apply(accepting, way.change)
+            left = open_clashes(after, clashes_of(Season(after), TODAY))
+            assert [kind for kind in (c.kind for c in left) if kind in WATCHED] == []

@@ -20,6 +20,15 @@ def test_the_listing_shows_value_range_unit_confidence_source_and_year() -> None
     assert "A = 242.1, b = 3.325, k = 0.06737" in text
 
 
+def test_units_and_missing_years_are_words_not_those_of_the_tables() -> None:
+    words = " ".join(figures_text(KINDS).split()).replace(",", " ").split()
+    assert not {"degC", "degF", "cm2", "n.d."} & set(words)
+    assert "Turns a day by hand: 3 (2 to 3)" in figures_text([COTURNIX])  # a count wants no unit
+    assert "°C" in words
+    undated = {s.year_text for f in COTURNIX.figures.values() for s in f.sources if s.year == "n.d."}
+    assert undated == {"no date"}
+
+
 def test_every_figure_and_curve_of_every_kind_is_listed() -> None:
     text = " ".join(figures_text(KINDS).split())
     for kind in KINDS:

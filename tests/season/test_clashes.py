@@ -1,15 +1,14 @@
 """Every kind of clash with an answer derived by hand, and its near miss. Batches are set on Monday 1 March 2027."""
 
 from dataclasses import replace
-from datetime import date, timedelta
 
-from quailsched.farm.records import FigureChoice, Leaving, Part, Place, Role, Settings, Span, Stay
+from quailsched.farm.records import FigureChoice, Leaving, Part, Place, Role, Settings, Span
 from tests.builders import (
     ARK,
     BROODER,
     CABINET,
     HATCHER,
-    MONDAY,
+    OUT,
     PEN,
     PLAIN_FIGURES,
     RUN,
@@ -17,22 +16,13 @@ from tests.builders import (
     bought,
     clashes,
     eggs,
+    hatch_route,
+    on,
     only,
     resized,
     stay,
     without,
 )
-
-OUT = Leaving.SOLD
-
-
-def on(day: int) -> date:
-    return MONDAY + timedelta(days=day)
-
-
-def hatch_route(out: int = 46) -> tuple[Stay, ...]:
-    """Setter to day 15, hatcher to day 18, brooder to ``out``."""
-    return stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, out, leaving=OUT)
 
 
 def test_eggs_one_more_than_there_are_places() -> None:
@@ -284,8 +274,8 @@ def test_a_good_plan_has_no_clash() -> None:
     found = clashes(
         replace(BROODER, clean_out_days=3),
         eggs(
-            "Aster", 80, *hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 59),
-            stay(PEN, 59, 120, Part.HENS, OUT), stay(ARK, 59, 73, Part.COCKS, Leaving.PROCESSED),
+            "Aster", 80, *hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 52),
+            stay(PEN, 52, 120, Part.HENS, OUT), stay(ARK, 52, 59, Part.COCKS, Leaving.PROCESSED),
         ),
     )  # fmt: skip
     assert found == ()

@@ -56,16 +56,20 @@ def test_occupancy_equals_a_day_by_day_count(farm: Farm, data: st.DataObject) ->
 
 
 def moved(farm: Farm, days: int) -> Farm:
-    """Everything with a date, ``days`` later."""
+    """Everything with a date, ``days`` later; what follows the calendar, cold nights and daylight, is not known."""
     step = timedelta(days=days)
 
     def spans(old: tuple[Span, ...]) -> tuple[Span, ...]:
         return tuple(Span(s.start + step, s.end + step, s.reason) for s in old)
 
+    def place(old: Place) -> Place:
+        ready_on, work_from = (day and day + step for day in (old.ready_on, old.work_from))
+        return replace(old, shut=spans(old.shut), ready_on=ready_on, work_from=work_from)
+
     return farm_of(
         [
-            replace(farm.settings, night_lows_c=()),
-            *(replace(p, shut=spans(p.shut), ready_on=p.ready_on and p.ready_on + step) for p in farm.places),
+            replace(farm.settings, night_lows_c=(), latitude=None),
+            *(place(p) for p in farm.places),
             *(replace(p, away=spans(p.away)) for p in farm.people),
             *(replace(b, start=b.start + step) for b in farm.batches),
             *farm.choices,

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Farm, Origin
-from quailsched.farm.units import count_text, day_text, span_text
-from quailsched.report.clashes import title_of
+from quailsched.farm.units import count_text, day_text, named_day_text, span_text
+from quailsched.report.clashes import said_severity, title_of
 from quailsched.report.inspect import odds_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
@@ -23,9 +23,9 @@ def follows_text(season: Season, batch: Batch) -> str:
         hatch = batch.start + timedelta(days=days.hatch)
         lockdown = batch.start + timedelta(days=days.lockdown)
         parts = [
-            f"lockdown on {_weekday(lockdown, batch.start)}",
+            f"lockdown on {named_day_text(lockdown, batch.start)}",
             f"about {season.birds(batch, hatch):,} of {batch.number:,} should hatch on "
-            f"{_weekday(hatch, batch.start)} ({odds_text(season.kind(batch), batch.number)})",
+            f"{named_day_text(hatch, batch.start)} ({odds_text(season.kind(batch), batch.number)})",
         ]
     out = _move_out(season, batch)
     if out is not None:
@@ -41,10 +41,6 @@ def _move_out(season: Season, batch: Batch) -> date | None:
     """The day of the move from a brooder to a pen, if the route has one."""
     in_pens = [s.from_day for s in batch.stays if season.farm.place(s.place_id).role.is_pen]
     return batch.start + timedelta(days=min(in_pens)) if in_pens and min(in_pens) > 0 else None
-
-
-def _weekday(day: date, near: date) -> str:
-    return f"{day:%a} {day_text(day, near)}"
 
 
 def clashes_with(batch_id: str, before: Iterable[Clash], after: Iterable[Clash]) -> tuple[list[Clash], list[Clash]]:
@@ -76,7 +72,10 @@ def clashes_text(farm: Farm, listed: Sequence[Clash], fresh: Sequence[Clash], ne
         heading = f"It is in {count_text(len(listed), 'clash', 'clashes')}"
         heading += f", {len(fresh)} of them new" if fresh else ""
     ordered = [*fresh, *(clash for clash in listed if clash not in fresh)]
-    lines = [f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)}" for c in ordered[:_MOST_LISTED]]
+    lines = [
+        f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)} ({said_severity(farm, c)})"
+        for c in ordered[:_MOST_LISTED]
+    ]
     if len(ordered) > _MOST_LISTED:
         lines.append(f"• and {len(ordered) - _MOST_LISTED} more")
     return "\n".join([f"{heading}:", *lines])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QDate, QLocale, QSize, Qt
+from PySide6.QtCore import QDate, QSize, Qt
 from PySide6.QtGui import QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QDateEdit,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from quailsched.desktop.forms.fields import button, dress, tab_in_order
 from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.records import Span
+from quailsched.farm.units import short_weekday_text
 
 _Row = tuple[QWidget, QDateEdit, QDateEdit, QLineEdit, QPushButton]
 
@@ -57,11 +58,16 @@ class _DayField(QDateEdit):
         super().keyPressEvent(event)
         self._has_moved_on = text.isdigit() and self.currentSection() != before
 
+    def focusNextPrevChild(self, is_forwards: bool) -> bool:
+        """A lone figure counts as it stands before the Tab key goes on: "3" is the third, not the 31st of before."""
+        self.interpretText()
+        return super().focusNextPrevChild(is_forwards)
+
     def _name_day(self) -> None:
-        self.weekday.setText(self.locale().toString(self.date(), "ddd"))
+        self.weekday.setText(short_weekday_text(day_of(self)))
 
     def _weekday_width(self) -> int:
-        names = (self.locale().dayName(day, QLocale.FormatType.ShortFormat) for day in range(1, 8))
+        names = (short_weekday_text(EARLIEST + timedelta(days=day)) for day in range(7))
         return max(self.fontMetrics().horizontalAdvance(name) for name in names) + 10
 
     def sizeHint(self) -> QSize:
@@ -94,6 +100,9 @@ def days_field(days: int, most: int) -> QSpinBox:
 
 
 def day_of(field: QDateEdit) -> date:
+    """The day that is typed: also while its last figure is still awaited, as when a key saves the form."""
+    if not field.hasAcceptableInput():
+        field.interpretText()
     chosen = field.date()
     return date(chosen.year(), chosen.month(), chosen.day())
 

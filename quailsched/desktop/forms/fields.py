@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QColor, QPalette, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QDoubleSpinBox,
     QLineEdit,
     QPushButton,
+    QSpinBox,
     QWidget,
 )
 
@@ -49,7 +50,7 @@ class MaybeField(NumberField):
     def _is_empty(self, text: str) -> bool:
         return text.removesuffix(self.suffix()).strip() in ("", self.suffix().strip(), self.specialValueText())
 
-    def validate(self, text: str, at: int) -> object:
+    def validate(self, text: str, at: int) -> tuple[QValidator.State, str, int]:
         return (QValidator.State.Acceptable, text, at) if self._is_empty(text) else super().validate(text, at)
 
     def valueFromText(self, text: str) -> float:
@@ -60,6 +61,23 @@ class MaybeField(NumberField):
 
     def value_or_none(self) -> float | None:
         return self.value() if self.value() >= 0 else None
+
+
+class NarrowChoice(QComboBox):
+    """A choice that wants room for its longest text, but gets by with some letters where the screen is small."""
+
+    _FEWEST, _MOST = 9, 24  # letters
+
+    def sizeHint(self) -> QSize:
+        return self._cut(super().sizeHint(), self._MOST)
+
+    def minimumSizeHint(self) -> QSize:
+        return self._cut(super().minimumSizeHint(), self._FEWEST)
+
+    def _cut(self, hint: QSize, letters: int) -> QSize:
+        longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)
+        spare = longest - self.fontMetrics().averageCharWidth() * letters
+        return QSize(hint.width() - max(spare, 0), hint.height())
 
 
 class _QuietWheel(QObject):
@@ -82,7 +100,9 @@ def dress(root: QWidget) -> None:
     for widget in (root, *root.findChildren(QWidget)):
         if not isinstance(widget, _Field) or isinstance(widget.parent(), QAbstractSpinBox | QComboBox):
             continue
-        widget.setMinimumHeight(line_height(widget))
+        # The style draws a box of numbers a pixel smaller above and below than the fields beside it.
+        is_number = isinstance(widget, QSpinBox | QDoubleSpinBox)
+        widget.setMinimumHeight(line_height(widget) + (2 if is_number else 0))
         if current().is_dark:
             # The style draws outlines darker than the window, which nobody sees where that is dark already.
             palette = widget.palette()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QCheckBox, QLabel, QLineEdit, QWidget
 
 from quailsched.desktop.forms.fields import NumberField
-from quailsched.desktop.forms.figure_words import points_of, points_text, unit_text
+from quailsched.desktop.forms.figure_words import points_of, points_text
 from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.desktop.labels import label
 from quailsched.edits.change import Change
@@ -14,7 +14,7 @@ from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import FigureChoice
 from quailsched.husbandry.figure import Curve, Figure
 from quailsched.husbandry.handbook import handbook
-from quailsched.report.figures import value_text
+from quailsched.report.figures import unit_text, value_text
 from quailsched.session.farms import new_id
 from quailsched.session.faults import FarmError, Fault
 from quailsched.session.open_farm import OpenFarm

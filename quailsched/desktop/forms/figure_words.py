@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-_UNITS = {"degC": "°C", "cm2": "cm²", "count": "", "fraction": "of 1"}
-
-
-def unit_text(unit: str) -> str:
-    """A unit of the handbook as people write it; "" where a number needs none."""
-    return _UNITS.get(unit, unit)
-
 
 def points_text(points: tuple[tuple[float, float], ...]) -> str:
     """Ages and values as "0:103 10:155"."""

@@ -181,7 +181,7 @@ class RecordForm(QDialog):
         sides = self.outer.contentsMargins()
         wanted = self._page.sizeHint().width() + bar + sides.left() + sides.right()
         wide = max(wanted, self.fontMetrics().averageCharWidth() * 70)
-        wide = min(wide, self.screen().availableSize().width() - 40)
+        wide = min(wide, self.screen().availableSize().width() - 16)
         self.resize(wide, 0)
         self.grow()
 

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.forms.dates import day_field, day_of, set_day
-from quailsched.desktop.forms.fields import button, dress, tab_in_order
+from quailsched.desktop.forms.fields import NarrowChoice, button, dress, tab_in_order
 from quailsched.farm.records import Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
 
@@ -111,7 +111,7 @@ class RouteField(QWidget):
         fresh = QWidget()
         grid = QGridLayout(fresh)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(8)
+        grid.setHorizontalSpacing(6)
         grid.setVerticalSpacing(2)
         for column, text in enumerate(("Birds", "Place", "From", "Out on", "Then") if self._stays else ()):
             heading = QLabel(text)
@@ -136,12 +136,10 @@ class RouteField(QWidget):
         self._order_tabs()  # only now is it known what stands before it in the form
 
     def _add_row(self, grid: QGridLayout, index: int, stay: Stay) -> _Row:
-        part, place, then = QComboBox(), QComboBox(), QComboBox()
+        part, place, then = NarrowChoice(), NarrowChoice(), NarrowChoice()
         for value, text in _PARTS.items():
             part.addItem(text, value)
         part.setCurrentIndex(list(_PARTS).index(stay.part))
-        place.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        place.setMinimumContentsLength(10)
         for one in self._farm.places:
             place.addItem(one.name, one.id)
         place.setCurrentIndex(max(place.findData(stay.place_id), 0))
@@ -181,8 +179,9 @@ class RouteField(QWidget):
             is_open = stay.to_day is None
             set_day(row.out, self._start + timedelta(days=stay.from_day + 1 if stay.to_day is None else stay.to_day))
             row.out.setEnabled(not is_open)
-            row.then.setToolTip("Until the end of their lay" if is_open else "")
+            row.then.setToolTip(f"{_OPEN}: until the end of their lay" if is_open else row.then.currentText())
             row.place.setToolTip(row.place.currentText())
+            row.part.setToolTip(row.part.currentText())
         self._is_showing = False
 
 

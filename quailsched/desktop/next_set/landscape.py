@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, 
 from PySide6.QtWidgets import QWidget
 
 from quailsched.desktop.season_canvas.paint_clashes import MARK_WORDS
-from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks, week_ticks
+from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks, uncrossed, week_ticks
 from quailsched.desktop.theme import current
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, day_text
@@ -21,29 +21,31 @@ _STEPS = (1, 2, 5)
 
 
 class Landscape(QWidget):
-    """Arrows and the mouse choose a day."""
+    """Arrows and the mouse move a point over days and numbers of eggs, never above what the day takes."""
 
-    chosen = Signal(int)  # number of the day
+    chosen = Signal(int, int)  # number of the day, eggs
 
     def __init__(self) -> None:
         super().__init__()
         self._days: Sequence[NextSet] = ()
         self._farm: Farm | None = None
-        self._at = 0
+        self._at = self._eggs = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(420, 260)
+        self.setMinimumSize(220, 120)
         self.setAccessibleName("Most eggs by day")
 
     def show_days(self, farm: Farm, days: Sequence[NextSet], at: int) -> None:
         self._farm, self._days = farm, days
         self.choose(at)
 
-    def choose(self, at: int) -> None:
+    def choose(self, at: int, eggs: int | None = None) -> None:
+        """Move the point to day number ``at`` and ``eggs``, or to the most eggs of that day."""
         if self._days:
             self._at = min(max(at, 0), len(self._days) - 1)
             one = self._days[self._at]
-            self.setAccessibleDescription(f"{day_text(one.day)}: {count_text(one.eggs, 'egg')}")
-            self.chosen.emit(self._at)
+            self._eggs = one.eggs if eggs is None else min(max(eggs, min(1, one.eggs)), one.eggs)
+            self.setAccessibleDescription(f"{day_text(one.day)}: {count_text(self._eggs, 'egg')} of {one.eggs:,}")
+            self.chosen.emit(self._at, self._eggs)
         self.update()
 
     # geometry
@@ -67,18 +69,25 @@ class Landscape(QWidget):
             tens *= 10
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.choose(int((event.position().x() - self._chart().left()) // self._day_px()))
+        chart, at = self._chart(), event.position()
+        share = (chart.bottom() - at.y()) / chart.height()
+        self.choose(int((at.x() - chart.left()) // self._day_px()), round(share * self._top()))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         self.mousePressEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: -7, Qt.Key.Key_PageDown: 7}
-        step = steps.get(Qt.Key(event.key()))
-        if step is None:
-            super().keyPressEvent(event)
+        fewer_or_more = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
+        key, is_coarse = Qt.Key(event.key()), event.modifiers() & Qt.KeyboardModifier.ShiftModifier
+        if key in steps:
+            self.choose(self._at + steps[key])
+        elif key in fewer_or_more:
+            self.choose(self._at, self._eggs + fewer_or_more[key] * (10 if is_coarse else 1))
+        elif key == Qt.Key.Key_Home:
+            self.choose(self._at)
         else:
-            self.choose(self._at + step)
+            super().keyPressEvent(event)
 
     # painting
 
@@ -91,6 +100,10 @@ class Landscape(QWidget):
                 self._paint_bars(painter)
                 self._paint_limits(painter)
                 self._paint_chosen(painter)
+            if self.hasFocus():  # a thin frame while the keys go to the days
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                painter.setPen(QPen(QColor(current().good), 1.5))
+                painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
         finally:
             painter.end()
 
@@ -115,7 +128,9 @@ class Landscape(QWidget):
         end = self._days[-1].day + timedelta(days=1)
         bold = QFont(self.font())
         bold.setBold(True)
-        for tick in week_ticks(scale, self._days[0].day, end, 34):
+        months = list(month_ticks(scale, self._days[0].day, end, 70))
+        weeks = week_ticks(scale, self._days[0].day, end, 34)
+        for tick in uncrossed(weeks, months, scale, self.fontMetrics().horizontalAdvance("28") + 2):
             if tick.day >= self._days[0].day:
                 p.setPen(QPen(QColor(theme.line), 0.6))
                 x = chart.left() + scale.x(tick.day)
@@ -124,10 +139,11 @@ class Landscape(QWidget):
                 p.drawText(QPointF(x + 2, chart.top() - 5), tick.label)
         p.setFont(bold)
         p.setPen(QColor(theme.ink))
-        for tick in month_ticks(scale, self._days[0].day, end, 70):
+        for tick in months:
             x = chart.left() + max(scale.x(tick.day), 0)
             following = (tick.day + timedelta(days=32)).replace(day=1)
-            if min(scale.x(following), chart.width()) - (x - chart.left()) > 80:
+            room = min(scale.x(following), chart.width()) - (x - chart.left())
+            if room > QFontMetricsF(bold).horizontalAdvance(tick.label) + 8:
                 p.drawText(QPointF(x + 2, chart.top() - 5 - line), tick.label)
         p.setFont(self.font())
 
@@ -171,14 +187,16 @@ class Landscape(QWidget):
         x = self._x(self._at + 0.5)
         p.setPen(QPen(QColor(theme.good), 2))
         p.drawLine(QPointF(x, self._chart().top()), QPointF(x, self._chart().bottom()))
-        text = f"{day_text(one.day)} · {count_text(one.eggs, 'egg')}"
+        text = f"{day_text(one.day)} · {count_text(self._eggs, 'egg')}"
         wide = self.fontMetrics().horizontalAdvance(text) + 20
         high = self.fontMetrics().height() + 6
         left = min(max(x - wide / 2, 2), self.width() - wide - 2)
-        top = max(min(self._y(one.eggs) - high - 6, self._chart().bottom() - high - 8), self._chart().top() + 2)
+        top = max(min(self._y(self._eggs) - high - 8, self._chart().bottom() - high - 8), self._chart().top() + 2)
         p.setPen(Qt.PenStyle.NoPen)
         p.setBrush(QColor(theme.good))
         p.drawRoundedRect(QRectF(left, top, wide, high), high / 2, high / 2)
+        p.setPen(QPen(QColor(theme.paper), 1.5))
+        p.drawEllipse(QPointF(x, self._y(self._eggs)), 5.5, 5.5)
         p.setPen(QColor(theme.on_good))
         p.drawText(QRectF(left, top, wide, high), Qt.AlignmentFlag.AlignCenter, text)
 

@@ -4,18 +4,29 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFrame, QGridLayout, QHBoxLayout, QPushButton, QSpinBox, QVBoxLayout, QWidget
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
 
 from quailsched.desktop.forms.batch_form import free_name
 from quailsched.desktop.labels import label
 from quailsched.desktop.next_set.landscape import Landscape, number_of
+from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
 from quailsched.desktop.tasks import Run
 from quailsched.edits.records import put
 from quailsched.farm.records import Batch, Farm, Origin, Part
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
-from quailsched.planner.next_set import NextSet, best_of, next_sets
+from quailsched.planner.next_set import NextSet, best_of, next_sets, what_stops
 from quailsched.report.inspect import odds_text
 from quailsched.season.season import Season
 from quailsched.session.farms import new_id
@@ -28,6 +39,7 @@ class NextSetView(QWidget):
     """Works the days out beside the window, when it is shown and the farm has changed since."""
 
     set_asked = Signal(object)  # Change
+    look_asked = Signal()  # show the batch that is thought of in the season
 
     def __init__(self, opened: OpenFarm, today: date, run: Run) -> None:
         super().__init__()
@@ -47,11 +59,15 @@ class NextSetView(QWidget):
         self.button = QPushButton("Set eggs")
         self.button.setObjectName("main")
         self.button.setEnabled(False)
+        self.look = QPushButton("See it in the season")
+        self.look.setToolTip("The season with this batch as an outline; nothing is set yet")
+        self.look.setEnabled(False)
         self._lay_out()
         self.landscape.chosen.connect(self._chosen)
         self.kind.currentIndexChanged.connect(lambda _index: self.work_out())
-        self.eggs.valueChanged.connect(lambda _eggs: self._name_button())
+        self.eggs.valueChanged.connect(self._number_chosen)
         self.button.clicked.connect(self._ask)
+        self.look.clicked.connect(lambda: self.look_asked.emit())
 
     def _lay_out(self) -> None:
         outer = QHBoxLayout(self)
@@ -62,30 +78,47 @@ class NextSetView(QWidget):
         left.addWidget(
             label(
                 "Each day shows the most eggs that make no new clash: room for the hatch that only 1 in 10 exceeds. "
-                "Below stands what stops more.",
+                "Below stands what stops more. Drag the point, or use the arrow keys, to another day or fewer eggs.",
                 "soft",
             )
         )
         left.addWidget(self.state)
         left.addWidget(self.landscape, 1)
-        outer.addLayout(left, 1)
+        outer.addLayout(left, 3)
         card = QFrame()
         card.setObjectName("card")
         column = QVBoxLayout(card)
         column.addWidget(self.kind)
         self._title = label("", "heading")
         column.addWidget(self._title)
-        self._rows = QGridLayout()
-        self._rows.setColumnStretch(1, 1)
-        column.addLayout(self._rows)
-        column.addStretch()
+        column.addWidget(self._rows_area(), 1)
         row = QHBoxLayout()
         row.addWidget(label("Eggs"))
         row.addWidget(self.eggs, 1)
         column.addLayout(row)
         column.addWidget(self.button)
-        card.setFixedWidth(self.fontMetrics().averageCharWidth() * 48)
-        outer.addWidget(card)
+        column.addWidget(self.look)
+        letter = self.fontMetrics().averageCharWidth()
+        card.setMinimumWidth(letter * 34)
+        card.setMaximumWidth(letter * 48)
+        outer.addWidget(card, 2)
+
+    def _rows_area(self) -> QScrollArea:
+        """The rows about one day; they scroll where the window is low."""
+        page, area = QWidget(), QScrollArea()
+        page.setObjectName("panel")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._rows = QGridLayout()
+        self._rows.setColumnStretch(1, 1)
+        column.addLayout(self._rows)
+        column.addStretch()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(page)
+        return area
 
     def set_farm(self, opened: OpenFarm) -> None:
         self.opened = opened
@@ -118,39 +151,42 @@ class NextSetView(QWidget):
         elif best is None:
             self.state.setText("On no day can eggs be set without a new clash. Solve those that there are first.")
         else:
-            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {best.day:%a} {day_text(best.day)}.")
+            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}.")
         day = kept or (best.day if best is not None else self.today)
         self.landscape.show_days(farm, days, number_of(days, day))
-        self._chosen(number_of(days, day))
 
-    def _chosen(self, number: int) -> None:
-        if not self._days:
-            return
+    def _number_chosen(self, eggs: int) -> None:
+        if self._one is not None:
+            self.landscape.choose(number_of(self._days, self._one.day), eggs)
+
+    def _chosen(self, number: int, eggs: int) -> None:
         one = self._one = self._days[number]
-        self._title.setText(f"{one.day:%a} {day_text(one.day)} {one.day.year}")
-        self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
-        self.eggs.setValue(one.eggs)
-        self.eggs.setEnabled(one.eggs > 0)
-        self.button.setEnabled(one.eggs > 0)
+        self._title.setText(f"{named_day_text(one.day)} {one.day.year}")
+        with QSignalBlocker(self.eggs):
+            self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
+            self.eggs.setValue(eggs)
+        for part in (self.eggs, self.button, self.look):
+            part.setEnabled(one.eggs > 0)
         while (item := self._rows.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:
                 widget.hide()  # it is freed later, and would be painted until then
                 widget.deleteLater()
-        for row, (name, text) in enumerate(self._what_follows(one)):
-            self._rows.addWidget(label(name, "soft"), row, 0)
+        for row, (name, text) in enumerate(self._what_follows(one, eggs)):
+            self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(label(text), row, 1)
         self._name_button()
 
-    def _what_follows(self, one: NextSet) -> list[tuple[str, str]]:
+    def _what_follows(self, one: NextSet, eggs: int) -> list[tuple[str, str]]:
         farm = self.opened.farm
         rows = [("At most", count_text(one.eggs, "egg"))]
-        if one.limit is not None:
-            rows.append(("One more", one.limit.sentence))
+        clash = what_stops(self.opened.checked, one)
+        if clash is not None:
+            rows.append(("One more than that", clash.sentence))
         if one.eggs:
-            batch = self._batch(one, one.eggs)
+            batch = self._batch(one, eggs)
             kind = Season(farm).kind(batch)
-            rows.append(("Hatch", f"{one.hatch:%a} {day_text(one.hatch)}; {odds_text(kind, one.eggs)}"))
+            rows.append(("Hatch", f"{named_day_text(one.hatch)}; {odds_text(kind, eggs)}"))
             words = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
             for stay in one.route:
                 start = one.day + timedelta(days=stay.from_day)
@@ -160,6 +196,16 @@ class NextSetView(QWidget):
     def _batch(self, one: NextSet, eggs: int) -> Batch:
         name = free_name(self.opened.farm)
         return Batch(new_id(), name, self.kind.currentData(), Origin.OWN_EGGS, one.day, eggs, one.route)
+
+    def ghosts(self) -> tuple[Ghost, ...]:
+        """The outlines of the batch that is thought of, for the canvas of the season."""
+        one = self._one
+        if one is None or not one.eggs or self._worked_out is None or self._worked_out[0] is not self.opened.farm:
+            return ()
+        batch = self._batch(one, self.eggs.value())
+        season = self.opened.season
+        with_it = season.after(season.farm.with_records(set(), (batch,)), (), (batch,))
+        return ghosts_of(with_it, {batch.id}, "thought of")
 
     def _name_button(self) -> None:
         if self._one is not None:

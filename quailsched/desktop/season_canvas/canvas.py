@@ -25,10 +25,13 @@ from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.desktop.season_canvas.scene import Picked, Scene, fit_span
 from quailsched.desktop.theme import current
 from quailsched.farm.units import area_text, count_text
+from quailsched.report.clashes import told_sentence
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.season.severity import open_clashes
 
 _ZOOM_STEP = 1.25
+_LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
 
 
 class SeasonCanvas(QAbstractScrollArea):
@@ -55,7 +58,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.viewport().setMouseTracking(True)
         self.setAccessibleName("Season")
-        self.setMinimumSize(QSize(360, 220))
+        self.setMinimumSize(QSize(240, 120))
 
     def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
         """Show ``season`` with ``clashes``; what is picked stays picked if it still exists."""
@@ -81,8 +84,11 @@ class SeasonCanvas(QAbstractScrollArea):
         self._is_fitted = True
         start, end = fit_span(self._bands(), self.today)
         width = max(self.viewport().width() - self._left(), 100)
-        self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(width / (end - start).days))
+        fitting = width / (end - start).days
+        self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
         self.horizontalScrollBar().setValue(int(self._scale.x(start)))
+        if fitting < _LEAST_FIT_PX:  # not all can be told apart at once: what is near comes first
+            self.go_to(self.today)
 
     def zoom(self, factor: float, anchor_x: float | None = None) -> None:
         """Zoom about a point of the widget, the middle if none; the day under it stays under it."""
@@ -121,13 +127,18 @@ class SeasonCanvas(QAbstractScrollArea):
                 bar.setValue(round(lane.top - 8))
 
     def next_clash(self, step: int = 1) -> None:
-        """Go to the next clash (or the one before), round the end to the first."""
-        if not self._clashes:
-            return
-        here = (
-            self._clashes.index(self._picked.clash) if self._picked.clash in self._clashes else (-1 if step > 0 else 0)
-        )
-        self.show_clash(self._clashes[(here + step) % len(self._clashes)])
+        """Go to the next clash (or the one before) that is not accepted, round the end to the first."""
+        still_open = self._open()
+        here = self._clashes.index(self._picked.clash) if self._picked.clash in self._clashes else None
+        at = here if here is not None else (-1 if step > 0 else 0)
+        for _ in self._clashes:
+            at = (at + step) % len(self._clashes)
+            if self._clashes[at] in still_open:
+                self.show_clash(self._clashes[at])
+                return
+
+    def _open(self) -> tuple[Clash, ...]:
+        return open_clashes(self._season.farm, self._clashes) if self._season is not None else ()
 
     def scene(self) -> Scene:
         farm = self._season.farm if self._season else None
@@ -340,12 +351,13 @@ class SeasonCanvas(QAbstractScrollArea):
         if self._season is None:
             return ""
         if picked.clash is not None:
-            return picked.clash.sentence
+            return told_sentence(self._season.farm, picked.clash)
         if picked.batch_id is not None:
             batch = self._season.farm.batch(picked.batch_id)
             what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
             return f"Batch {batch.name}, {what}, {batch.start}"
-        return f"{len(self._clashes)} clashes. Left and right go through batches, up and down through clashes."
+        count = count_text(len(self._open()), "clash", "clashes")
+        return f"{count}. Left and right go through batches, up and down through clashes."
 
 
 def _same_clash(old: Clash, clashes: tuple[Clash, ...]) -> Clash | None:

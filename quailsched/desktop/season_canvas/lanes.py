@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from quailsched.farm.records import Part, Place
+from quailsched.farm.records import Farm, Part, Place
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence, Share, room_of
 from quailsched.season.rules.notready import closures
 from quailsched.season.season import Season
+from quailsched.season.severity import Severity, acceptance_of, severity_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +67,8 @@ class Mark:
 
     clash: Clash
     row: int
+    severity: Severity
+    is_accepted: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +114,7 @@ def _content(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneCont
         bands=bands_of(season, place),
         overs=tuple(Over(s.start, s.end, s.taken(place)) for s in slices if s.taken(place) > room),
         closed=_closed(season, place),
-        marks=_marks([clash for clash in clashes if clash.place_id == place.id]),
+        marks=_marks(season.farm, [clash for clash in clashes if clash.place_id == place.id]),
     )
 
 
@@ -148,17 +151,18 @@ def _closed(season: Season, place: Place) -> tuple[Closed, ...]:
     return tuple(found)
 
 
-def _marks(clashes: Sequence[Clash]) -> tuple[Mark, ...]:
+def _marks(farm: Farm, clashes: Sequence[Clash]) -> tuple[Mark, ...]:
     """Overflow shows itself; the others get a row each as far as their days overlap."""
     marks: list[Mark] = []
     row_ends: list[date] = []
     for clash in sorted(clashes, key=lambda c: c.first):
+        look = severity_of(clash.kind), acceptance_of(farm, clash) is not None
         if clash.kind in ("floor", "eggs"):
-            marks.append(Mark(clash, -1))
+            marks.append(Mark(clash, -1, *look))
             continue
         row = next((i for i, end in enumerate(row_ends) if end < clash.first), len(row_ends))
         row_ends[row : row + 1] = [clash.last]
-        marks.append(Mark(clash, row))
+        marks.append(Mark(clash, row, *look))
     return tuple(marks)
 
 

@@ -12,6 +12,7 @@ from quailsched.desktop.season_canvas.lanes import Band, Closed, Link
 from quailsched.desktop.season_canvas.paint_clashes import ClashPainter
 from quailsched.desktop.season_canvas.paint_frame import FramePainter
 from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
+from quailsched.desktop.season_canvas.paint_names import NamePainter
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scene import Scene
 from quailsched.desktop.theme import Theme
@@ -30,6 +31,7 @@ class SeasonPainter(Pens):
         self._frame = FramePainter(painter, scene, theme, font, units, has_focus)
         self._clashes = ClashPainter(painter, scene, theme, font, units, has_focus)
         self._ghosts = GhostPainter(painter, scene, theme, font, units, has_focus)
+        self._names = NamePainter(painter, scene, theme, font, units, has_focus)
 
     def paint(self, width: float, height: float) -> None:
         self.p.fillRect(QRectF(0, 0, width, height), QColor(self.theme.paper))
@@ -37,7 +39,7 @@ class SeasonPainter(Pens):
         self._paint_lanes(width, height)
         self._frame.head(width)
         self._frame.names(height)
-        self._frame.today(width, height)
+        self._frame.today(width)
         self._frame.focus(width, height)
 
     def _paint_lanes(self, width: float, height: float) -> None:
@@ -55,12 +57,17 @@ class SeasonPainter(Pens):
         for link in scene.links:
             self._link(link)
         for lane in scene.lanes:
+            for closed in lane.content.closed:
+                self._closed_words(lane, closed)
+        for lane in scene.lanes:
             for band in lane.content.bands:
                 self._band(lane, band)
             self._clashes.overflow(lane)
             self._lines(lane, width)
         self._ghosts.over()
+        self._frame.today_line(width, height)
         for lane in scene.lanes:
+            self._names.names(lane)
             self._clashes.marks(lane)
         p.restore()
 
@@ -79,15 +86,18 @@ class SeasonPainter(Pens):
             p.fillRect(rect, QColor(self.theme.shut))
         self.hatch(rect, QColor(self.theme.shut_line), 8.0, 1.2, leaning=-1, dotted=closed.is_clean_out)
         p.restore()
-        if not closed.is_clean_out:
-            is_building = closed.start < EARLIEST
-            ready = f"{closed.why}, ready {day_text(closed.end)}" if is_building else closed.why
-            self.text_in(
-                QRectF(max(left, scene.left) + 6, rect.top() + 2, right - max(left, scene.left) - 8, 18),
-                ready,
-                self.small,
-                self.theme.soft,
-            )
+
+    def _closed_words(self, lane: Lane, closed: Closed) -> None:
+        """Why a place is out of use, where that is not told in a word each time; left out rather than cut."""
+        scene = self.scene
+        if closed.is_clean_out or not self.is_visible(closed.start, closed.end):
+            return
+        text = f"{closed.why}, ready {day_text(closed.end)}" if closed.start < EARLIEST else closed.why
+        left = max(scene.x(closed.start), scene.left) + 6
+        metrics = QFontMetricsF(self.small)
+        if left + metrics.horizontalAdvance(text) <= scene.x(closed.end) - 2:
+            base = scene.top(lane.line_y) + 3 + metrics.ascent()
+            self.text_clear(QPointF(left, base), text, self.small, self.theme.soft, self.theme.shut)
 
     def _link(self, link: Link) -> None:
         scene = self.scene
@@ -140,59 +150,6 @@ class SeasonPainter(Pens):
             p.setBrush(Qt.BrushStyle.NoBrush)
             p.setPen(QPen(QColor(self.theme.ink), 2.0 if is_picked else 1.2))
             p.drawPolygon(shape)
-        self._band_name(lane, band, self.theme.ink if is_faded else colour.ink)
-
-    def _band_name(self, lane: Lane, band: Band, ink: str) -> None:
-        """The name where the band is tall enough and in view, whole, or its first letter, or nothing."""
-        scene = self.scene
-        metrics = QFontMetricsF(self.small_bold)
-        name = scene.batch_names[band.batch_id]
-        best: QRectF | None = None
-        for rect in self._inner_rects(lane, band, metrics.height()):
-            if best is None or rect.width() > best.width() + 0.5:
-                best = rect
-        if best is None:
-            self._name_above(lane, band, name)
-            return
-        text = next((t for t in (name, name[:1]) if metrics.horizontalAdvance(t) + 4 <= best.width()), "")
-        if text:
-            self.p.setFont(self.small_bold)
-            self.p.setPen(QColor(ink))
-            self.p.drawText(best, Qt.AlignmentFlag.AlignCenter, text)
-
-    def _name_above(self, lane: Lane, band: Band, name: str) -> None:
-        """A low band that lies alone carries its name on its back, as far as the lane has room there."""
-        metrics = QFontMetricsF(self.small_bold)
-        top = max(piece.high for piece in band.pieces)
-        is_alone = all(
-            other is band or other.end <= band.start or other.start >= band.end for other in lane.content.bands
-        )
-        left, right = max(self.scene.x(band.start), self.scene.left), self.scene.x(band.end)
-        room = lane.y(top) - lane.line_y
-        if is_alone and room >= metrics.ascent() and metrics.horizontalAdvance(name) <= right - left:
-            self.p.setFont(self.small_bold)
-            self.p.setPen(QColor(self.theme.ink))
-            self.p.drawText(QPointF(left + 2, self.scene.top(lane.y(top)) - 3), name)
-
-    def _inner_rects(self, lane: Lane, band: Band, need: float) -> list[QRectF]:
-        """Boxes of at least ``need`` height inside the visible part of a band: runs of pieces on one level."""
-        scene, cap = self.scene, lane.content.room
-        right_end = float(self.p.viewport().width())
-        rects: list[QRectF] = []
-        run: list[float] | None = None  # left, right, top, bottom
-        for piece in band.pieces:
-            left, right = max(scene.x(piece.start), scene.left), min(scene.x(piece.end), right_end)
-            if right <= left:
-                continue
-            top, bottom = scene.top(lane.y(min(piece.high, cap))), scene.top(lane.y(min(piece.low, cap)))
-            if run is not None and min(bottom, run[3]) - max(top, run[2]) >= need and abs(left - run[1]) < 0.5:
-                run = [run[0], right, max(top, run[2]), min(bottom, run[3])]
-            else:
-                run = [left, right, top, bottom]
-                rects.append(QRectF())
-            if run[3] - run[2] >= need:
-                rects[-1] = QRectF(run[0], run[2], run[1] - run[0], run[3] - run[2])
-        return [rect for rect in rects if rect.width() > 0]
 
     def _lines(self, lane: Lane, width: float) -> None:
         scene = self.scene

@@ -5,12 +5,16 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
 from quailsched.desktop.season_canvas.pens import Pens
+from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.desktop.theme import Theme
+from quailsched.farm.records import Units
 from quailsched.farm.units import span_text
+from quailsched.season.severity import Severity
 
 MARK_WORDS = {
     "cabinet": "turning and lockdown",
@@ -36,7 +40,13 @@ MARK_WORDS = {
 
 
 class ClashPainter(Pens):
-    """The one red of the season."""
+    """The one red of the season; what the keeper has accepted is not red."""
+
+    def __init__(
+        self, painter: QPainter, scene: Scene, theme: Theme, font: QFont, units: Units, has_focus: bool
+    ) -> None:
+        super().__init__(painter, scene, theme, font, units, has_focus)
+        self._taken: list[QRectF] = []  # where words of marks stand already
 
     def overflow(self, lane: Lane) -> None:
         scene, p = self.scene, self.p
@@ -89,37 +99,57 @@ class ClashPainter(Pens):
             taken_until = at + wide
             peak = max(o.total for o in lane.content.overs if o.start <= mark.clash.worst < o.end)
             y = scene.top(lane.y(peak)) - 4
-            p.setFont(self.small_bold)
-            p.setPen(QColor(self.theme.clash))
-            p.drawText(QPointF(at, y), text)
+            self.text_clear(QPointF(at, y), text, self.small_bold, self.theme.clash, self.theme.paper)
             if is_on:
                 p.drawLine(QPointF(at, y + 2), QPointF(at + wide, y + 2))
 
     def _strip(self, lane: Lane, mark: Mark, left: float, right: float, is_on: bool) -> None:
-        """A clash that is not about room: a red bar below the lane, its idea in two words in or after it."""
+        """A clash that is not about room: a bar below the lane, its idea in two words in or after it."""
         scene, p = self.scene, self.p
         y, high = scene.top(lane.mark_y(mark.row)), lane.mark_height - 2
         shown_left = max(left, scene.left)
         shown_right = max(min(right, p.viewport().width() - 2.0), shown_left + 5)
-        p.setPen(QPen(QColor(self.theme.clash), 1.0))
-        p.setBrush(QColor(self.theme.clash if is_on else self.theme.clash_tint))
-        p.drawRoundedRect(QRectF(shown_left, y, shown_right - shown_left, high), 3, 3)
-        if left >= scene.left:
-            p.fillRect(QRectF(left, y, 4.0, high), QColor(self.theme.clash))
-        text = MARK_WORDS[mark.clash.kind]
-        wide = QFontMetricsF(self.tiny).horizontalAdvance(text)
-        free = min(
-            (
-                scene.x(m.clash.first)
-                for m in lane.content.marks
-                if m.row == mark.row and m.clash.first > mark.clash.first
-            ),
-            default=float(p.viewport().width()),
-        )
-        inside = wide + 12 <= shown_right - shown_left
-        if not inside and shown_right + 5 + wide > free:
+        bar = QRectF(shown_left, y, shown_right - shown_left, high)
+        self._bar(mark, bar, left >= scene.left, is_on)
+        self._mark_words(lane, mark, bar, is_on)
+
+    def _mark_words(self, lane: Lane, mark: Mark, bar: QRectF, is_on: bool) -> None:
+        """The words of a mark in its bar, else after it, else before it; where all is taken, the pointer tells."""
+        text = f"{MARK_WORDS[mark.clash.kind]}, accepted" if mark.is_accepted else MARK_WORDS[mark.clash.kind]
+        ink = self.theme.soft if mark.is_accepted else self.theme.clash
+        metrics = QFontMetricsF(self.tiny)
+        wide = metrics.horizontalAdvance(text)
+        base = bar.center().y() + (metrics.ascent() - metrics.descent()) / 2
+        if wide + 12 <= bar.width():
+            self.p.setFont(self.tiny)
+            is_filled = is_on and mark.severity is Severity.STOPS
+            self.p.setPen(QColor(self.theme.on_clash if is_filled else ink))
+            self.p.drawText(QPointF(bar.left() + 8, base), text)
             return
-        p.setFont(self.tiny)
-        p.setPen(QColor(self.theme.on_clash if is_on and inside else self.theme.clash))
-        at = shown_left + 8 if inside else shown_right + 4
-        p.drawText(QRectF(at, y - 1, wide + 4, high + 2), Qt.AlignmentFlag.AlignVCenter, text)
+        others = [m.clash for m in lane.content.marks if m.row == mark.row and m is not mark]
+        after = [self.scene.x(c.first) for c in others if c.first > mark.clash.first]
+        before = [self.scene.x(c.last + timedelta(days=1)) for c in others if c.first < mark.clash.first]
+        for at, least, most in (
+            (bar.right() + 4, self.scene.left, min([*after, float(self.p.viewport().width())])),
+            (bar.left() - 4 - wide, max([*before, self.scene.left]) + 2, bar.left()),
+        ):
+            room = QRectF(at - 2, bar.top(), wide + 4, bar.height())
+            if at >= least and at + wide <= most and not any(room.intersects(one) for one in self._taken):
+                self._taken.append(room)
+                self.text_clear(QPointF(at, base), text, self.tiny, ink, self.theme.paper)
+                return
+
+    def _bar(self, mark: Mark, rect: QRectF, begins_here: bool, is_on: bool) -> None:
+        """Filled, with a block where it begins: stops the plan. A broken outline: to watch. In grey: accepted."""
+        theme, p = self.theme, self.p
+        if mark.severity is Severity.STOPS:
+            p.setPen(QPen(QColor(theme.clash), 1.0))
+            p.setBrush(QColor(theme.clash if is_on else theme.clash_tint))
+        else:
+            colour = QColor(theme.soft if mark.is_accepted else theme.clash)
+            dashed = Qt.PenStyle.DotLine if mark.is_accepted else Qt.PenStyle.DashLine
+            p.setPen(QPen(colour, 2.0) if is_on else QPen(colour, 1.2, dashed))
+            p.setBrush(QColor(theme.paper))
+        p.drawRoundedRect(rect, 3, 3)
+        if begins_here and mark.severity is Severity.STOPS:
+            p.fillRect(QRectF(rect.left(), rect.top(), 4.0, rect.height()), QColor(theme.clash))

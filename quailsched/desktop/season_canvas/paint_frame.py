@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPen
 
 from quailsched.desktop.season_canvas.pens import Pens
-from quailsched.desktop.season_canvas.scale import month_ticks, week_ticks
+from quailsched.desktop.season_canvas.scale import month_ticks, uncrossed, week_ticks
 from quailsched.farm.units import area_text, count_text
 
 
@@ -49,12 +49,16 @@ class FramePainter(Pens):
                 x = scene.left + 3
                 if x + wide + 8 > following:
                     continue
-            p.drawText(QPointF(x, scene.head - line - 6), tick.label)
+            if x + wide <= width:
+                p.drawText(QPointF(x, scene.head - line - 6), tick.label)
         p.setFont(self.small)
         p.setPen(QColor(self.theme.soft))
-        for tick in week_ticks(scene.scale, first, last, QFontMetricsF(self.small).horizontalAdvance("28  ") + 4):
-            if scene.x(tick.day) >= scene.left - 2:
-                p.drawText(QPointF(scene.x(tick.day) + 3, scene.head - 5), tick.label)
+        wide = QFontMetricsF(self.small).horizontalAdvance("28")
+        weeks = week_ticks(scene.scale, first, last, QFontMetricsF(self.small).horizontalAdvance("28  ") + 4)
+        for tick in uncrossed(weeks, months, scene.scale, wide + 3):
+            x = scene.x(tick.day) + 3
+            if scene.left + 1 <= x <= width - wide:
+                p.drawText(QPointF(x, scene.head - 5), tick.label)
         p.restore()
 
     def names(self, height: float) -> None:
@@ -80,14 +84,19 @@ class FramePainter(Pens):
             p.drawText(QRectF(4, middle, scene.left - 14, line), right, room)
         p.restore()
 
-    def today(self, width: float, height: float) -> None:
+    def today_line(self, width: float, height: float) -> None:
+        """Over the bands, but under every word."""
+        x = self.scene.x(self.scene.today)
+        if self.scene.left <= x <= width:
+            bottom = self.scene.top(self.scene.lanes[-1].bottom) if self.scene.lanes else height
+            self.p.setPen(QPen(QColor(self.theme.ink), 1.5))
+            self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, min(bottom, height)))
+
+    def today(self, width: float) -> None:
         scene, p = self.scene, self.p
         x = scene.x(scene.today)
         if not scene.left <= x <= width:
             return
-        bottom = scene.top(scene.lanes[-1].bottom) if scene.lanes else height
-        p.setPen(QPen(QColor(self.theme.ink), 1.5))
-        p.drawLine(QPointF(x, scene.head), QPointF(x, min(bottom, height)))
         metrics = QFontMetricsF(self.small_bold)
         wide = metrics.horizontalAdvance("today") + 16
         left = min(max(x - wide / 2, scene.left), width - wide)

@@ -30,6 +30,8 @@ class Pens:
         self.tiny.setPointSizeF(font.pointSizeF() * 0.8)
         self.small_bold = QFont(self.small)
         self.small_bold.setBold(True)
+        self.tiny_bold = QFont(self.tiny)
+        self.tiny_bold.setBold(True)
 
     def is_visible(self, start: date, end: date) -> bool:
         return self.scene.x(end) >= self.scene.left and self.scene.x(start) <= self.p.viewport().width()
@@ -66,9 +68,12 @@ class Pens:
         for start, end in lines:
             self.p.drawLine(start, end)
 
-    def text_in(self, rect: QRectF, text: str, font: QFont, colour: str) -> None:
-        """Text that is left out rather than cut."""
-        if QFontMetricsF(font).horizontalAdvance(text) <= rect.width():
-            self.p.setFont(font)
-            self.p.setPen(QColor(colour))
-            self.p.drawText(rect, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, text)
+    def text_clear(self, at: QPointF, text: str, font: QFont, ink: str, ground: str) -> None:
+        """Text from a point of its base line that no curve or line behind it crosses: the ground is laid first."""
+        metrics = QFontMetricsF(font)
+        wide = metrics.horizontalAdvance(text)
+        ground_rect = QRectF(at.x() - 1, at.y() - metrics.ascent() + 1, wide + 2, metrics.ascent() + 1)
+        self.p.fillRect(ground_rect, QColor(ground))
+        self.p.setFont(font)
+        self.p.setPen(QColor(ink))
+        self.p.drawText(at, text)

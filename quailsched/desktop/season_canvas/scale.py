@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
@@ -76,3 +76,13 @@ def week_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> Ite
         is_labelled = (monday.toordinal() // 7) % each == 0
         yield Tick(monday, str(monday.day) if is_labelled else "", False)
         monday += timedelta(days=7)
+
+
+def uncrossed(weeks: Iterable[Tick], months: Sequence[Tick], scale: TimeScale, label_px: float) -> Iterator[Tick]:
+    """The weeks, unlabelled where a month begins within the ``label_px`` after one.
+
+    Beyond the line of the next month and under its name, the last Monday of this one would be misread.
+    """
+    for week in weeks:
+        is_crossed = any(0 < scale.x(month.day) - scale.x(week.day) <= label_px for month in months)
+        yield replace(week, label="") if is_crossed else week

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QPushButton, QTableView, QVBoxLayout, QWidget
 
 from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
@@ -75,6 +75,7 @@ class TablePage(QWidget):
     def __init__(self, title: str, headings: tuple[str, ...], empty: str, can_add: bool = True) -> None:
         super().__init__()
         self.model = RowsModel(headings)
+        self._wanted: list[int] = []  # widths of columns, if there were room for all
         self._order = _Order(self)
         self._order.setSourceModel(self.model)
         self.table = _Table(title)
@@ -160,8 +161,26 @@ class TablePage(QWidget):
     def _fit_columns(self) -> None:
         letter = self.fontMetrics().averageCharWidth()
         self.table.resizeColumnsToContents()
-        for column in range(self.model.columnCount()):
-            self.table.setColumnWidth(column, min(self.table.columnWidth(column) + 2 * letter, 38 * letter))
+        columns = range(self.model.columnCount())
+        self._wanted = [min(self.table.columnWidth(column) + 2 * letter, 38 * letter) for column in columns]
+        self._share_columns()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._share_columns()
+
+    def _share_columns(self) -> None:
+        """The widest columns give way, the names last, so that the last column is not cut at the edge."""
+        bar = self.table.verticalScrollBar().sizeHint().width()
+        least = 20 * self.fontMetrics().averageCharWidth()
+        over = sum(self._wanted) - (self.width() - bar - 2 * self.table.frameWidth())
+        widths = list(self._wanted)
+        for column in sorted(range(len(widths)), key=lambda n: (n == 0, -widths[n])):
+            given = max(min(over, widths[column] - least), 0)
+            widths[column] -= given
+            over -= given
+        for column, wide in enumerate(widths):
+            self.table.setColumnWidth(column, wide)
 
     def _ask(self, signal: object) -> None:
         key = self.chosen()

@@ -7,16 +7,19 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from math import inf
 
-from quailsched.desktop.forms.figure_words import unit_text
 from quailsched.farm.kinds import kind_in
+from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.figure import Curve, Figure
-from quailsched.report.clashes import title_of
+from quailsched.report.clashes import said_severity, title_of
+from quailsched.report.figures import unit_text
 from quailsched.report.places import place_line, room_text
+from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.freeing import place_states
 from quailsched.season.occupancy import room_of
 from quailsched.season.season import Season
+from quailsched.season.severity import Severity
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +82,7 @@ def batch_rows(season: Season, today: date) -> list[Row]:
         here = [(place, p) for place, p in season.stays_of(batch) if p.start <= today < p.end]
         where = ", ".join(dict.fromkeys(place.name for place, _ in here))
         stage = ", ".join(dict.fromkeys(season.stage(p, today).value for _, p in here))
-        own = [title_of(season.farm, clash) for clash in clashes if batch.id in clash.batch_ids]
+        own = [clash for clash in clashes if batch.id in clash.batch_ids]
         what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
         rows.append(
             _row(
@@ -92,10 +95,19 @@ def batch_rows(season: Season, today: date) -> list[Row]:
                 (_day(out) if out else "", out or date.max),
                 where or ("not yet" if batch.start > today else "gone"),
                 stage,
-                ("; ".join(own) or "none", len(own)),
+                _clashes_cell(season.farm, own),
             )
         )
     return rows
+
+
+def _clashes_cell(farm: Farm, clashes: list[Clash]) -> tuple[str, tuple[int, ...]]:
+    """Their titles after how grave they are, the gravest first; sorted by how many of each there are."""
+    titles: dict[str, list[str]] = {said: [] for said in (*Severity, "accepted")}
+    for clash in clashes:
+        titles[said_severity(farm, clash)].append(title_of(farm, clash))
+    told = [f"{said.capitalize()}: {'; '.join(found)}" for said, found in titles.items() if found]
+    return ". ".join(told) or "none", tuple(len(found) for found in titles.values())
 
 
 def figure_rows(season: Season, kind_id: str) -> list[Row]:
@@ -109,7 +121,7 @@ def figure_rows(season: Season, kind_id: str) -> list[Row]:
         else:
             value = (f"a curve, {one.shape}", (1, 0.0))
             span = ("", inf)
-        year = ", ".join(dict.fromkeys(source.year for source in one.sources if source.year))
+        year = ", ".join(dict.fromkeys(source.year_text for source in one.sources if source.year))
         own = "your own" if one.is_replaced else ""
         source = "; ".join(dict.fromkeys(source.text for source in one.sources)) or one.basis
         rows.append(_row(one.key, one.label, value, span, unit_text(one.unit), own, one.confidence.value, source, year))

@@ -37,6 +37,7 @@ class BatchRule:
 
 @dataclass(frozen=True, slots=True)
 class PlaceRule:
+    kind: str
     clashes: Callable[[Season, Place, Sequence[Slice]], Iterator[Clash]]
     may_break: Callable[[Season, Place, Spell], bool]
     roles: tuple[Role, ...] = tuple(Role)
@@ -61,16 +62,16 @@ BATCH_RULES = (
     BatchRule(dark),
 )
 PLACE_RULES = (
-    PlaceRule(eggs.eggs, eggs.may_be_too_many, _MACHINES),
-    PlaceRule(eggs.cabinet, eggs.may_be_wrong, _MACHINES),
-    PlaceRule(floor.floor, floor.may_be_too_small, _FLOORS),
-    PlaceRule(fittings.heat, fittings.may_be_cold, (Role.BROODER,)),
-    PlaceRule(fittings.water, fittings.may_be_thirsty, _FLOORS),
-    PlaceRule(fittings.feeder, fittings.may_be_hungry, _FLOORS),
-    PlaceRule(floor.calm, floor.may_be_too_few, _PENS),
-    PlaceRule(groups.crowd, groups.may_crowd, _FLOORS),
-    PlaceRule(groups.ages, groups.may_differ, (Role.BROODER,)),
-    PlaceRule(groups.quarantine, groups.may_mix, _FLOORS),
+    PlaceRule("eggs", eggs.eggs, eggs.may_be_too_many, _MACHINES),
+    PlaceRule("cabinet", eggs.cabinet, eggs.may_be_wrong, _MACHINES),
+    PlaceRule("floor", floor.floor, floor.may_be_too_small, _FLOORS),
+    PlaceRule("heat", fittings.heat, fittings.may_be_cold, (Role.BROODER,)),
+    PlaceRule("water", fittings.water, fittings.may_be_thirsty, _FLOORS),
+    PlaceRule("feeder", fittings.feeder, fittings.may_be_hungry, _FLOORS),
+    PlaceRule("calm", floor.calm, floor.may_be_too_few, _PENS),
+    PlaceRule("crowd", groups.crowd, groups.may_crowd, _FLOORS),
+    PlaceRule("ages", groups.ages, groups.may_differ, (Role.BROODER,)),
+    PlaceRule("quarantine", groups.quarantine, groups.may_mix, _FLOORS),
 )
 SPELL_RULES: tuple[SpellRule, ...] = (cleanout,)
 FARM_RULES: tuple[FarmRule, ...] = (build,)

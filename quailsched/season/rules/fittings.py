@@ -1,13 +1,15 @@
-"""Heat sources, drinkers and feeders: too few of them, or too short, for the birds. What was not told is not checked."""
+"""Heat sources, drinkers and feeders: too few or too short for the birds. What was not told is not checked."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Sequence
 from datetime import timedelta
+from functools import lru_cache
 
 from quailsched.farm.records import Place, Role
 from quailsched.farm.units import count_text, day_text, names_text, two_lengths_text
+from quailsched.husbandry.kind import Kind
 from quailsched.season.clash import Clash, clash_of_run, stretches
 from quailsched.season.occupancy import Share, Slice, Spell, slice_of
 from quailsched.season.season import Season
@@ -28,14 +30,17 @@ def heat(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         kinds = (season.kind(share.presence.batch) for share in piece.shares)
         return math.floor(sources * min((kind.value("heat_source_chicks") for kind in kinds), default=0))
 
-    pieces = [_on_heat(season, part) for piece in slices for part in _at_heat_off(season, piece)]
+    # Where all birds together are few enough, so are those on heat: the rest need not be looked at closely.
+    many = (piece for piece in slices if piece.birds > warmed(piece))
+    pieces = [_on_heat(season, part) for piece in many for part in at_heat_off(season, piece)]
     for run in stretches(pieces, lambda piece: piece.birds > warmed(piece)):
         worst = max(run, key=lambda piece: piece.birds - warmed(piece))
         chicks, have = worst.birds, warmed(worst)
         lamps = f"{count_text(sources, 'heat source')} for {have:,}" if sources else "no heat source"
         sentence = (
             f"{count_text(chicks, 'chick')} of {_names(worst)} {_need(chicks)} heat by {day_text(worst.start)}, and "
-            f"{place.name} has {lamps}: {count_text(chicks - have, 'chick')} too many. Chilled chicks pile up and smother."
+            f"{place.name} has {lamps}: {count_text(chicks - have, 'chick')} too many. Chilled chicks pile up and "
+            "smother."
         )
         yield clash_of_run("heat", place, run, worst, chicks, have, "chicks", sentence, chicks - have)
 
@@ -58,24 +63,24 @@ def may_be_thirsty(season: Season, place: Place, spell: Spell) -> bool:
 def may_be_hungry(season: Season, place: Place, spell: Spell) -> bool:
     if place.role.holds_eggs or place.feeder_cm is None:
         return False
-    curves = [season.kind(presence.batch).curves["feeder_edge_cm"] for presence in spell.presences]
-    return spell.most.birds * max(edge for curve in curves for _, edge in curve.points) > place.feeder_cm
+    each = max(_most_edge(season.kind(presence.batch)) for presence in spell.presences)
+    return spell.most.birds * each > place.feeder_cm
 
 
-def _heat_off(season: Season, share: Share) -> int:
+def heat_off_of(season: Season, share: Share) -> int:
     """The ordinal of the first day without heat."""
     batch = share.presence.batch
     return batch.start.toordinal() + season.days(batch).heat_off
 
 
-def _at_heat_off(season: Season, piece: Slice) -> Iterator[Slice]:
-    return piece.parts(_heat_off(season, share) for share in piece.shares)
+def at_heat_off(season: Season, piece: Slice) -> Iterator[Slice]:
+    return piece.parts(heat_off_of(season, share) for share in piece.shares)
 
 
 def _on_heat(season: Season, piece: Slice) -> Slice:
     """``piece`` with only those birds in it that still need heat."""
     day = piece.start.toordinal()
-    young = tuple(s for s in piece.shares if s.run.birds and day < _heat_off(season, s))
+    young = tuple(s for s in piece.shares if s.run.birds and day < heat_off_of(season, s))
     return slice_of(piece.start, piece.end, young)
 
 
@@ -100,11 +105,20 @@ def feeder(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cl
         age = (piece.start - batch.start - timedelta(days=season.days(batch).hatch)).days
         return season.kind(batch).at("feeder_edge_cm", age)
 
-    pieces = [part for piece in slices for part in _at_steps(season, piece)]
+    # Where the edge is enough at the age that needs most, no step need be looked for.
+    have = place.feeder_cm
+    many = (p for p in slices if p.birds * max(_most_edge(season.kind(s.presence.batch)) for s in p.shares) > have)
+    pieces = [part for piece in many for part in at_steps(season, piece)]
     yield from _short_edges(season, place, pieces, "feeder", place.feeder_cm, each)
 
 
-def _at_steps(season: Season, piece: Slice) -> Iterator[Slice]:
+@lru_cache(maxsize=64)
+def _most_edge(kind: Kind) -> float:
+    """The feeder edge of a bird at the age that needs most, in cm."""
+    return max(edge for _, edge in kind.curves["feeder_edge_cm"].points)
+
+
+def at_steps(season: Season, piece: Slice) -> Iterator[Slice]:
     """``piece`` cut where the edge that its birds need steps up or down: the load of floor need not change there."""
     days = []
     for share in piece.shares:

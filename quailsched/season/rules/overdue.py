@@ -57,6 +57,6 @@ def _kept(season: Season, batch: Batch, part: Part, day: int) -> Iterator[Clash]
         have=age + (end - due).days,
         unit="days",
         birds_over=birds,
-        sentence=f"{who} of {batch.name} should be gone by {day_text(due)}, at {count_text(age, 'day')} old, but stay "
-        f"in {place.name} until {until}: {_WHY[part]}",
+        sentence=f"{who} of {batch.name} should be gone by {day_text(due)}, at {count_text(age, 'day')} old, but "
+        f"{'stay' if birds > 1 else 'stays'} in {place.name} until {until}: {_WHY[part]}",
     )

@@ -8,7 +8,9 @@ import pytest
 
 from quailsched.desktop.season_canvas.geometry import place_lanes
 from quailsched.desktop.season_canvas.lanes import LaneContent, lane_contents, links
+from quailsched.desktop.season_canvas.paint_clashes import MARK_WORDS
 from quailsched.farm.example import example_farm
+from quailsched.report.clashes import TITLES
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
 
@@ -57,6 +59,10 @@ def test_every_clash_has_a_mark_and_marks_in_a_row_do_not_overlap(
         for row in range(lane.mark_rows):
             days = sorted((m.clash.first, m.clash.last) for m in lane.marks if m.row == row)
             assert all(a[1] < b[0] for a, b in pairwise(days))
+
+
+def test_every_kind_of_clash_has_words_for_its_mark() -> None:
+    assert MARK_WORDS.keys() == TITLES.keys() - {"eggs", "floor"}  # these are drawn over the line
 
 
 def test_a_link_joins_each_move_to_another_place(season: Season, lanes: tuple[LaneContent, ...]) -> None:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quailsched.desktop.season_canvas.scale import LEAST_PX, MOST_PX, TimeScale, month_ticks, week_ticks
+from quailsched.desktop.season_canvas.scale import LEAST_PX, MOST_PX, TimeScale, month_ticks, uncrossed, week_ticks
 
 FIRST = date(2027, 1, 1)
 
@@ -49,6 +49,14 @@ def test_week_labels_never_stand_closer_than_their_width() -> None:
         gaps = [(b - a).days * day_px for a, b in pairwise(labelled)]
         assert all(gap >= 30 for gap in gaps)
         assert all(day.weekday() == 0 for day in labelled)
+
+
+def test_a_monday_just_before_a_new_month_has_no_number_under_its_name() -> None:
+    # 17 px are four days and a bit of 4 px: 31 May lies one day before June, 24 May eight; 26 April five before May.
+    scale, start, end = TimeScale(FIRST, 4), date(2027, 4, 19), date(2027, 6, 8)
+    weeks = list(uncrossed(week_ticks(scale, start, end, 20), list(month_ticks(scale, start, end, 80)), scale, 17))
+    assert [week.label for week in weeks] == ["19", "26", "3", "10", "17", "24", "", "7"]
+    assert len(weeks) == 8  # the lines all stay
 
 
 def test_weeks_too_narrow_to_tell_have_no_lines() -> None:

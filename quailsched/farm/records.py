@@ -15,7 +15,10 @@ from typing import Any, Final
 
 
 class Role(StrEnum):
-    """What a place is for."""
+    """What a place is for. ``holds_eggs`` and ``is_pen`` are asked thousands of times in one look at a season."""
+
+    holds_eggs: bool
+    is_pen: bool
 
     SETTER = "setter"  # turns eggs until lockdown
     HATCHER = "hatcher"  # lockdown and hatch, no turning
@@ -24,13 +27,9 @@ class Role(StrEnum):
     PEN = "pen"  # a fixed pen or cage for feathered birds
     GRASS_PEN = "grass pen"  # a pen moved over grass
 
-    @property
-    def holds_eggs(self) -> bool:
-        return self in (Role.SETTER, Role.HATCHER, Role.CABINET)
-
-    @property
-    def is_pen(self) -> bool:
-        return self in (Role.PEN, Role.GRASS_PEN)
+    def __init__(self, value: str) -> None:
+        self.holds_eggs = value in ("setter", "hatcher", "cabinet")
+        self.is_pen = value in ("pen", "grass pen")
 
 
 class Origin(StrEnum):

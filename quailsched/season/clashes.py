@@ -61,10 +61,7 @@ class Checked:
         season = self.season.after(farm, gone, come)
         of_places = dict(self._of_places)
         for place_id, (first, end) in _spans(self.season, gone, season, come).items():
-            of_places[place_id] = tuple(
-                _mended(look, back, season, farm.place(place_id), clashes, first, end)
-                for (look, back), clashes in zip(_LOOKS, of_places[place_id], strict=True)
-            )
+            of_places[place_id] = _mended_place(season, farm.place(place_id), of_places[place_id], first, end)
         touched = {batch.id: batch for batch in come}
         for place in farm.places if farm.places is not old.places else ():
             if old.find(place.id) is not place:
@@ -77,15 +74,19 @@ class Checked:
             of_batches[batch.id] = _of_batch(season, batch)
         if farm.places is not old.places:
             return _put_together(season, of_batches, of_places)
-        return Checked(season, of_batches, of_places, self._reordered(of_batches, of_places))
+        changed = {batch.id for batch in (*gone, *come)}
+        return Checked(season, of_batches, of_places, self._reordered(changed, of_batches, of_places))
 
-    def _reordered(self, of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]) -> list[Clash]:
-        """``_ordered`` without the clashes that have gone and with those that have come: in a drag, most stay."""
-        batches = [(self._of_batches.get(one, ()), of_batches.get(one, ()))
-                   for one in self._of_batches.keys() | of_batches.keys()
-                   if self._of_batches.get(one) is not of_batches.get(one)]  # fmt: skip
-        places = [pair for one, new in of_places.items() if (old := self._of_places[one]) is not new
-                  for pair in zip(old, new, strict=True)]  # fmt: skip
+    def _reordered(
+        self, changed: set[str], of_batches: dict[str, Clashes], of_places: dict[str, tuple[Clashes, ...]]
+    ) -> list[Clash]:
+        """``_ordered`` without the clashes that have gone and with those that have come: in a drag, most stay.
+
+        ``changed`` are the ids of the batches that are not as they were.
+        """
+        batches = [(self._of_batches.get(one, ()), of_batches.get(one, ())) for one in changed]
+        places = [(old, new) for one in of_places for old, new in zip(self._of_places[one], of_places[one], strict=True)
+                  if old is not new]  # fmt: skip
         before = {id(clash) for old, _ in (*batches, *places) for clash in old}
         after = [clash for _, new in (*batches, *places) for clash in new]
         still = before & {id(clash) for clash in after}
@@ -160,6 +161,8 @@ def _slices_of(rule: PlaceRule) -> _LookAt:
     """``rule`` over the slices of those spells that may break it."""
 
     def look(season: Season, place: Place, spells: Sequence[Spell]) -> Iterator[Clash]:
+        if place.role not in rule.roles:
+            return iter(())
         slices = [piece for spell in spells if rule.may_break(season, place, spell) for piece in spell.slices]
         return rule.clashes(season, place, slices) if slices else iter(())
 
@@ -185,29 +188,44 @@ def _spans(old: Season, gone: Sequence[Batch], new: Season, come: Sequence[Batch
     return spans
 
 
-def _mended(
-    look: _LookAt, back: int, season: Season, place: Place, clashes: Clashes, first: date, end: date
-) -> Clashes:
-    """The clashes of one rule when ``place`` has changed from ``first`` to ``end``.
+def _mended_place(
+    season: Season, place: Place, known: tuple[Clashes, ...], first: date, end: date
+) -> tuple[Clashes, ...]:
+    """The clashes of each rule when ``place`` has changed from ``first`` to ``end``."""
+    window = _window(season.spells(place), first, end)
+    return tuple(
+        _mended(look, back, season, place, clashes, window) for (look, back), clashes in zip(_LOOKS, known, strict=True)
+    )
 
-    Looks at the spells that touch these days, at one more on each side (which has not changed, so that what lies
-    beyond it cannot have either), and at all that the clashes found there before reach over.
-    """
+
+_Window = tuple[int, int, date, date]
+
+
+def _window(spells: Sequence[Spell], first: date, end: date) -> _Window:
+    """(low, high, first, end): the spells ``low`` to ``high`` that touch these days, and one more on each side, which
+    has not changed, so that what lies beyond it cannot have either; and all of their days."""
+    low = max(bisect_left(spells, first, key=_end) - 1, 0)
+    high = min(bisect_right(spells, end, key=_start) + 1, len(spells))
+    if low < high:
+        first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
+    return low, high, first, end
+
+
+def _mended(look: _LookAt, back: int, season: Season, place: Place, clashes: Clashes, window: _Window) -> Clashes:
+    """The clashes of one rule when ``place`` has changed within ``window``, which grows until no clash found before
+    reaches over its edges."""
     spells = season.spells(place)
-    while True:
-        low = max(bisect_left(spells, first, key=_end) - 1, 0)
-        high = min(bisect_right(spells, end, key=_start) + 1, len(spells))
-        if low < high:
-            first, end = min(first, spells[low].start), max(end, spells[high - 1].end)
-        hit = [clash for clash in clashes if clash.first < end and clash.last >= first]
+    low, high, first, end = window
+    while hit := [clash for clash in clashes if clash.first < end and clash.last >= first]:
         if all(first <= clash.first and clash.last < end for clash in hit):
             break
         first = min(first, *(clash.first for clash in hit))
         end = max(end, *(clash.last + timedelta(days=1) for clash in hit))
-    return (
-        *(clash for clash in clashes if not (clash.first < end and clash.last >= first)),
-        *look(season, place, spells[max(low - back, 0) : high]),
-    )
+        low, high, first, end = _window(spells, first, end)
+    found = tuple(look(season, place, spells[max(low - back, 0) : high]))
+    if not hit:
+        return (*clashes, *found) if found else clashes
+    return (*(clash for clash in clashes if not (clash.first < end and clash.last >= first)), *found)
 
 
 def _start(spell: Spell) -> date:

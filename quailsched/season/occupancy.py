@@ -5,7 +5,7 @@ Exact to the day, whole numbers.
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right, insort
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -96,8 +96,8 @@ class Spell:
         if len(presences) == 1:
             self.most, self.least = presences[0].leg.most, presences[0].leg.least
         else:
-            self.most = Load(*map(sum, zip(*(p.leg.most for p in presences), strict=True)))
-            self.least = Load(*map(sum, zip(*(p.leg.least for p in presences), strict=True)))
+            self.most = _sum([presence.leg.most for presence in presences])
+            self.least = _sum([presence.leg.least for presence in presences])
 
     @cached_property
     def slices(self) -> tuple[Slice, ...]:
@@ -115,6 +115,15 @@ class Spell:
         return tuple(found)
 
 
+def _sum(loads: Iterable[Load]) -> Load:
+    eggs = birds = floor_cm2 = 0
+    for load in loads:
+        eggs += load[0]
+        birds += load[1]
+        floor_cm2 += load[2]
+    return Load(eggs, birds, floor_cm2)
+
+
 def _shares_in(presence: Presence, first: int, last: int) -> list[tuple[int, Share]]:
     """The shares of ``presence`` on days ``first`` to ``last`` with the first day of each; the runs have no gaps."""
     day_0 = presence.batch.start.toordinal()
@@ -129,7 +138,7 @@ def spells_of(presences: Iterable[Presence]) -> tuple[Spell, ...]:
     """The spells of one place in order of days; days on which nobody is there have none."""
     arrive: dict[date, list[Presence]] = {}
     leave: dict[date, list[Presence]] = {}
-    for presence in presences:
+    for presence in sorted(presences, key=_rank):  # those who come stand behind those who are there
         arrive.setdefault(presence.start, []).append(presence)
         leave.setdefault(presence.end, []).append(presence)
     there: list[Presence] = []
@@ -138,8 +147,7 @@ def spells_of(presences: Iterable[Presence]) -> tuple[Spell, ...]:
     for day, next_day in pairwise(days):
         for presence in leave.get(day, ()):
             there.remove(presence)
-        for presence in arrive.get(day, ()):
-            insort(there, presence, key=_rank)
+        there += arrive.get(day, ())
         if there:
             spells.append(Spell(day, next_day, tuple(there)))
     return tuple(spells)
@@ -211,7 +219,7 @@ class Emptying:
 def emptyings_of(spells: Sequence[Spell]) -> Iterator[Emptying]:
     """Each day on which the last one left a place, with who comes next. A batch that stays on has not left."""
     for spell, following in zip_longest(spells, spells[1:]):
-        if any(presence.end > spell.end for presence in spell.presences):
+        if max([presence.end for presence in spell.presences]) > spell.end:
             continue
         if following is None:
             yield Emptying(spell.end, spell.presences, None, ())

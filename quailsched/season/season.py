@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from bisect import bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from functools import cached_property
 
 from quailsched.farm.kinds import kind_in
@@ -54,10 +55,9 @@ class Season:
         return {batch.id: self._new_presences(batch) for batch in self.farm.batches}
 
     def _new_presences(self, batch: Batch) -> tuple[Presence, ...]:
-        return tuple(
-            Presence(batch, leg, batch.start + timedelta(days=leg.start), batch.start + timedelta(days=leg.end))
-            for leg in self.footprint(batch).legs
-        )
+        day_0, day_of = batch.start.toordinal(), date.fromordinal
+        legs = self._footprints[batch.id].legs
+        return tuple([Presence(batch, leg, day_of(day_0 + leg.start), day_of(day_0 + leg.end)) for leg in legs])
 
     def presences_of(self, batch: Batch) -> tuple[Presence, ...]:
         """Where ``batch`` is and when, in the order of its stays."""
@@ -119,16 +119,18 @@ class Season:
         self._presences_of_batches[batch.id] = self._new_presences(batch)
 
     @cached_property
-    def _at_home(self) -> dict[date, tuple[bool, bool]]:
-        return {}
+    def _at_home(self) -> tuple[list[date], list[tuple[bool, bool]]]:
+        """Days from each of which the same people are at home, and whether anybody is, and a grown-up."""
+        people = self.farm.people
+        borders = {day for person in people for span in person.away for day in (span.start, span.end)}
+        days = sorted(borders | {date.min})
+        at_home = [[person for person in people if person.is_home(day)] for day in days]
+        return days, [(bool(home), any(person.is_grown_up for person in home)) for home in at_home]
 
     def has_hands(self, day: date, needs_grown_up: bool) -> bool:
         """Whether somebody is at home on ``day``, a grown-up if it takes one."""
-        known = self._at_home.get(day)
-        if known is None:
-            home = [person for person in self.farm.people if person.is_home(day)]
-            known = self._at_home[day] = bool(home), any(person.is_grown_up for person in home)
-        return known[needs_grown_up]
+        days, at_home = self._at_home
+        return at_home[bisect_right(days, day) - 1][needs_grown_up]
 
     def birds(self, batch: Batch, day: date, part: Part = Part.ALL) -> int:
         return birds_on(self.kind(batch), batch, (day - batch.start).days, part)
@@ -150,10 +152,9 @@ class Season:
         follows = [s for s in presence.batch.stays if s.from_day == presence.leg.stay.to_day]
         return any(self.farm.place(stay.place_id).role.is_pen for stay in follows)
 
-    def stays_of(self, batch: Batch) -> Iterator[tuple[Place, Presence]]:
+    def stays_of(self, batch: Batch) -> list[tuple[Place, Presence]]:
         """Each place of a batch with its presence there, in the order of its stays."""
-        for presence in self.presences_of(batch):
-            yield self.farm.place(presence.place_id), presence
+        return [(self.farm.place(presence.place_id), presence) for presence in self.presences_of(batch)]
 
 
 def is_like(old: Farm, new: Farm) -> bool:

@@ -21,12 +21,17 @@ def dark(season: Season, batch: Batch) -> Iterator[Clash]:
     A farm's own figure holds as it stands. One clash for each stay and dark stretch. Not checked where neither the
     farm's latitude nor the place's lamps are told.
     """
+    first_egg = season.days(batch).first_egg
+    if all(leg.end <= first_egg for leg in season.footprint(batch).legs):
+        return
     figure = season.kind(batch).figures["light_hours"]
     need = figure.value if figure.is_replaced else figure.low
-    laying_from = batch.start + timedelta(days=season.days(batch).first_egg)
+    laying_from = batch.start + timedelta(days=first_egg)
     for place, presence in season.stays_of(batch):
         if presence.part is Part.COCKS or place.role.holds_eggs or laying_from >= presence.end:
             continue
+        if place.light_hours is not None and place.light_hours >= need:
+            continue  # whatever the days are like
         hours = _hours(season, place, presence, max((laying_from - presence.start).days, 0))
         for start, end in _stretches(hours, need):
             yield from _clash(season, place, presence, need, hours, start, end)
@@ -37,7 +42,8 @@ def _hours(season: Season, place: Place, presence: Presence, skipped: int) -> li
     start, latitude, lamps = presence.start + timedelta(days=skipped), season.farm.settings.latitude, place.light_hours
     if latitude is None:
         return [] if lamps is None else [lamps] * (presence.end - start).days
-    return [max(lamps or 0.0, hours) for hours in daylight_between(latitude, start, presence.end)]
+    daylight = daylight_between(latitude, start, presence.end)
+    return [max(lamps, hours) for hours in daylight] if lamps else daylight
 
 
 def _stretches(hours: list[float], need: float) -> Iterator[tuple[int, int]]:

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date, timedelta
+from typing import NamedTuple
+from weakref import WeakKeyDictionary
 
 from quailsched.farm.records import Batch, Leaving, Part
 from quailsched.farm.units import day_text, weekday_text
 from quailsched.season.clash import Clash
+from quailsched.season.footprint import Footprint
 from quailsched.season.season import Season
 
 
@@ -15,40 +18,58 @@ def hands(season: Season, batch: Batch) -> Iterator[Clash]:
     """Setting, lockdown, hatch, moves and processing need hands. A farm that names nobody has none to miss."""
     if not season.farm.people:
         return
-    for number, place_id, what, needs_grown_up in _days_with_work(season, batch):
-        day = batch.start + timedelta(days=number)
-        if not season.has_hands(day, needs_grown_up):
-            yield _clash(batch, place_id, day, what, needs_grown_up)
+    footprint = season.footprint(batch)
+    works = _KNOWN.get(footprint)
+    if works is None:
+        works = _KNOWN[footprint] = tuple(_works(batch.origin.is_eggs, footprint))
+    for work in works:
+        day = batch.start + work.after
+        if not season.has_hands(day, work.needs_grown_up):
+            yield _clash(season, batch, day, work)
 
 
-def _days_with_work(season: Season, batch: Batch) -> Iterator[tuple[int, str, str, bool]]:
-    """(day number, place, what happens, whether it takes a grown-up) of what cannot wait a day."""
-    days, legs = season.days(batch), season.footprint(batch).legs
-    farm = season.farm
-    yield 0, legs[0].stay.place_id, "is set" if batch.origin.is_eggs else "comes", False
+class _Work(NamedTuple):
+    """What cannot wait a day: how long after day 0, where, in which words ("{place}" is its name), and who can."""
+
+    after: timedelta
+    place_id: str
+    words: str
+    needs_grown_up: bool = False
+
+
+# Batches with the same contents have the same work, wherever they are moved to.
+_KNOWN: WeakKeyDictionary[Footprint, tuple[_Work, ...]] = WeakKeyDictionary()
+
+
+def _works(are_eggs: bool, footprint: Footprint) -> Iterator[_Work]:
+    days, legs = footprint.days, footprint.legs
+    yield _Work(timedelta(0), legs[0].stay.place_id, "is set" if are_eggs else "comes")
     for leg in legs:
-        place = farm.place(leg.stay.place_id)
-        if batch.origin.is_eggs and leg.start <= days.lockdown < leg.end:
-            yield days.lockdown, place.id, "goes into lockdown", False
-        if batch.origin.is_eggs and leg.start <= days.hatch < leg.end:
-            yield days.hatch, place.id, "hatches", False
+        place_id = leg.stay.place_id
+        if are_eggs and leg.start <= days.lockdown < leg.end:
+            yield _Work(timedelta(days=days.lockdown), place_id, "goes into lockdown")
+        if are_eggs and leg.start <= days.hatch < leg.end:
+            yield _Work(timedelta(days=days.hatch), place_id, "hatches")
         before = [other for other in legs if other.end == leg.start and other.stay.place_id != leg.stay.place_id]
         if before and leg.start not in (0, days.lockdown):
-            yield leg.start, place.id, _move_words(leg.stay.part, place.name), False
+            yield _Work(timedelta(days=leg.start), place_id, _MOVES[leg.stay.part])
         if leg.stay.leaving is Leaving.PROCESSED:
-            yield leg.end, place.id, "is to be processed", True
+            yield _Work(timedelta(days=leg.end), place_id, "is to be processed", needs_grown_up=True)
 
 
-def _move_words(part: Part, place: str) -> str:
-    words = {Part.ALL: "moves", Part.HENS: "has a laying group that moves", Part.COCKS: "has surplus cocks that move"}
-    return f"{words[part]} to {place}"
+_MOVES = {
+    Part.ALL: "moves to {place}",
+    Part.HENS: "has a laying group that moves to {place}",
+    Part.COCKS: "has surplus cocks that move to {place}",
+}
 
 
-def _clash(batch: Batch, place_id: str, day: date, what: str, needs_grown_up: bool) -> Clash:
-    who = "no grown-up" if needs_grown_up else "nobody"
+def _clash(season: Season, batch: Batch, day: date, work: _Work) -> Clash:
+    who = "no grown-up" if work.needs_grown_up else "nobody"
+    what = work.words.replace("{place}", season.farm.place(work.place_id).name)
     return Clash(
         kind="hands",
-        place_id=place_id,
+        place_id=work.place_id,
         batch_ids=(batch.id,),
         first=day,
         last=day,

@@ -14,7 +14,7 @@ from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
 from quailsched.planner.compare import compare
 from quailsched.planner.next_set import next_sets
-from quailsched.planner.ways_out import ways_out
+from quailsched.planner.ways_out import look_for_ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
@@ -59,12 +59,12 @@ def ways_out_(words: argparse.Namespace, today: date) -> int:
             many = f"a number from 1 to {len(found)}" if found else "none, as there is no clash"
             raise FarmError([Fault("--clash", words.clash, f"{many} is accepted")])
         found = [found[words.clash - 1]]
-    answers = [(number, clash, ways_out(opened.farm, clash, since)) for number, clash in found]
+    answers = [(number, clash, look_for_ways_out(opened.farm, clash, since)) for number, clash in found]
     if words.json:
         _print_json(ways_out_json(opened.farm, answers, since))
     else:
         print(ways_out_text(opened.farm, answers, since))
-    return 0 if all(ways for _, _, ways in answers) else 1
+    return 0 if all(looked.ways for _, _, looked in answers) else 1
 
 
 def next_set(words: argparse.Namespace, today: date) -> int:

@@ -12,9 +12,7 @@ from quailsched.farm.records import Batch, Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
 
 
-def part_cocks(
-    farm: Farm, batch_id: str, index: int, day: int, pen_id: str, gone_on: int, leaving: Leaving
-) -> Change:
+def part_cocks(farm: Farm, batch_id: str, index: int, day: int, pen_id: str, gone_on: int, leaving: Leaving) -> Change:
     """The batch is parted on day ``day``, in stay ``index`` of all: the laying group stays and goes on as all would
     have, the surplus cocks go to ``pen_id`` until day ``gone_on``, or until the stays that they have already begin.
 

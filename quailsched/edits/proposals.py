@@ -1,4 +1,4 @@
-"""Changes that a proposal makes: fewer eggs, birds sold young, a pen ready sooner, a shorter clean-out, better fittings."""
+"""Changes that a proposal makes: fewer eggs, birds sold, a pen ready sooner, a shorter clean-out, better fittings."""
 
 from __future__ import annotations
 

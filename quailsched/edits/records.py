@@ -40,7 +40,7 @@ def sound(farm: Farm, change: Change) -> Change:
 
 
 def _faults_of_batches(farm: Farm, change: Change) -> list[Fault]:
-    """The faults of the batches that ``change`` touches, as far as ``farm`` has them, their names among all included."""
+    """The faults of the batches that ``change`` touches, as far as ``farm`` has them; of all names if one is new."""
     own = [record for t in change.touches if isinstance(record := farm.find(t.record_id), Batch)]
     faults = [fault for batch in own for fault in faults_of_batch(farm, batch)]
     is_named_otherwise = any(t.before is None for t in change.touches)

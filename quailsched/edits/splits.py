@@ -31,11 +31,11 @@ def split_batch(farm: Farm, batch_id: str, number: int, index: int, from_day: in
 
 
 def part_name(farm: Farm, batch: Batch) -> str:
-    """ "Clover 2", "Clover 3" ...: the first that no batch has; "Batch 7, part 2" where the name ends in a figure itself."""
+    """ "Clover 2", "Clover 3" ...: the first that is free; "Batch 7, part 2" where the name ends in a number itself."""
     taken = {other.name.strip().casefold() for other in farm.batches}
-    joint = ", part" if batch.name[-1:].isdigit() else ""
-    stem = batch.name.strip()[: MOST_NAME_LETTERS - 12] + joint
-    return next(name for n in count(2) if (name := f"{stem} {n}").casefold() not in taken)
+    stem = batch.name.strip()[: MOST_NAME_LETTERS - 12]
+    joint = ", part" if stem[-1:].isdigit() else ""
+    return next(name for n in count(2) if (name := f"{stem}{joint} {n}").casefold() not in taken)
 
 
 def _with_other_place(stays: tuple[Stay, ...], index: int, from_day: int, place_id: str) -> tuple[Stay, ...]:

@@ -88,9 +88,7 @@ def _parted_to_leave(season: Season, batch: Batch, part: Part, clash: Clash, day
     on, before = (batch.start + timedelta(days=one) for one in (day, day - 1))
     for place_id in dict.fromkeys((meant, *together[-1:])):
         for extra, leaving in enumerate((Leaving.PROCESSED, Leaving.SOLD)):
-            edit = partial(
-                part_and_leave, batch_id=batch.id, part=part, day=day, leaving=leaving, place_id=place_id
-            )
+            edit = partial(part_and_leave, batch_id=batch.id, part=part, day=day, leaving=leaving, place_id=place_id)
             sentence = (
                 f"Part {batch.name} on {day_text(before)} and {_VERBS[leaving].lower()} the "
                 f"{_group_text(clash.birds_over, part)} out of {season.farm.place(place_id).name} on {day_text(on)}."
@@ -99,14 +97,19 @@ def _parted_to_leave(season: Season, batch: Batch, part: Part, clash: Clash, day
 
 
 def _group_text(birds: int, part: Part) -> str:
-    return count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
+    return (
+        count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
+    )
 
 
 def _parted(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -> Iterator[Move]:
-    """The surplus cocks go to a pen of their own when they mature, until they are processed or sold."""
-    days = season.days(batch)
-    day = max((max(clash.first, today) - batch.start).days, leg.start)
-    gone_on = max(days.process, day + 1)
+    """The surplus cocks go to a pen of their own when they mature, until the latest day to process or sell them; the
+    day before it, where that comes first."""
+    process = season.kind(batch).figures["process_day"]
+    latest = season.days(batch).hatch + int(max(process.high, process.value))
+    soonest = max((today - batch.start).days, leg.start)
+    day = max(min((clash.first - batch.start).days, latest - 1), soonest)
+    gone_on = max(latest, day + 1)
     on, gone = (batch.start + timedelta(days=one) for one in (day, gone_on))
     has_cocks = any(stay.part is Part.COCKS for stay in batch.stays)
     for pen in season.farm.places:

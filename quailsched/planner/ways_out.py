@@ -12,7 +12,7 @@ from math import inf
 from quailsched.edits.change import Change, apply
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch, Farm
-from quailsched.planner.checker import eases, is_same, laid_to, new_ones, solves
+from quailsched.planner.checker import eases, laid_to, new_ones, solves
 from quailsched.planner.move import Move
 from quailsched.planner.moves import moves
 from quailsched.season.clash import Clash
@@ -21,6 +21,7 @@ from quailsched.season.season import Season
 
 MOST_OFFERED = 6
 _MOST_TO_PAIR = 20  # of the moves that ease a clash, the best are tried in pairs
+_ALL_OF_IT = 1.1  # what is left after each of two moves, which with their costs adds up to 1 where both together do it
 _MOST_PAIRS = 60  # 2 ms each on a farm of 500 batches
 _ENOUGH = 3  # with so many ways out, what costs far more than the last of them is not tried
 _FAR_MORE = 10.0
@@ -101,10 +102,10 @@ class _Search:
 
     def pairs(self) -> Iterator[WayOut]:
         """Pairs of moves that ease the clash alone and remove it together."""
-        best = [move for _, move in sorted(self._easing, key=lambda one: one[0])[:_MOST_TO_PAIR]]
-        pairs = [pair for pair in combinations(best, 2) if pair[0].family != pair[1].family]
+        best = sorted(self._easing, key=lambda one: one[0])[:_MOST_TO_PAIR]
+        pairs = [pair for pair in combinations(best, 2) if pair[0][1].family != pair[1][1].family]
         seen: set[tuple[str, str]] = set()
-        for first, second in sorted(pairs, key=lambda pair: pair[0].cost + pair[1].cost)[:_MOST_PAIRS]:
+        for (_, first), (_, second) in sorted(pairs, key=_promise)[:_MOST_PAIRS]:
             family = (first.family, second.family)
             if family in seen:
                 continue
@@ -134,12 +135,23 @@ class _Search:
         brought = [
             {clash.kind for clash in new_ones(self._others(self._before), self._others(after))}
             for after in self._failed
-            if not any(is_same(self._clash, clash) for clash in after)
+            if not any(self._is_still_there(clash) for clash in after)
         ]
         return len(brought), Counter(kind for kinds in brought for kind in kinds)
 
+    def _is_still_there(self, clash: Clash) -> bool:
+        """In another place it is the same trouble of the same batch."""
+        return clash.kind == self._clash.kind and bool({*clash.batch_ids} & {*self._clash.batch_ids})
+
     def _others(self, clashes: Sequence[Clash]) -> list[Clash]:
         return [clash for clash in clashes if clash != self._clash]
+
+
+def _promise(pair: tuple[tuple[float, Move], tuple[float, Move]]) -> tuple[bool, float]:
+    """Those first that take away as much as there is: where a place is too full, two moves take away no more
+    together than each alone. Of these the cheapest."""
+    (left, first), (also_left, second) = pair
+    return left + also_left > _ALL_OF_IT, first.cost + second.cost
 
 
 def _origins(change: Change, proposal: tuple[Move, ...]) -> dict[str, str]:

@@ -18,7 +18,7 @@ from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
 from quailsched.planner.compare import Comparison
-from quailsched.planner.ways_out import WayOut, ways_out
+from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
@@ -131,13 +131,13 @@ class SeasonView(QWidget):
     def _find_ways(self, season: Season, clash: Clash) -> None:
         cards = self.inspector.cards
 
-        def show(ways: tuple[WayOut, ...]) -> None:
-            if cards is self.inspector.cards:  # else something else has been picked meanwhile
-                cards.show_ways(ways)
+        def show(looked: Looked | None) -> None:
+            if looked is not None and cards is self.inspector.cards:  # else something else has been picked meanwhile
+                cards.show_ways(looked)
 
-        def search() -> tuple[WayOut, ...]:
+        def search() -> Looked | None:
             # Whoever walks through the clashes leaves searches behind that nobody waits for.
-            return ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else ()
+            return look_for_ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else None
 
         self._run(search, show)
 

@@ -56,7 +56,8 @@ def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow
 
 def row_of(window: MainWindow, text: str) -> QPushButton:
     """The button of the panel beside the season that says ``text``."""
-    return next(b for b in window.season.inspector.findChildren(QPushButton) if text in b.text())
+    buttons = window.season.inspector.findChildren(QPushButton)
+    return next(button for button in buttons if text in button.text() and button.isVisible())
 
 
 def test_buttons_of_the_panel_do_what_they_say(window: MainWindow, qtbot: QtBot) -> None:

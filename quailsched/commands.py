@@ -67,7 +67,7 @@ def ways_out_(words: argparse.Namespace, today: date) -> int:
         found = [found[words.clash - 1]]
     else:
         found = [one for one in found if one not in accepted]
-    answers = [(number, clash, look_for_ways_out(opened.farm, clash, since)) for number, clash in found]
+    answers = [(number, clash, look_for_ways_out(opened.checked, clash, since)) for number, clash in found]
     if words.json:
         _print_json(ways_out_json(opened.farm, answers, since))
     else:

@@ -130,9 +130,9 @@ class MainWindow(QMainWindow):
 
     def refresh(self) -> None:
         """Show the farm as it is now."""
-        farm, season = self.opened.farm, self.opened.season
+        farm = self.opened.farm
         clashes = self.opened.checked.since(self.today)
-        self.season.show_season(season, clashes, self.trials.ghosts())
+        self.season.show_season(self.opened.checked, clashes, self.trials.ghosts())
         years = sorted(
             {batch.start.year for batch in farm.batches if batch.start >= self.today.replace(month=1, day=1)}
         )

@@ -20,8 +20,7 @@ from quailsched.edits.change import apply
 from quailsched.planner.compare import Comparison
 from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
-from quailsched.season.season import Season
+from quailsched.season.clashes import Checked
 
 
 class SeasonView(QWidget):
@@ -39,7 +38,7 @@ class SeasonView(QWidget):
         self.comparison = ComparePanel()
         self._comparison_wanted: object = None
         self.frees_up = FreesUp(today)
-        self._season: Season | None = None
+        self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
         self._is_previewing = False
         self._before_preview = Picked()
@@ -76,8 +75,10 @@ class SeasonView(QWidget):
         if self.window().focusWidget() is None:  # a window that has just opened: arrows work at once
             self.canvas.setFocus()
 
-    def show_season(self, season: Season, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
-        self._season, self._clashes = season, clashes
+    def show_season(self, now: Checked, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
+        """Show the season of ``now`` with those of its clashes that are ahead, and outlines of what is not in it."""
+        season = now.season
+        self._now, self._clashes = now, clashes
         self._is_previewing = False
         self.canvas.show_ghosts(ghosts)
         self.canvas.show_season(season, clashes)
@@ -122,13 +123,13 @@ class SeasonView(QWidget):
         return self.canvas.scene().picked
 
     def _show_picked(self, picked: Picked) -> None:
-        if self._season is None or self._is_previewing:
+        if self._now is None or self._is_previewing:
             return
-        self.inspector.show_picked(self._season, self._clashes, picked)
+        self.inspector.show_picked(self._now.season, self._clashes, picked)
         if picked.clash is not None:
-            self._find_ways(self._season, picked.clash)
+            self._find_ways(self._now, picked.clash)
 
-    def _find_ways(self, season: Season, clash: Clash) -> None:
+    def _find_ways(self, now: Checked, clash: Clash) -> None:
         cards = self.inspector.cards
 
         def show(looked: Looked | None) -> None:
@@ -137,23 +138,23 @@ class SeasonView(QWidget):
 
         def search() -> Looked | None:
             # Whoever walks through the clashes leaves searches behind that nobody waits for.
-            return look_for_ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else None
+            return look_for_ways_out(now, clash, self.today) if cards is self.inspector.cards else None
 
         self._run(search, show)
 
     def _preview(self, way: WayOut) -> None:
         """Show the season as it would be; nothing is changed."""
-        if self._season is None:
+        if self._now is None:
             return
-        after = Season(apply(self._season.farm, way.change))
+        after = self._now.after(apply(self._now.season.farm, way.change))
         if not self._is_previewing:
             self._before_preview = self.picked
         self._is_previewing = True
-        self.canvas.show_season(after, clashes_of(after, self.today))
+        self.canvas.show_season(after.season, after.since(self.today))
 
     def _end_preview(self) -> None:
-        if self._season is not None and self._is_previewing:
-            self.canvas.show_season(self._season, self._clashes)
+        if self._now is not None and self._is_previewing:
+            self.canvas.show_season(self._now.season, self._clashes)
             self.canvas.pick(self._before_preview)
             self._is_previewing = False
 

@@ -16,7 +16,7 @@ from quailsched.planner.checker import eases, laid_to, new_ones, solves
 from quailsched.planner.move import Move
 from quailsched.planner.moves import moves
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import checked
+from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 
 MOST_OFFERED = 6
@@ -53,12 +53,12 @@ class Looked:
 
 def ways_out(farm: Farm, clash: Clash, today: date) -> tuple[WayOut, ...]:
     """The best ways out, cheapest first, of different families; pairs of changes if no single one helps."""
-    return look_for_ways_out(farm, clash, today).ways
+    return look_for_ways_out(checked(Season(farm)), clash, today).ways
 
 
-def look_for_ways_out(farm: Farm, clash: Clash, today: date) -> Looked:
+def look_for_ways_out(now: Checked, clash: Clash, today: date) -> Looked:
     """The same with what was tried, and what stands against it where nothing helps."""
-    search = _Search(farm, clash, today)
+    search = _Search(now, clash, today)
     found = list(search.singles())
     singles = search.tried
     if not found:
@@ -72,9 +72,9 @@ def look_for_ways_out(farm: Farm, clash: Clash, today: date) -> Looked:
 class _Search:
     """One search; remembers which single moves ease the clash without removing it, and what each attempt left."""
 
-    def __init__(self, farm: Farm, clash: Clash, today: date) -> None:
-        self._farm, self._clash, self._today = farm, clash, today
-        self._checked = checked(Season(farm))
+    def __init__(self, now: Checked, clash: Clash, today: date) -> None:
+        self._farm, self._clash, self._today = now.season.farm, clash, today
+        self._checked = now
         self._before = self._checked.since(today)
         self._moves = sorted(moves(self._checked.season, clash, today), key=lambda move: move.cost)
         self._easing: list[tuple[float, Move]] = []

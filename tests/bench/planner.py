@@ -9,10 +9,10 @@ from statistics import median
 
 from quailsched.farm.example import example_farm
 from quailsched.farm.records import Farm
-from quailsched.planner.next_set import next_sets
-from quailsched.planner.ways_out import ways_out
+from quailsched.planner.next_set import next_sets_of
+from quailsched.planner.ways_out import look_for_ways_out
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
+from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from tests.bench.big_farm import FIRST_DAY, big_farm
 from tests.bench.table import Row
@@ -32,15 +32,16 @@ def _example() -> Farm:
 def ways() -> Iterator[Row]:
     """All ways out of one clash, for a dozen clashes spread over each farm."""
     for name, farm, today in (("the example farm", _example(), _EXAMPLE_DAY), ("a big farm", big_farm(), FIRST_DAY)):
-        clashes = clashes_of(Season(farm), today)
+        now = checked(Season(farm))
+        clashes = now.since(today)
         some = clashes[:: max(len(clashes) // _CLASHES, 1)][:_CLASHES]
-        times = timed([_search(farm, clash, today) for clash in some])
+        times = timed([_search(now, clash, today) for clash in some])
         yield times.row(f"ways out of a clash of {name}: median", 300)
         yield times.row(f"the same: longest of {len(some)}", 300, of=max, floor_of=median)
 
 
-def _search(farm: Farm, clash: Clash, today: date) -> Work:
-    return lambda: ways_out(farm, clash, today)
+def _search(now: Checked, clash: Clash, today: date) -> Work:
+    return lambda: look_for_ways_out(now, clash, today)
 
 
 def landscape() -> Iterator[Row]:
@@ -49,9 +50,9 @@ def landscape() -> Iterator[Row]:
         ("the example farm", _example(), _EXAMPLE_DAY, 50),
         ("a big farm", big_farm(), _BIG_DAY, 300),
     ):
-        times = timed(repeated(_landscape(farm, today), least=1))
+        times = timed(repeated(_landscape(checked(Season(farm)), today), least=1))
         yield times.row(f"{_LANDSCAPE_DAYS} days of next sets of {name}: median", goal_ms)
 
 
-def _landscape(farm: Farm, today: date) -> Work:
-    return lambda: next_sets(farm, "coturnix", today, _LANDSCAPE_DAYS)
+def _landscape(now: Checked, today: date) -> Work:
+    return lambda: next_sets_of(now, "coturnix", today, _LANDSCAPE_DAYS)

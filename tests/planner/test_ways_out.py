@@ -15,7 +15,7 @@ from quailsched.farm.example import example_farm
 from quailsched.farm.records import Farm, Leaving, Person, Span, Stay
 from quailsched.planner.ways_out import look_for_ways_out, ways_out
 from quailsched.report.ways_out import none_text
-from quailsched.season.clashes import clashes_of
+from quailsched.season.clashes import checked, clashes_of
 from quailsched.season.season import Season
 from quailsched.season.severity import WATCHED, open_clashes
 from tests.builders import BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, only, resized, stay
@@ -104,7 +104,7 @@ def test_where_nothing_helps_nothing_is_offered_and_what_was_tried_is_told() -> 
     # 21 days later, 10 smaller numbers, and before day 0 nothing: it is today.
     one = farm(replace(eggs("Aster", 50, *route()), egg_age_days=20))
     clash = only(clashes_of(Season(one), MONDAY), "stale")
-    looked = look_for_ways_out(one, clash, MONDAY)
+    looked = look_for_ways_out(checked(Season(one)), clash, MONDAY)
     assert (looked.ways, looked.removed) == ((), 0)
     assert looked.singles >= 31
     assert none_text(looked).startswith(f"{looked.singles} small changes")
@@ -114,7 +114,7 @@ def test_what_stands_against_a_way_out_is_told_by_kind() -> None:
     # 130 eggs are in a setter for 100 since yesterday, and there is no other. To take them out today, 14 days early,
     # would end it; but the hatcher does not turn. Fewer days early leave too many in the setter until then.
     one = farm(eggs("Aster", 130, *route()), resized(HATCHER, 200), resized(BROODER, 90_000))
-    looked = look_for_ways_out(one, only(clashes_of(Season(one), on(1)), "eggs"), on(1))
+    looked = look_for_ways_out(checked(Season(one)), only(clashes_of(Season(one), on(1)), "eggs"), on(1))
     assert (looked.ways, looked.removed, looked.brought) == ((), 1, {"cabinet": 1})
     assert none_text(looked) == (
         f"{looked.singles} small changes were tried, and none helps: 1 would remove it but bring another clash, "

@@ -47,10 +47,11 @@ class GhostPainter(Pens):
         metrics = QFontMetricsF(self.tiny)
         wide, tall = metrics.horizontalAdvance(ghost.label) + 4, metrics.height()
         left = max(self.scene.x(ghost.band.start), self.scene.left) + 2
-        right = min(self.scene.x(ghost.band.end), float(self.p.viewport().width())) - 2
+        edge = float(self.p.viewport().width()) - 2
+        right = min(self.scene.x(ghost.band.end), edge)
         if right - left < tall:
             return
-        for x in (left, max(right - wide, left)):
+        for x in (min(left, edge - wide), min(max(right - wide, left), edge - wide)):  # never cut at the edge
             top = self._top_between(lane, ghost, x, x + wide)
             for y in (top - tall - 1, top + 1):
                 spot = QRectF(x, y, wide, tall)

@@ -16,7 +16,7 @@ from quailsched.outlook.reaching import Aim
 from quailsched.planner.compare import compare
 from quailsched.planner.next_set import next_sets_of
 from quailsched.planner.wanted import answer_to
-from quailsched.planner.ways_out import ways_out
+from quailsched.planner.ways_out import look_for_ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
@@ -67,12 +67,12 @@ def ways_out_(words: argparse.Namespace, today: date) -> int:
         found = [found[words.clash - 1]]
     else:
         found = [one for one in found if one not in accepted]
-    answers = [(number, clash, ways_out(opened.farm, clash, since)) for number, clash in found]
+    answers = [(number, clash, look_for_ways_out(opened.farm, clash, since)) for number, clash in found]
     if words.json:
         _print_json(ways_out_json(opened.farm, answers, since))
     else:
         print(ways_out_text(opened.farm, answers, since, len(accepted)))
-    return 0 if all(ways for _, _, ways in answers) else 1
+    return 0 if all(looked.ways for _, _, looked in answers) else 1
 
 
 def next_set(words: argparse.Namespace, today: date) -> int:

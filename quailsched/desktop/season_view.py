@@ -7,7 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.compare_panel import ComparePanel
 from quailsched.desktop.frees_up import FreesUp
@@ -18,7 +18,7 @@ from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
 from quailsched.planner.compare import Comparison
-from quailsched.planner.ways_out import WayOut, ways_out
+from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
@@ -105,6 +105,9 @@ class SeasonView(QWidget):
     def end_comparison(self) -> None:
         """Show what is picked again."""
         self._comparison_wanted = None
+        focused = QApplication.focusWidget()
+        if focused is not None and self.comparison.isAncestorOf(focused):
+            self.canvas.setFocus()  # else Qt hands it to the next button, which may be a way out
         self.side.setCurrentWidget(self.inspector)
 
     def _leave_comparison(self, picked: Picked) -> None:
@@ -128,13 +131,13 @@ class SeasonView(QWidget):
     def _find_ways(self, season: Season, clash: Clash) -> None:
         cards = self.inspector.cards
 
-        def show(ways: tuple[WayOut, ...]) -> None:
-            if cards is self.inspector.cards:  # else something else has been picked meanwhile
-                cards.show_ways(ways)
+        def show(looked: Looked | None) -> None:
+            if looked is not None and cards is self.inspector.cards:  # else something else has been picked meanwhile
+                cards.show_ways(looked)
 
-        def search() -> tuple[WayOut, ...]:
+        def search() -> Looked | None:
             # Whoever walks through the clashes leaves searches behind that nobody waits for.
-            return ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else ()
+            return look_for_ways_out(season.farm, clash, self.today) if cards is self.inspector.cards else None
 
         self._run(search, show)
 

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import QEvent, QObject, Signal
 from PySide6.QtGui import QEnterEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.fields import tab_in_order
 from quailsched.desktop.labels import label
-from quailsched.planner.ways_out import WayOut
-from quailsched.report.ways_out import NONE_TEXT
+from quailsched.planner.ways_out import Looked, WayOut
+from quailsched.report.ways_out import none_text
 
 
 class WayCard(QFrame):
@@ -65,10 +63,10 @@ class WayCards(QWidget):
         self._waiting = label("Trying small changes …", "soft")
         self._column.addWidget(self._waiting)
 
-    def show_ways(self, ways: Sequence[WayOut]) -> None:
-        self._waiting.setVisible(not ways)
-        self._waiting.setText(NONE_TEXT)
-        for number, way in enumerate(ways):
+    def show_ways(self, looked: Looked) -> None:
+        self._waiting.setVisible(not looked.ways)
+        self._waiting.setText("" if looked.ways else none_text(looked))
+        for number, way in enumerate(looked.ways):
             card = WayCard(way, number == 0)
             card.entered.connect(self.entered)
             card.left.connect(self.left)

@@ -1,4 +1,4 @@
-"""Changes that a proposal makes: fewer eggs, birds sold young, a pen ready sooner, a shorter clean-out."""
+"""Changes that a proposal makes: fewer eggs, birds sold, a pen ready sooner, a shorter clean-out, better fittings."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from datetime import date
 from quailsched.edits.change import Change
 from quailsched.edits.records import put
 from quailsched.farm.records import Farm, Leaving
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, hours_text
 
 
 def set_number(farm: Farm, batch_id: str, number: int) -> Change:
@@ -16,15 +16,6 @@ def set_number(farm: Farm, batch_id: str, number: int) -> Change:
     batch = farm.batch(batch_id)
     what = "egg" if batch.origin.is_eggs else "bird"
     return put(farm, replace(batch, number=number), f"{count_text(number, what)} for {batch.name}")
-
-
-def sell_from(farm: Farm, batch_id: str, index: int, to_day: int) -> Change:
-    """The birds of stay ``index`` are sold on day ``to_day``; what would follow for them falls away."""
-    batch = farm.batch(batch_id)
-    sold = replace(batch.stays[index], to_day=to_day, leaving=Leaving.SOLD)
-    part = sold.part
-    later = [s for s in batch.stays[index + 1 :] if s.part is not part and s.from_day != batch.stays[index].to_day]
-    return put(farm, replace(batch, stays=(*batch.stays[:index], sold, *later)), f"Sell {batch.name} young")
 
 
 def leave_sold(farm: Farm, batch_id: str, index: int) -> Change:
@@ -44,3 +35,27 @@ def clean_out(farm: Farm, place_id: str, days: int) -> Change:
     """Another length of clean-out for a place."""
     place = farm.place(place_id)
     return put(farm, replace(place, clean_out_days=days), f"{count_text(days, 'day')} of clean-out for {place.name}")
+
+
+def fit_heat(farm: Farm, place_id: str, sources: int) -> Change:
+    """Another number of lamps or plates in a brooder."""
+    place = farm.place(place_id)
+    return put(farm, replace(place, heat_sources=sources), f"{count_text(sources, 'heat source')} in {place.name}")
+
+
+def fit_drinker(farm: Farm, place_id: str, edge_cm: int) -> Change:
+    """Another length of drinker edge."""
+    place = farm.place(place_id)
+    return put(farm, replace(place, drinker_cm=edge_cm), f"Drinker edge of {place.name}")
+
+
+def fit_feeder(farm: Farm, place_id: str, edge_cm: int) -> Change:
+    """Another length of feeder edge."""
+    place = farm.place(place_id)
+    return put(farm, replace(place, feeder_cm=edge_cm), f"Feeder edge of {place.name}")
+
+
+def fit_lamps(farm: Farm, place_id: str, hours_a_day: float) -> Change:
+    """Another number of hours a day that lamps burn."""
+    place = farm.place(place_id)
+    return put(farm, replace(place, light_hours=hours_a_day), f"{hours_text(hours_a_day)} of light in {place.name}")

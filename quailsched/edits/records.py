@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from quailsched.edits.change import Change, Touch, apply
-from quailsched.farm.check import faults_of, faults_of_batch
+from quailsched.farm.check import faults_of, faults_of_batch, faults_of_names
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.units import names_text
@@ -30,21 +30,30 @@ def sound(farm: Farm, change: Change) -> Change:
     """``change`` itself. Raises FarmError with the faults that it would bring in."""
     after = apply(farm, change)
     if all(_is_other_plan(touch) for touch in change.touches):
-        ids = [touch.record_id for touch in change.touches]
-        old = {fault for one in ids for fault in faults_of_batch(farm, farm.batch(one))}
-        found = [fault for one in ids for fault in faults_of_batch(after, after.batch(one))]
+        old, found = _faults_of_batches(farm, change), _faults_of_batches(after, change)
     else:
-        old, found = set(faults_of(farm)), faults_of(after)
+        old, found = faults_of(farm), faults_of(after)
     new = [fault for fault in found if fault not in old]
     if new:
         raise FarmError(new)
     return change
 
 
+def _faults_of_batches(farm: Farm, change: Change) -> list[Fault]:
+    """The faults of the batches that ``change`` touches, as far as ``farm`` has them; of all names if one is new."""
+    own = [record for t in change.touches if isinstance(record := farm.find(t.record_id), Batch)]
+    faults = [fault for batch in own for fault in faults_of_batch(farm, batch)]
+    is_named_otherwise = any(t.before is None for t in change.touches)
+    return [*faults, *faults_of_names("batch", farm.batches)] if is_named_otherwise else faults
+
+
 def _is_other_plan(touch: Touch) -> bool:
-    """Whether a batch has changed under the same name: no other record can have a new fault by that."""
+    """Whether a batch is new or has changed under the same name: no other record can have a new fault by that, but
+    for a name that two have."""
     before, after = touch.before, touch.after
-    return isinstance(before, Batch) and isinstance(after, Batch) and before.name == after.name
+    if not isinstance(after, Batch):
+        return False
+    return before is None or (isinstance(before, Batch) and before.name == after.name)
 
 
 def remove(farm: Farm, record_id: str) -> Change:

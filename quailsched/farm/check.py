@@ -59,7 +59,7 @@ def faults_of(farm: Farm) -> list[Fault]:
         "place": farm.places, "person": farm.people, "batch": farm.batches, "trial": farm.trials
     }  # fmt: skip
     for what, records in named.items():
-        faults += _name_faults(what, records)
+        faults += faults_of_names(what, records)
     for place in farm.places:
         faults += _of(place, _place_faults(place))
     for person in farm.people:
@@ -104,7 +104,8 @@ def _settings_faults(settings: Settings) -> Iterator[Fault]:
         yield Fault("farm, latitude", settings.latitude, "between -90 and 90 degrees is accepted", "latitude")
 
 
-def _name_faults(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:
+def faults_of_names(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:
+    """Names that are none, and names that two records of one sort have; ``what`` is the word for the sort."""
     seen: set[str] = set()
     for record in records:
         name = record.name.strip()

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from quailsched.season.clash import Clash
 
@@ -25,6 +26,25 @@ def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> boo
     """
     gone, come = differing(before, after)
     return clash in gone and not _unanswered([old for old in gone if old != clash], come)
+
+
+def laid_to(after: Sequence[Clash], origins: Mapping[str, str]) -> Sequence[Clash]:
+    """``after`` with the clashes of batches that were split off laid to the batches that they come from.
+
+    ``origins`` gives for the id of such a batch that of the other. They are the same birds: what they take along of
+    an old clash is a piece of it, and a day without hands for both is one such day, as it was. In another place, or
+    for more, it is new as ever.
+    """
+    if not origins:
+        return after
+    laid: dict[Clash, Clash] = {}
+    for clash in after:
+        ids = tuple(dict.fromkeys(origins.get(batch_id, batch_id) for batch_id in clash.batch_ids))
+        one = clash if ids == clash.batch_ids else replace(clash, batch_ids=ids)
+        kept = laid.setdefault(replace(one, sentence=""), one)
+        if kept is not one and one is clash:  # of two that are alike, the one that was there before
+            laid[replace(one, sentence="")] = one
+    return list(laid.values())
 
 
 def new_ones(before: Sequence[Clash], after: Sequence[Clash]) -> list[Clash]:

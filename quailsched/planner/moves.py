@@ -1,37 +1,30 @@
-"""The small changes that are tried against a clash: each an edit with a family, a cost and a sentence.
+"""The small changes that are tried against a clash: of days, numbers and whole places; all the others are put in here.
 
-Costs are in days of trouble, our own weighing: a day earlier or later counts 1, a chick less half a day, another
-place 2, a day less of cleaning 3, a day of building sooner 2, a bird sold young 0.3.
+Splits and fittings are in ``moves_of_places``, people in ``moves_of_people``, birds that are parted or leave in
+``moves_of_groups``; what a move is and how its cost is weighed stands in ``move``.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date, timedelta
 from functools import partial
 
 from quailsched.edits.batches import change_place, end_stay, shift
-from quailsched.edits.change import Change
-from quailsched.edits.proposals import clean_out, leave_sold, ready_on, sell_from, set_number
+from quailsched.edits.proposals import clean_out, ready_on, set_number
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.farm.units import count_text, day_text
+from quailsched.planner.move import Move, who_text
+from quailsched.planner.moves_of_groups import group_moves
+from quailsched.planner.moves_of_people import person_moves
+from quailsched.planner.moves_of_places import fitting_moves, split_moves
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
 MOST_DAYS = 21  # a batch is moved by three weeks at most: further it is another plan
 _FEWER = (0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.5, 0.4)
-
-
-@dataclass(frozen=True, slots=True)
-class Move:
-    """One change that may help. Of each ``family`` only the cheapest that helps is offered."""
-
-    edit: Callable[[Farm], Change]
-    family: str
-    cost: float
-    sentence: str
 
 
 def moves(season: Season, clash: Clash, today: date) -> Iterator[Move]:
@@ -43,6 +36,8 @@ def moves(season: Season, clash: Clash, today: date) -> Iterator[Move]:
             yield from _fewer(season, batch)
         yield from _stays(season, batch, clash, today)
     yield from _place(season.farm, clash, today)
+    yield from fitting_moves(season, clash)
+    yield from person_moves(season.farm, clash, today)
 
 
 def _starts(batch: Batch, today: date) -> Iterator[Move]:
@@ -86,12 +81,8 @@ def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[
         yield from _ends(season.farm, batch, leg.index, today)
         if leg.index and start >= today:
             yield from _ends(season.farm, batch, _before(batch, leg.index), today)
-        yield from _sold(season, batch, leg.index, clash)
-
-
-def _who(batch: Batch, part: Part) -> str:
-    words = {Part.ALL: "", Part.HENS: "the laying group of ", Part.COCKS: "the surplus cocks of "}
-    return f"{words[part]}{batch.name}"
+        yield from group_moves(season, batch, leg, clash, today)
+        yield from split_moves(season, batch, leg, clash, today)
 
 
 def _before(batch: Batch, index: int) -> int:
@@ -107,7 +98,7 @@ def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
     for place in farm.places:
         fits = place.role.holds_eggs is here.role.holds_eggs and place.role.is_pen is here.role.is_pen
         if place.id != here.id and fits:
-            who = _who(batch, batch.stays[index].part)
+            who = who_text(batch, batch.stays[index].part)
             sentence = f"Give {who} {place.name} instead of {here.name}; the days stay as they are."
             edit = partial(change_place, batch_id=batch.id, index=index, place_id=place.id)
             yield Move(edit, f"place {batch.id} {place.id}", 2, sentence)
@@ -119,7 +110,7 @@ def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
     if stay.to_day is None:
         return
     place = farm.place(stay.place_id).name
-    who = _who(batch, stay.part)
+    who = who_text(batch, stay.part)
     for days in range(1, 15):
         for word, step in (("earlier", -days), ("later", days)):
             day = batch.start + timedelta(days=stay.to_day + step)
@@ -128,24 +119,6 @@ def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
             sentence = f"Take {who} out of {place} {count_text(days, 'day')} {word}, on {day_text(day)}."
             edit = partial(end_stay, batch_id=batch.id, index=index, to_day=stay.to_day + step)
             yield Move(edit, f"end {batch.id} {index} {word}", days + 0.5, sentence)
-
-
-def _sold(season: Season, batch: Batch, index: int, clash: Clash) -> Iterator[Move]:
-    """All of a stay's birds sold on the day that the clash begins, or when they leave for nowhere."""
-    stay, days = batch.stays[index], season.days(batch)
-    number = (clash.first - batch.start).days
-    birds = season.birds(batch, clash.first, stay.part)
-    if not birds or number < days.dry:
-        return
-    what = "chicks" if number < days.feathered else "started birds"
-    age = count_text(number - days.hatch, "day")
-    sentence = f"Sell the {birds:,} {what} of {batch.name} by {day_text(clash.first)}, at {age} old."
-    cost = 5 + birds * 0.3
-    if clash.kind == "nowhere" and stay.to_day == number:
-        yield Move(partial(leave_sold, batch_id=batch.id, index=index), f"sold {batch.id}", cost, sentence)
-    elif stay.part is Part.ALL and stay.from_day < number:
-        edit = partial(sell_from, batch_id=batch.id, index=index, to_day=number)
-        yield Move(edit, f"sold {batch.id}", cost, sentence)
 
 
 def _place(farm: Farm, clash: Clash, today: date) -> Iterator[Move]:

@@ -61,7 +61,7 @@ def test_each_clash_stands_under_what_it_is(example: Path, capsys: pytest.Captur
     _, found = json_of(capsys, "clashes", str(example))
     _, out = run(capsys, "clashes", str(example))
     stopping, watched = out.split("To watch (4)\n")
-    assert "\nStop the plan (12)\n" in stopping
+    assert "\nStop the plan (14)\n" in stopping
     for number, clash in enumerate(found["clashes"], 1):
         part = {"stops the plan": stopping, "watch": watched}[clash["severity"]]
         assert f"  {number:>2}. " in part

@@ -93,7 +93,7 @@ def test_a_farm_without_trials(tmp_path: Path, capsys: pytest.CaptureFixture[str
         (["trials"], "The following arguments are required: FILE"),
         (["trials", "nothing.quail"], "nothing.quail cannot be opened"),
         (["trials", "x.quail", "--from", "soon"], "“soon” is no day; a day like 2027-04-06 is accepted"),
-        (["trials", "x.quail", "more"], "nrecognized arguments: more"),
+        (["trials", "x.quail", "more"], "“more” cannot be used"),
     ],
 )
 def test_bad_input_ends_in_a_sentence(

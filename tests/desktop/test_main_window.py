@@ -56,7 +56,8 @@ def test_a_click_on_a_band_picks_its_batch_and_tells_about_it(window: MainWindow
 
 def row_of(window: MainWindow, text: str) -> QPushButton:
     """The button of the panel beside the season that says ``text``."""
-    return next(b for b in window.season.inspector.findChildren(QPushButton) if text in b.text())
+    buttons = window.season.inspector.findChildren(QPushButton)
+    return next(button for button in buttons if text in button.text() and button.isVisible())
 
 
 def test_buttons_of_the_panel_do_what_they_say(window: MainWindow, qtbot: QtBot) -> None:
@@ -81,9 +82,9 @@ def test_keys_stay_in_the_panel_when_its_page_changes(window: MainWindow, qtbot:
     row.setFocus()
     qtbot.keyClick(row, Qt.Key.Key_Space)
     assert window.season.picked.clash is not None
-    assert row_of(window, "Show Clover").hasFocus()
+    assert row_of(window, "All clashes").hasFocus()
     qtbot.keyClick(row_of(window, "All clashes"), Qt.Key.Key_Space)
-    assert row_of(window, "Nights too cold").hasFocus()
+    assert row_of(window, "Long run is not built").hasFocus()  # the first row
 
 
 def test_the_tab_key_comes_to_the_view_that_is_on(window: MainWindow) -> None:

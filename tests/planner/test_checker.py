@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date
 
-from quailsched.planner.checker import has_grown, is_same, solves
+from quailsched.planner.checker import has_grown, is_same, laid_to, solves
 from quailsched.season.clash import Clash
 
 FLOOR = Clash(
@@ -47,3 +47,24 @@ def test_a_clash_may_break_up_into_pieces_of_itself() -> None:
     first = replace(COLD, last=date(2027, 5, 2))
     second = replace(COLD, first=date(2027, 5, 4), worst=date(2027, 5, 4))
     assert solves(FLOOR, [FLOOR, COLD], [first, second])
+
+
+def test_what_a_split_batch_takes_along_is_laid_to_the_one_that_it_comes_from() -> None:
+    # A cold night for both halves is a piece of the same cold night for each of them; not so in another place.
+    halves = [replace(COLD, birds_over=1), replace(COLD, batch_ids=("aster 2",), birds_over=1, sentence="Another.")]
+    origins = {"aster 2": "aster"}
+    assert not solves(FLOOR, [FLOOR, COLD], [COLD, halves[1]])
+    assert solves(FLOOR, [FLOOR, COLD], laid_to(halves, origins))
+    elsewhere = [halves[0], replace(halves[1], place_id="shed")]
+    assert not solves(FLOOR, [FLOOR, COLD], laid_to(elsewhere, origins))
+    more = [halves[0], replace(halves[1], birds_over=99)]
+    assert not solves(FLOOR, [FLOOR, COLD], laid_to(more, origins))
+
+
+def test_one_trouble_of_two_halves_is_one() -> None:
+    # Nobody at home when both hatch: the clash of the whole stays as it was, and that of the part adds nothing.
+    of_part = replace(COLD, batch_ids=("aster 2",), sentence="Aster 2 hatches.")
+    for after in ([COLD, of_part], [of_part, COLD]):
+        (left,) = laid_to(after, {"aster 2": "aster"})
+        assert left is COLD
+    assert laid_to([COLD], {}) == [COLD]

@@ -117,6 +117,7 @@ class NextSetView(QWidget):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setMinimumHeight(self.fontMetrics().height() * 2)  # on a small screen it scrolls early
         area.setWidget(page)
         return area
 

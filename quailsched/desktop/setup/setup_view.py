@@ -52,7 +52,7 @@ class SetupView(QWidget):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(22, 14, 22, 14)
+        column.setContentsMargins(22, 12, 22, 12)
         row = QHBoxLayout()
         row.addWidget(label("Setup", "heading"))
         row.addStretch()

@@ -9,11 +9,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from quailsched.farm.kinds import kind_of
-from quailsched.farm.records import Batch, Farm, Place, Span
+from quailsched.farm.records import Batch, Farm, FigureChoice, Place, Span
 from quailsched.season.fits import fitting_starts
 from quailsched.season.rules.notready import closures
 from quailsched.season.season import Season
-from tests.builders import BROODER, MONDAY, PEN, SETTER, bought, eggs, farm, stay
+from tests.builders import BROODER, MONDAY, PEN, PLAIN_FIGURES, SETTER, bought, eggs, farm, resized, stay
 from tests.season.test_properties import taken
 from tests.strategies import farms
 
@@ -61,6 +61,16 @@ def test_every_place_of_the_route_counts() -> None:
     assert number_of(fitting_starts(season, clover, MONDAY, MONDAY + timedelta(days=12))) == [8, 9, 10, 11]
 
 
+def test_a_batch_that_grows_leaves_room_until_it_has_grown() -> None:
+    # Aster's 100 birds take 100 cm2 each on days 0 to 9 and 200 cm2 from day 10 until they leave on day 20, in 20,000
+    # cm2. Clover's 50, older, take 200 cm2 each for one day: 10,000 beside Aster's 10,000, but not beside 20,000.
+    grows = FigureChoice("f3", "coturnix", "floor_cm2", None, ((0.0, 100.0), (9.0, 100.0), (10.0, 200.0)))
+    season = Season(farm(bought("Aster", 100, 0, stay(BROODER, 0, 20)), *PLAIN_FIGURES[:2], grows, plain=False))
+    clover = bought("Clover", 50, 60, stay(BROODER, 0, 1))
+    found = fitting_starts(season, clover, MONDAY, MONDAY + timedelta(days=22))
+    assert number_of(found) == [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 20, 21]
+
+
 def test_no_days_asked_for_are_none() -> None:
     season = Season(farm(eggs("Aster", 60, stay(SETTER, 0, 15))))
     assert fitting_starts(season, season.farm.batches[0], MONDAY, MONDAY) == []
@@ -96,6 +106,10 @@ def test_days_that_fit_are_those_found_by_trying_each(farm: Farm, data: st.DataO
     if not farm.batches:
         return
     batch = data.draw(st.sampled_from(farm.batches))
+    # Rooms that some day of a batch fills just so, where one too many or a day too late shows.
+    full_on = data.draw(st.sampled_from(farm.batches)).start + timedelta(days=data.draw(st.integers(0, 60)))
+    tight = [resized(place, load) for place in farm.places if (load := taken(farm, place, full_on)[0])]
+    farm = farm.with_records(set(), tuple(tight))
     first = data.draw(st.sampled_from(farm.batches)).start + timedelta(days=data.draw(st.integers(-40, 40)))
     days = [first + timedelta(days=number) for number in range(12)]
     others = farm.with_records({batch.id}, ())

@@ -23,8 +23,11 @@ def solves(clash: Clash, before: Sequence[Clash], after: Sequence[Clash]) -> boo
     """Whether ``clash`` is gone and each clash of ``after`` was there before, no smaller than it is now.
 
     An old clash may stay as it is, break up into pieces of itself, or move along; it answers for one of the three.
+    Where another that has changed lies on the days of ``clash`` now, that is not gone.
     """
     gone, come = differing(before, after)
+    if any(is_same(clash, new) and new.first <= clash.last and clash.first <= new.last for new in come):
+        return False
     return clash in gone and not _unanswered([old for old in gone if old != clash], come)
 
 

@@ -24,6 +24,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 
 MOST_DAYS = 21  # a batch is moved by three weeks at most: further it is another plan
+_ON_ANY_DAY = ("young", "nowhere", "cocks", "overdue")  # a batch breaks these rules whenever it starts
 _FEWER = (0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.5, 0.4)
 
 
@@ -32,7 +33,8 @@ def moves(season: Season, clash: Clash, today: date) -> Iterator[Move]:
     for batch_id in clash.batch_ids:
         batch = season.farm.batch(batch_id)
         if batch.start >= today:
-            yield from _starts(batch, today)
+            if clash.kind not in _ON_ANY_DAY:
+                yield from _starts(batch, today)
             yield from _fewer(season, batch)
         yield from _stays(season, batch, clash, today)
     yield from _place(season.farm, clash, today)

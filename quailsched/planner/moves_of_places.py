@@ -10,15 +10,20 @@ from functools import partial
 from quailsched.edits.proposals import fit_drinker, fit_feeder, fit_heat, fit_lamps
 from quailsched.edits.splits import part_name, split_batch
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Batch, Farm, Place, Role
+from quailsched.farm.records import Batch, Farm, Part, Place, Role
 from quailsched.farm.units import count_text, day_text, hours_text, length_text
-from quailsched.planner.move import Move, who_text
+from quailsched.planner.move import Move
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
 
 _OF_NUMBERS = ("eggs", "floor", "crowd", "heat", "water", "feeder")  # clashes that fewer in one place can remove
 _EDGE_STEP_CM = 10
+_WHAT = {
+    Part.ALL: ("bird", ""),
+    Part.HENS: ("bird of the laying group", "birds of the laying group"),
+    Part.COCKS: ("surplus cock", ""),
+}
 
 
 def split_moves(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -> Iterator[Move]:
@@ -62,15 +67,15 @@ def _shares(season: Season, batch: Batch, leg: Leg, clash: Clash) -> list[int]:
 def _split(season: Season, batch: Batch, leg: Leg, place: Place, number: int, day: int, extra: int) -> Move:
     on = batch.start + timedelta(days=day)
     here = season.farm.place(leg.stay.place_id).name
-    what = "eggs" if batch.origin.is_eggs else "birds"
-    of = f"{number:,} of the {batch.number:,} {what}"
-    if not place.role.holds_eggs:
+    if place.role.holds_eggs:
+        of = f"{number:,} of its {count_text(batch.number, 'egg')}"
+    else:
         run = leg.run_on(day)
         birds = run.birds if run else 0
-        of = f"about {round(birds * number / batch.number):,} of the {count_text(birds, 'bird')}"
+        of = f"about {round(birds * number / batch.number):,} of its {count_text(birds, *_WHAT[leg.stay.part])}"
     sentence = (
-        f"Split {batch.name}: {of} of {who_text(batch, leg.stay.part)} go to {place.name} instead of {here} on "
-        f"{day_text(on)}, as “{part_name(season.farm, batch)}”; all else stays the same for both."
+        f"Split {batch.name}: {of} go to {place.name} instead of {here} on {day_text(on)}, "
+        f"as “{part_name(season.farm, batch)}”."
     )
     edit = partial(split_batch, batch_id=batch.id, number=number, index=leg.index, from_day=day, place_id=place.id)
     cost = 4 + number / batch.number + extra / 2

@@ -49,6 +49,13 @@ def test_a_clash_may_break_up_into_pieces_of_itself() -> None:
     assert solves(FLOOR, [FLOOR, COLD], [first, second])
 
 
+def test_a_clash_that_another_of_its_rule_has_moved_onto_is_not_gone() -> None:
+    # The second goes and the first has grown over its days: it would answer for no more than that.
+    second = replace(FLOOR, first=date(2027, 5, 6), last=date(2027, 5, 20), worst=date(2027, 5, 6))
+    grown = replace(FLOOR, last=date(2027, 5, 15))
+    assert not solves(FLOOR, [FLOOR, second], [grown])
+
+
 def test_what_a_split_batch_takes_along_is_laid_to_the_one_that_it_comes_from() -> None:
     # A cold night for both halves is a piece of the same cold night for each of them; not so in another place.
     halves = [replace(COLD, birds_over=1), replace(COLD, batch_ids=("aster 2",), birds_over=1, sentence="Another.")]

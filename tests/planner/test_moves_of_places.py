@@ -27,12 +27,11 @@ def on(day: int) -> date:
 
 
 def test_chicks_without_floor_go_to_the_other_brooder_as_a_batch_of_their_own() -> None:
-    # 150 plain birds of 200 cm2 in 20,000: 100 fit, 50 are over, one more for the rounding: 51. On day 10 they are
-    # set already, so their number stays; nobody lies in the other brooder.
+    # 150 plain birds of 200 cm2 in 20,000: 100 fit, 50 are over, which are a third. On day 10 they are set already, so
+    # that they cannot be fewer; nobody lies in the other brooder.
     found = sentences(farm(eggs("Aster", 150, *CHAIN), OTHER, *WIDE), "floor", on(10))
     assert found[0] == (
-        "Split Aster: about 50 of the 150 birds of Aster go to Other instead of Brooder on 19 Mar, as “Aster 2”; "
-        "all else stays the same for both."
+        "Split Aster: about 50 of its 150 birds go to Other instead of Brooder on 19 Mar, as “Aster 2”."
     )
 
 
@@ -55,10 +54,7 @@ def test_eggs_without_places_go_into_another_setter_and_not_into_a_hatcher() -> 
     # 130 eggs for 100 places: 30 go.
     second = replace(SETTER, id="second", name="Second", position=9)
     found = sentences(farm(eggs("Aster", 130, *CHAIN), second, WIDE[1], resized(BROODER, 90_000)), "eggs")
-    assert (
-        "Split Aster: 30 of the 130 eggs of Aster go to Second instead of Setter on 1 Mar, as “Aster 2”; "
-        "all else stays the same for both."
-    ) in found
+    assert "Split Aster: 30 of its 130 eggs go to Second instead of Setter on 1 Mar, as “Aster 2”." in found
     assert not any("go to Hatcher" in sentence for sentence in found)
 
 

@@ -125,7 +125,9 @@ def parser() -> argparse.ArgumentParser:
         help="birds by a day: hens:40, started:40 or chicks:40; exit code 1 if not",
     )
     sub.add_argument("--by", type=_day, metavar="DATE", help="the day by which they are wanted")
-    sub.add_argument("--sure", type=_count(99), default=90, metavar="PERCENT", help="in how many hatches of 100 (90)")
+    sub.add_argument(
+        "--sure", type=_count(99), metavar="PERCENT", help="in how many hatches of 100 (as the farm wants: 90)"
+    )
     word("trials", "every trial beside the plan", since="compared from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
     sub.add_argument("--weeks", type=_count(104), default=12, metavar="N", help="weeks ahead (12)")

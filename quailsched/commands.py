@@ -92,7 +92,9 @@ def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
         missing = "--want" if words.want is None else "--by"
         raise FarmError([Fault(missing, Words("nothing"), "--want and --by are accepted together")])
     what, number = words.want
-    answer = answer_to(now, words.kind, Aim(what, number, words.sure / 100), words.by, since)
+    answer = answer_to(
+        now, words.kind, Aim(what, number, (words.sure or now.season.farm.settings.sure_pct) / 100), words.by, since
+    )
     if words.json:
         _print_json(wanted_json(now, answer))
     else:

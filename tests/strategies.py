@@ -73,6 +73,7 @@ def settings_records(draw: st.DrawFn, record_id: str = "") -> Settings:
         units=draw(st.sampled_from(Units)),
         night_lows_c=tuple(draw(st.one_of(st.just([]), st.lists(low, min_size=12, max_size=12)))),
         latitude=draw(st.none() | st.floats(-90, 90)),
+        sure_pct=draw(st.integers(50, 99)),
         note=draw(_NOTES),
     )
 

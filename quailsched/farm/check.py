@@ -45,6 +45,7 @@ MOST_NAME_LETTERS = 100
 MOST_HEAT_SOURCES = 1_000
 MOST_EDGE_CM = 1_000_000
 MOST_WORK_HOURS = 10_000
+LEAST_SURE_PCT, MOST_SURE_PCT = 50, 99
 HOURS_IN_A_DAY = 24
 HOURS_IN_A_WEEK = 168
 MOST_AMOUNT = 1_000_000_000
@@ -102,6 +103,7 @@ def _settings_faults(settings: Settings) -> Iterator[Fault]:
             yield Fault("farm, night lows", low, "between -60 and 40 °C is accepted", "night_lows_c")
     if settings.latitude is not None and not -90 <= settings.latitude <= 90:
         yield Fault("farm, latitude", settings.latitude, "between -90 and 90 degrees is accepted", "latitude")
+    yield from _whole("farm, how sure", settings.sure_pct, LEAST_SURE_PCT, MOST_SURE_PCT, "sure_pct")
 
 
 def faults_of_names(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:

@@ -223,6 +223,7 @@ class Settings:
     night_lows_c: tuple[float, ...] = ()  # January to December, a cold night of that month; () if not known
     latitude: float | None = None  # degrees, north positive
     note: str = ""
+    sure_pct: int = 90  # of all hatches: how many must fit where room, or a number of birds, is at stake
 
 
 _Key = Callable[[Any], tuple[Any, ...]]

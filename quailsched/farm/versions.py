@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import MISSING, fields
 from typing import Final
 
-from quailsched.farm.records import Acceptance, Person, Place, Trial, TrialRecord
+from quailsched.farm.records import Acceptance, Person, Place, Settings, Trial, TrialRecord
 
 VERSION: Final = 2  # what is written
 
@@ -18,6 +18,7 @@ _RECORDS: Final[Mapping[type, int]] = {Acceptance: 2, Trial: 2, TrialRecord: 2}
 _FIELDS: Final[Mapping[type, Mapping[str, int]]] = {
     Place: dict.fromkeys(("heat_sources", "feeder_cm", "drinker_cm", "light_hours", "work_hours", "work_from"), 2),
     Person: {"build_hours": 2},
+    Settings: {"sure_pct": 2},
 }
 
 

@@ -49,19 +49,17 @@ class HatchOdds:
         return best
 
 
-EXCEEDED, REACHED = 0.1, 0.9  # one hatch in ten exceeds what there is room for, nine in ten reach what is counted on
-
-
-@lru_cache(maxsize=4096)
-def as_eggs(kind: Kind, eggs: int, *, of_many: bool) -> int:
-    """Eggs of which, at the expected rate, as many hatch as 1 hatch in 10 exceeds, or as 9 in 10 reach.
+@lru_cache(maxsize=16384)
+def as_eggs(kind: Kind, eggs: int, sure_pct: int, *, of_many: bool) -> int:
+    """Eggs of which, at the expected rate, as many hatch as no more do in ``sure_pct`` of 100 hatches (``of_many``),
+    or no fewer.
 
     What ``season`` works out for that number of eggs is then planned for the large, or the small, hatch.
     """
     odds, rate = hatch_odds(kind, eggs), kind.value("hatch_of_set_pct") / 100
     if of_many:
-        return math.ceil(odds.exceeded_by(EXCEEDED) / rate)
-    return max(math.floor(odds.reached_by(REACHED) / rate), 1)  # one alone is not calm; none would break no rule
+        return math.ceil(odds.exceeded_by(1 - sure_pct / 100) / rate)
+    return max(math.floor(odds.reached_by(sure_pct / 100) / rate), 1)  # one alone is not calm; none would break no rule
 
 
 def beta_of(kind: Kind) -> tuple[float, float]:

@@ -1,7 +1,7 @@
 """The most eggs for each day, from what is left in the places: no number is tried but the answer.
 
 A batch of eggs is an amount in each leg of its route: eggs, birds, and a part's birds. For each leg, place and day
-there is a most (for the hatch that 1 in 10 exceeds) and a least (calm, for the hatch that 9 in 10 reach); the eggs
+there is a most (for a large hatch) and a least (calm, for a small hatch, as sure as the farm wants to be); the eggs
 that keep to all of them are a bit set over numbers of eggs, and its highest bit is the answer.
 """
 
@@ -61,6 +61,7 @@ class Slot:
     def __init__(self, season: Season, kind: Kind, probe: Batch, stay: Stay, cap: int) -> None:
         """``probe`` is a batch on the route, ``cap`` the most eggs that are thought of."""
         self._kind, self._probe, self._cap = kind, probe, cap
+        self._sure_pct = season.farm.settings.sure_pct
         self.leg = next(leg for leg in season.footprint(probe).legs if leg.stay == stay)
         self._days = season.days(probe)
         self.hatch = timedelta(days=self._days.hatch)
@@ -89,12 +90,12 @@ class Slot:
 
     @cached_property
     def _most_masks(self) -> list[int]:
-        """By number of birds at the start of the part: the eggs of which no more hatch in 9 of 10 hatches."""
+        """By number of birds at the start of the part: the eggs of which no more come of a large hatch."""
         return list(accumulate(self._heads(of_many=True), or_))
 
     @cached_property
     def _calm_masks(self) -> list[int]:
-        """By number of birds: the eggs of which as many hatch in 9 of 10 hatches."""
+        """By number of birds: the eggs of which as many come of a small hatch."""
         return list(accumulate(reversed(self._few), or_))[::-1]
 
     @cached_property
@@ -105,7 +106,7 @@ class Slot:
         """The eggs by number of birds that the part begins with, as bits."""
         by_head: dict[int, int] = {}
         for eggs in range(1, self._cap + 1):
-            number = as_eggs(self._kind, eggs, of_many=of_many)
+            number = as_eggs(self._kind, eggs, self._sure_pct, of_many=of_many)
             head = head_of(self._kind, replace(self._probe, number=number), self.leg.stay.part)
             by_head[head] = by_head.get(head, 0) | 1 << eggs
         return [by_head.get(head, 0) for head in range(max(by_head) + 2)]

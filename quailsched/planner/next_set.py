@@ -1,7 +1,8 @@
 """When the next eggs can go in, and how many, without any new clash.
 
-Planned for chance (``outlook.hatch``): room (floor, crowd, heat, drinkers, feeders) for the hatch that only 1 in 10
-exceeds, calm pens for the one that 9 in 10 reach, everything else for the eggs that are set. How many find room comes
+Planned for chance (``outlook.hatch``), as sure as the farm wants to be (``sure_pct``, 90): room (floor, crowd, heat,
+drinkers, feeders) for the hatch that only 1 in 10 exceeds, calm pens for the one that 9 in 10 reach, everything else
+for the eggs that are set. How many find room comes
 from ``landscape``; whether the batch breaks any other rule is asked of the rules, with the batch in the farm.
 """
 
@@ -12,7 +13,7 @@ from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Origin, Part
-from quailsched.outlook.hatch import EXCEEDED, REACHED, as_eggs, hatch_odds
+from quailsched.outlook.hatch import as_eggs, hatch_odds
 from quailsched.planner.landscape import Fit, Landscape, Limit
 from quailsched.planner.routes import Route, routes_of
 from quailsched.season.clash import Clash
@@ -33,7 +34,8 @@ _WHEREVER = frozenset({"hands"})  # the same on every route
 class NextSet:
     """What can be set on ``day``: at most ``eggs`` by way of ``route``; ``limit`` is what one more would break.
 
-    ``expected`` chicks hatch on ``hatch``, ``few`` are reached by 9 hatches in 10, ``many`` exceeded by 1 in 10.
+    ``expected`` chicks hatch on ``hatch``; in ``sure_pct`` of 100 hatches ``few`` or more, and in as many ``many`` or
+    fewer.
     """
 
     day: date
@@ -78,11 +80,11 @@ def what_stops(now: Checked, one: NextSet) -> Clash | None:
 
 def broken_by(now: Checked, kind_id: str, day: date, route: Route, eggs: int) -> Clash | None:
     """The first clash that a set of ``eggs`` eggs would be part of."""
-    kind = kind_in(now.season.farm, kind_id)
+    kind, sure_pct = kind_in(now.season.farm, kind_id), now.season.farm.settings.sure_pct
     for number, of_room, of_calm in (
         (eggs, False, False),
-        (as_eggs(kind, eggs, of_many=True), True, False),
-        (as_eggs(kind, eggs, of_many=False), False, True),
+        (as_eggs(kind, eggs, sure_pct, of_many=True), True, False),
+        (as_eggs(kind, eggs, sure_pct, of_many=False), False, True),
     ):
         for clash in _new_clashes(now, kind_id, day, route, number):
             is_asked = (clash.kind in ROOM_KINDS) is of_room and (clash.kind in CALM_KINDS) is of_calm
@@ -149,7 +151,7 @@ class _Search:
         return next((clash for clash in found if clash.kind not in NO_MATTER_KINDS), None)
 
     def _answer(self, day: date, eggs: int, route: Route, limit: Limit | None) -> NextSet:
-        odds = hatch_odds(self._kind, eggs)
+        odds, sure = hatch_odds(self._kind, eggs), self._now.season.farm.settings.sure_pct / 100
         return NextSet(
             day=day,
             eggs=eggs,
@@ -157,7 +159,7 @@ class _Search:
             limit=limit,
             hatch=day + timedelta(days=self._kind.days("incubation_days")),
             expected=round(odds.expected),
-            few=odds.reached_by(REACHED),
-            many=odds.exceeded_by(EXCEEDED),
+            few=odds.reached_by(sure),
+            many=odds.exceeded_by(1 - sure),
             kind_id=self._kind_id,
         )

@@ -24,7 +24,7 @@ def next_set_text(now: Checked, found: Sequence[NextSet]) -> str:
     farm = now.season.farm
     if not found:
         return f"{farm.settings.name}: there is no place for eggs. Add a setter or a cabinet first."
-    first, last = found[0].day, found[-1].day
+    first, last, sure = found[0].day, found[-1].day, farm.settings.sure_pct
     best = best_of(tuple(found))
     lines = [f"{farm.settings.name}: the next set, {span_text(first, last)}, without any new clash", ""]
     if best is None:
@@ -33,7 +33,8 @@ def next_set_text(now: Checked, found: Sequence[NextSet]) -> str:
         lines.append(f"  Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}")
         lines.append(
             f"  by way of {route_text(farm, best)}; hatch on {named_day_text(best.hatch)}, about "
-            f"{count_text(best.expected, 'chick')} (8 hatches in 10 give {best.few:,} to {best.many:,})"
+            f"{count_text(best.expected, 'chick')} ({sure} of 100 hatches give {best.few:,} or more, and as many give "
+            f"{best.many:,} or fewer)"
         )
     lines.append("")
     for start, end, eggs, why in _stretches(now, found):

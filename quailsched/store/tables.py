@@ -32,6 +32,7 @@ class FarmRow(Table, table=True):
     units: str
     latitude: float | None
     note: str
+    sure_pct: int
 
 
 class NightLowRow(Table, table=True):

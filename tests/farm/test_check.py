@@ -139,6 +139,9 @@ def test_nights_come_by_the_dozen_and_stay_on_earth() -> None:
         "farm, night lows: 2 values cannot be used; twelve night lows are needed, January to December, or none."
     ]
     assert len(told(settings=replace(SETTINGS, night_lows_c=(99.0,) * 12))) == 12
+    assert told(settings=replace(SETTINGS, sure_pct=100)) == [
+        "farm, how sure: 100 cannot be used; a whole number from 50 to 99 is accepted."
+    ]
     assert told(settings=replace(SETTINGS, latitude=91.0)) == [
         "farm, latitude: 91.0 cannot be used; between -90 and 90 degrees is accepted."
     ]

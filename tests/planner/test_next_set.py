@@ -118,6 +118,14 @@ def test_another_brooder_or_cabinet_is_tried() -> None:
     assert only_cabinet.eggs == 100
 
 
+def test_a_farm_that_wants_to_be_surer_sets_fewer_eggs() -> None:
+    def most(sure_pct: int) -> int:
+        surer = farm(BROODER, *WIDE, settings=replace(SETTINGS, sure_pct=sure_pct), plain=False)
+        return next_sets(surer, "coturnix", MONDAY, 1)[0].eggs
+
+    assert 0 < most(99) < most(90) < most(60)
+
+
 def test_a_farm_without_egg_places_has_no_next_set() -> None:
     assert next_sets(farm(BROODER, PEN), "coturnix", MONDAY, 5) == ()
 

@@ -151,7 +151,7 @@ def test_no_way_out_lets_an_accepted_clash_grow() -> None:
         after = apply(one, way.change)
         assert open_clashes(after, clashes_of(Season(after), on(20))) == ()
     starts = {apply(one, way.change).batch("bracken").start for way in found}
-    assert min(starts) > on(31)
+    assert min(starts) >= on(31)  # none sets Bracken earlier
     quick = one.with_records(set(), (replace(tidy, clean_out_days=0),))
     found = ways_out(quick, only(clashes_of(Season(quick), on(20)), "hands"), on(20))
     assert on(30) in {apply(quick, way.change).batch("bracken").start for way in found}

@@ -11,16 +11,18 @@ from pathlib import Path
 from quailsched.farm.records import Farm
 
 _COLUMNS = {
+    "farm": ("sure_pct",),
     "place": ("heat_sources", "feeder_cm", "drinker_cm", "light_hours", "work_hours", "work_from"),
     "person": ("build_hours",),
 }
+_TAGS = {"settings": "farm"}  # a tag in the history is the name of the table, but for this one
 _TABLES = ("accepted_batch", "acceptance", "trial_record", "trial")
 
 
 def farm_1(farm: Farm) -> Farm:
     """What version 1 could hold of ``farm``."""
     return Farm(
-        farm.settings,
+        replace(farm.settings, sure_pct=90),
         tuple(
             replace(
                 place,
@@ -47,7 +49,7 @@ def make_version_1(path: Path) -> None:
             for touch in forward["touches"]:
                 for record in filter(None, touch.values()):
                     del record["version"]
-                    for field in _COLUMNS.get(record["record"], ()):
+                    for field in _COLUMNS.get(_TAGS.get(record["record"], record["record"]), ()):
                         del record[field]
             db.execute("UPDATE journal SET forward = ? WHERE number = ?", (json.dumps(forward), number))
         for table, columns in _COLUMNS.items():

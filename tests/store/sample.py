@@ -46,6 +46,7 @@ def small_farm() -> Farm:
     otherwise = (TrialRecord(CLOVER, json.dumps(tagged(bigger))), TrialRecord(ids(301), ""))
     return replace(
         small_farm_1(),
+        settings=replace(small_farm_1().settings, sure_pct=80),
         places=(
             setter,
             replace(brooder, heat_sources=2, feeder_cm=60, drinker_cm=25),

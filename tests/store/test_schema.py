@@ -100,6 +100,7 @@ def test_every_field_is_described(name: str) -> None:
         ("place", "light_hours", "Hours a day"),
         ("place", "work_hours", "Hours"),
         ("person", "build_hours", "Hours a week"),
+        ("farm", "sure_pct", "of 100"),
         ("acceptance", "amount", "in the unit of the clash"),
         ("acceptance", "birds", "count"),
         ("acceptance", "days", "days"),

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDoubleSpinBox, QGridLayout,
 
 from quailsched.desktop.forms.fields import NumberField, name_field
 from quailsched.desktop.forms.record_form import RecordForm, ask
+from quailsched.farm.check import LEAST_SURE_PCT, MOST_SURE_PCT
 from quailsched.farm.records import Settings, Units
 from quailsched.session.open_farm import OpenFarm
 
@@ -33,6 +34,8 @@ class FarmForm(RecordForm):
         self.latitude.setValue(shown.latitude or 0.0)
         self.latitude.setEnabled(shown.latitude is not None)
         self.has_latitude.toggled.connect(self.latitude.setEnabled)
+        self.sure = NumberField(LEAST_SURE_PCT, MOST_SURE_PCT, 0, " of 100 hatches")
+        self.sure.setValue(shown.sure_pct)
         self.note = QLineEdit(shown.note)
         self.add_field("name", "&Name", self.name)
         self.add_field("units", "&Units", self.units)
@@ -40,6 +43,7 @@ class FarmForm(RecordForm):
         self.add_field("night_lows_c", "", self.lows_box)
         self.add_field("has_latitude", "", self.has_latitude)
         self.add_field("latitude", "&Latitude", self.latitude, "South of the equator is negative")
+        self.add_field("sure_pct", "How &sure", self.sure, "In so many the next set has room, and enough birds")
         self.add_field("note", "N&ote", self.note)
         self.is_known.toggled.connect(self.lows_box.setEnabled)
         self.lows_box.setEnabled(self.is_known.isChecked())
@@ -70,7 +74,7 @@ class FarmForm(RecordForm):
         return round((shown - 32) * 5 / 9, 2) if self._is_us else shown
 
     def record(self) -> Settings:
-        for field in (*self.lows, self.latitude):
+        for field in (*self.lows, self.latitude, self.sure):
             field.interpretText()
         return Settings(
             id=self._before.id,
@@ -79,6 +83,7 @@ class FarmForm(RecordForm):
             night_lows_c=tuple(self._low_c(n) for n in range(12)) if self.is_known.isChecked() else (),
             latitude=self.latitude.value() if self.has_latitude.isChecked() else None,
             note=self.note.text().strip(),
+            sure_pct=round(self.sure.value()),
         )
 
 

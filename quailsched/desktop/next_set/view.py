@@ -77,8 +77,9 @@ class NextSetView(QWidget):
         left.addWidget(label("When can the next eggs go in, and how many?", "heading"))
         left.addWidget(
             label(
-                "Each day shows the most eggs that make no new clash: room for the hatch that only 1 in 10 exceeds. "
-                "Below stands what stops more. Drag the point, or use the arrow keys, to another day or fewer eggs.",
+                "Each day shows the most eggs that make no new clash, with room for all but the largest hatches "
+                "(how sure: Change › Farm). Below stands what stops more. Drag the point, or use the arrow keys, to "
+                "another day or fewer eggs.",
                 "soft",
             )
         )

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
-from quailsched.farm.faults import FarmError, Fault, Words
+from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
 from quailsched.outlook.reaching import Aim
@@ -90,7 +90,7 @@ def next_set(words: argparse.Namespace, today: date) -> int:
 def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
     if words.want is None or words.by is None:
         missing = "--want" if words.want is None else "--by"
-        raise FarmError([Fault(missing, Words("nothing"), "--want and --by are accepted together")])
+        raise FarmError([Fault(missing, Finding("it is missing"), "--want and --by are accepted together")])
     what, number = words.want
     answer = answer_to(
         now, words.kind, Aim(what, number, (words.sure or now.season.farm.settings.sure_pct) / 100), words.by, since

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import lru_cache
-from math import comb
+from itertools import count
+from math import exp, lgamma, log
 
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
@@ -43,31 +44,44 @@ def chance_of(kind: Kind, aim: Aim, eggs: int) -> float:
     Chicks are the beta-binomial of ``hatch_odds``; each lives to the age with the chance of curve "alive", and is a
     hen with a chance of one half, so those that are wanted of n chicks are binomial.
     """
-    alive = kind.at("alive", ready_age(kind, aim.what)) / kind.at("alive", 0)
+    hatched_alive = kind.at("alive", 0)
+    if not hatched_alive:
+        return 0.0
+    alive = kind.at("alive", ready_age(kind, aim.what)) / hatched_alive
     each = alive / 2 if aim.what is Wanted.HENS else alive
-    odds = hatch_odds(kind, eggs).chances
-    return sum(
-        chance * _at_least(aim.number, chicks, each) for chicks, chance in enumerate(odds) if chicks >= aim.number
-    )
+    odds, number = hatch_odds(kind, eggs).chances, aim.number
+    return sum(chance * tail for chance, tail in zip(odds[number:], _at_least(number, each), strict=False))
 
 
 def fewest_eggs(kind: Kind, aim: Aim) -> int | None:
     """The fewest eggs that are sure enough; None if even ``MOST_EGGS_TRIED`` are not."""
-    low, high = aim.number - 1, aim.number
-    while high <= MOST_EGGS_TRIED and chance_of(kind, aim, high) < aim.sure:
-        low, high = high, high * 2
-    if high > MOST_EGGS_TRIED:
-        return None
+    low, high = aim.number - 1, min(aim.number, MOST_EGGS_TRIED)
+    while chance_of(kind, aim, high) < aim.sure:
+        if high == MOST_EGGS_TRIED:
+            return None
+        low, high = high, min(high * 2, MOST_EGGS_TRIED)
     while high - low > 1:
         middle = (low + high) // 2
         low, high = (low, middle) if chance_of(kind, aim, middle) >= aim.sure else (middle, high)
     return high
 
 
-@lru_cache(maxsize=65536)
-def _at_least(number: int, of: int, each: float) -> float:
-    """The chance of at least ``number`` of ``of`` that each come with chance ``each``."""
+def _at_least(number: int, each: float) -> Iterator[float]:
+    """The chance of at least ``number`` of n that each come with chance ``each``, for n from ``number`` on.
+
+    With one more, the chance grows by that of ``number`` - 1 so far and the one more coming.
+    """
+    tail = 0.0
+    for before in count(number - 1):
+        tail += each * _exactly(number - 1, before, each)
+        yield min(tail, 1.0)
+
+
+def _exactly(number: int, of: int, each: float) -> float:
+    """The binomial chance, by logarithms: hundreds of birds are too many for powers."""
     if each >= 1:
-        return 1.0 if of >= number else 0.0
-    few = sum(comb(of, n) * each**n * (1 - each) ** (of - n) for n in range(min(number, of + 1)))
-    return max(1.0 - few, 0.0)
+        return 1.0 if number == of else 0.0
+    if each <= 0:
+        return 1.0 if number == 0 else 0.0
+    ways = lgamma(of + 1) - lgamma(number + 1) - lgamma(of - number + 1)
+    return exp(ways + number * log(each) + (of - number) * log(1 - each))

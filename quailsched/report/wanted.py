@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from quailsched.farm.units import count_text, named_day_text
-from quailsched.outlook.reaching import Wanted
+from quailsched.outlook.reaching import MOST_EGGS_TRIED, Wanted
 from quailsched.planner.next_set import NextSet, what_stops
 from quailsched.planner.wanted import Answer
 from quailsched.report.next_set import day_json, route_text
@@ -23,7 +23,9 @@ def wanted_text(now: Checked, answer: Answer, today: date) -> str:
     goal = f"{count_text(aim.number, word)}{state} by {named_day_text(answer.by)} {answer.by.year}"
     lines = [f"{farm.settings.name}: {goal}, in {aim.sure:.0%} of hatches or more", ""]
     if answer.eggs is None:
-        return "\n".join([*lines, "  No number of eggs is that sure. Ask for fewer birds, or be less sure."])
+        return "\n".join(
+            [*lines, f"  Not even {MOST_EGGS_TRIED:,} eggs are that sure. Ask for fewer birds, or be less sure."]
+        )
     takes = count_text(answer.eggs, "egg")
     lines.append(f"  That takes {takes}, set by {named_day_text(answer.latest)} at the latest.")
     if answer.latest < today:

@@ -22,7 +22,9 @@ def by_scipy(aim: Aim, eggs: int) -> float:
 
 
 @pytest.mark.parametrize("what", Wanted)
-@pytest.mark.parametrize(("number", "eggs"), [(1, 1), (10, 30), (40, 160), (40, 100), (60, 60)])
+@pytest.mark.parametrize(
+    ("number", "eggs"), [(1, 1), (10, 30), (40, 160), (40, 100), (60, 60), (400, 1_400), (700, 1_500)]
+)
 def test_the_chance_is_that_of_scipy(what: Wanted, number: int, eggs: int) -> None:
     aim = Aim(what, number, 0.9)
     assert chance_of(KIND, aim, eggs) == pytest.approx(by_scipy(aim, eggs), abs=1e-9)

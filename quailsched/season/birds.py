@@ -44,6 +44,16 @@ def birds_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> int:
     return whole(head_of(kind, batch, part) * share_on(kind, batch, day, part))
 
 
+def birds_through(kind: Kind, batch: Batch, first: int, end: int, part: Part = Part.ALL) -> list[int]:
+    """``birds_on`` for each day from ``first`` to ``end`` (half-open), counted at once."""
+    head, days = head_of(kind, batch, part), days_of(kind, batch)
+    from_age = _first_age(kind, batch, part)
+    return [
+        whole(head * _share(kind, from_age, max(day - days.hatch, from_age))) if day >= max(days.hatch, 0) else 0
+        for day in range(first, end)
+    ]
+
+
 def head_of(kind: Kind, batch: Batch, part: Part = Part.ALL) -> int:
     """How many birds ``part`` begins with: all at the hatch or when they come, a part when the batch is split."""
     total = hatched(kind, batch)
@@ -59,10 +69,15 @@ def share_on(kind: Kind, batch: Batch, day: int, part: Part = Part.ALL) -> float
     days = days_of(kind, batch)
     if day < max(days.hatch, 0):
         return 0.0
+    from_age = _first_age(kind, batch, part)
+    return _share(kind, from_age, max(day - days.hatch, from_age))
+
+
+def _first_age(kind: Kind, batch: Batch, part: Part) -> int:
+    """The age at which ``head_of`` is counted."""
     if part is Part.ALL:
-        return _share(kind, 0 if batch.origin.is_eggs else batch.age_days, day - days.hatch)
-    split_age = _split_age(kind, batch)
-    return _share(kind, split_age, max(day - days.hatch, split_age))
+        return 0 if batch.origin.is_eggs else batch.age_days
+    return _split_age(kind, batch)
 
 
 def _split_age(kind: Kind, batch: Batch) -> int:

@@ -9,11 +9,12 @@ import math
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import lru_cache
+from itertools import groupby
 from typing import NamedTuple
 
 from quailsched.farm.records import Batch, Role, Stay
 from quailsched.husbandry.kind import Kind
-from quailsched.season.birds import birds_on
+from quailsched.season.birds import birds_through
 from quailsched.season.days import Days, days_of, end_of
 
 _ANY_DAY = date(2000, 1, 1)
@@ -79,16 +80,17 @@ def _each_cm2(kind: Kind, age_days: int) -> int:
 
 
 def _runs(kind: Kind, batch: Batch, stay: Stay, days: Days, egg_place: bool) -> tuple[Run, ...]:
-    runs: list[Run] = []
-    for day in range(stay.from_day, end_of(stay, days)):
-        birds = birds_on(kind, batch, day, stay.part)
+    end = end_of(stay, days)
+    birds = birds_through(kind, batch, stay.from_day, end, stay.part)
+    loads = []
+    for day, there in zip(range(stay.from_day, end), birds, strict=True):
         eggs = batch.number if batch.origin.is_eggs and (egg_place or day < days.hatch) else 0
         each = 0 if egg_place or day < days.hatch else _each_cm2(kind, day - days.hatch)
-        last = runs[-1] if runs else None
-        if last and (last.eggs, last.birds, last.each_cm2) == (eggs, birds, each):
-            runs[-1] = replace(last, end=day + 1)
-        else:
-            runs.append(Run(day, day + 1, eggs, birds, each))
+        loads.append((eggs, there, each))
+    runs, day = [], stay.from_day
+    for load, same in groupby(loads):
+        start, day = day, day + sum(1 for _ in same)
+        runs.append(Run(start, day, *load))
     return tuple(runs)
 
 

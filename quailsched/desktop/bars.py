@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.icons import icon
-from quailsched.desktop.labels import ShortLabel
+from quailsched.desktop.labels import ShortLabel, as_it_is
 from quailsched.desktop.theme import current
 from quailsched.farm.units import count_text
 
@@ -75,7 +75,7 @@ class TopBar(QWidget):
         """What Undo and Redo would do; None where there is nothing."""
         for button, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
             button.setEnabled(label is not None)
-            button.setToolTip(f"{word}: {label}" if label else f"Nothing to {word.lower()}")
+            button.setToolTip(as_it_is(f"{word}: {label}") if label else f"Nothing to {word.lower()}")
 
     def show_clashes(self, count: int, accepted: int) -> None:
         """``count`` clashes that are open, and ``accepted`` ones, which do not count as long as they do not grow."""

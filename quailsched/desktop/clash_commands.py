@@ -9,7 +9,6 @@ from quailsched.edits.acceptances import accept, take_back
 from quailsched.farm.faults import FarmError
 from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
 from quailsched.season.severity import Severity, acceptances_of, open_clashes, severity_of
 from quailsched.session.farms import new_id
 
@@ -33,7 +32,7 @@ class ClashCommands:
         """Go along the clashes that are not accepted; where there is none, to the list of what is ahead."""
         window = self._window
         window.show_season()
-        if open_clashes(window.opened.farm, clashes_of(window.opened.season, window.today)):
+        if open_clashes(window.opened.farm, window.opened.checked.since(window.today)):
             window.season.canvas.next_clash(step)
         else:
             window.season.pick(Picked())

@@ -8,7 +8,7 @@ from datetime import date
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.fields import button
-from quailsched.desktop.labels import label
+from quailsched.desktop.labels import as_it_is, label
 from quailsched.farm.records import Farm
 from quailsched.farm.units import span_text
 from quailsched.report.clashes import in_groups, title_of, told_sentence
@@ -39,8 +39,8 @@ class ClashRows(QWidget):
         if acceptance is not None:
             reason = acceptance.reason
             text += f"\n{reason if len(reason) <= _MOST_TOLD else reason[:_MOST_TOLD].rstrip() + '…'}"
-        row = button(text.replace("&", "&&"), lambda: self._chosen(clash))
+        row = button(text, lambda: self._chosen(clash))
         row.setObjectName("row" if acceptance is None else "quietRow")
-        row.setToolTip(told_sentence(self._farm, clash))
-        row.setAccessibleDescription(row.toolTip())
+        row.setToolTip(as_it_is(told_sentence(self._farm, clash)))
+        row.setAccessibleDescription(told_sentence(self._farm, clash))
         return row

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
-from quailsched.desktop.labels import label
+from quailsched.desktop.forms.fields import button
+from quailsched.desktop.labels import as_it_is, label
 from quailsched.planner.compare import Comparison
 from quailsched.report.trial_words import change_lines
 from quailsched.report.trials import LEFT_OUT, Row, clash_lines, misfit_lines, same_text, table_rows
@@ -50,9 +51,8 @@ class ComparePanel(QFrame):
             column.addWidget(self._clash(*line))
         column.addWidget(label(same_text(comparison), "soft"))
         column.addWidget(label(LEFT_OUT, "soft"))
-        back = QPushButton("All clashes of the trial")
+        back = button("All clashes of the trial", self.back_asked.emit)
         back.setObjectName("flat")
-        back.clicked.connect(lambda: self.back_asked.emit())
         column.addWidget(back)
         self._show(page, column)
 
@@ -60,12 +60,11 @@ class ComparePanel(QFrame):
         """A clash of the trial as a button that goes to it; one that is gone as words."""
         if word == "Gone":
             return label(f"{word}: {heading}, {when}")
-        button = QPushButton(f"{heading}\n{word}, {when}")
-        button.setObjectName("row")
-        button.setToolTip(clash.sentence)
-        button.setAccessibleDescription(clash.sentence)
-        button.clicked.connect(lambda: self.clash_chosen.emit(clash))
-        return button
+        row = button(f"{heading}\n{word}, {when}", lambda: self.clash_chosen.emit(clash))
+        row.setObjectName("row")
+        row.setToolTip(as_it_is(clash.sentence))
+        row.setAccessibleDescription(clash.sentence)
+        return row
 
     def _show(self, page: QWidget, column: QVBoxLayout) -> None:
         """Put a filled page in; who has scrolled down stays there."""

@@ -6,8 +6,10 @@ from datetime import date
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from quailsched.desktop.forms.fields import button
+from quailsched.desktop.labels import as_it_is, plain
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.report.places import occupant_text, place_line
 from quailsched.season.freeing import PlaceState, place_states
@@ -22,7 +24,7 @@ class _Line(QLabel):
 
     def __init__(self, text: str, name: str = "") -> None:
         super().__init__(text)
-        self.setObjectName(name)
+        plain(self).setObjectName(name)
         self.setWordWrap(True)
 
     def sizeHint(self) -> QSize:
@@ -111,11 +113,11 @@ class FreesUp(QFrame):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(1)
-        name = QPushButton(state.place.name)
+        name = button(state.place.name, lambda: self.place_opened.emit(state.place.id))
         name.setObjectName("name")
-        name.setToolTip(place_line(season.farm, state, self.today))
-        name.setAccessibleDescription(name.toolTip())
-        name.clicked.connect(lambda: self.place_opened.emit(state.place.id))
+        line = place_line(season.farm, state, self.today)
+        name.setToolTip(as_it_is(line))
+        name.setAccessibleDescription(line)
         column.addWidget(name, alignment=Qt.AlignmentFlag.AlignLeft)
         column.addWidget(_Line(self._when(season, state)))
         column.addWidget(_Line(self._detail(state), "soft"))

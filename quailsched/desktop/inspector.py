@@ -54,7 +54,7 @@ class Inspector(QFrame):
         super().__init__(parent)
         self.setObjectName("card")
         self.today = today
-        self.cards = WayCards()
+        self.cards: WayCards | None = None  # of the clash that is shown, if it is one
         self.acceptance: AcceptanceBox | None = None
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
@@ -74,7 +74,7 @@ class Inspector(QFrame):
 
     def show_picked(self, season: Season, clashes: tuple[Clash, ...], picked: Picked) -> None:
         """Show the page for what is picked; a batch that is gone shows as nothing."""
-        page, self.acceptance = QWidget(), None
+        page, self.acceptance, self.cards = QWidget(), None, None
         column = QVBoxLayout(page)
         column.setSpacing(8)
         batch = season.farm.find(picked.batch_id) if picked.batch_id else None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from html import escape
+
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel
@@ -21,7 +23,7 @@ def label(text: str, role: str = "") -> QLabel:
 
     ``role``: heading, clashHeading, quietHeading, strong, soft, source, fault, or plain.
     """
-    made = QLabel(text)
+    made = plain(QLabel(text))
     made.setWordWrap(True)
     made.setObjectName(role)
     made.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
@@ -32,6 +34,22 @@ def label(text: str, role: str = "") -> QLabel:
         font.setBold(is_bold)
         made.setFont(font)
     return made
+
+
+def plain(made: QLabel) -> QLabel:
+    """``made`` itself, which shows a name such as "<b>Ann</b>" letter by letter. Qt would take it for markup."""
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    return made
+
+
+def as_it_is(text: str) -> str:
+    """``text`` for a tip or a message box, which have no setting for plain text."""
+    return f"<qt>{escape(text)}</qt>".replace("\n", "<br>") if "<" in text else text
+
+
+def on_button(text: str) -> str:
+    """``text`` for a button or a menu: there "&" would underline the next letter."""
+    return text.replace("&", "&&")
 
 
 class ShortLabel(QLabel):

@@ -27,7 +27,9 @@ from quailsched.desktop.forms.farm_form import edit_farm
 from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
 from quailsched.desktop.help_commands import HelpCommands
+from quailsched.desktop.labels import as_it_is, on_button
 from quailsched.desktop.next_set.view import NextSetView
+from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.setup.setup_view import SetupView
@@ -66,6 +68,7 @@ class MainWindow(QMainWindow):
         self.rail = Rail(views)
         self.season = SeasonView(today, run or self._background.run)
         self.next_set = NextSetView(opened, today, run or self._background.run)
+        self._is_thinking = False  # whether the season shows the batch that Next set thinks of
         self.setup_view = SetupView(opened, today)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.season)
@@ -132,12 +135,11 @@ class MainWindow(QMainWindow):
         """Show the farm as it is now."""
         farm = self.opened.farm
         clashes = self.opened.checked.since(self.today)
-        self.season.show_season(self.opened.checked, clashes, self.trials.ghosts())
-        years = sorted(
-            {batch.start.year for batch in farm.batches if batch.start >= self.today.replace(month=1, day=1)}
-        )
+        self.season.show_season(self.opened.checked, clashes, self._ghosts())
+        this_year = self.today.year
+        first = min((batch.start.year for batch in farm.batches if batch.start.year >= this_year), default=this_year)
         self.top.farm_name.setText(farm.settings.name)
-        self.top.season_name.setText(f"season {years[0] if years else self.today.year}")
+        self.top.season_name.setText(f"season {first}")
         still_open = len(open_clashes(farm, clashes))
         self.top.show_clashes(still_open, len(clashes) - still_open)
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
@@ -151,7 +153,7 @@ class MainWindow(QMainWindow):
         for name, label in (("undo", self.opened.undo_label), ("redo", self.opened.redo_label)):
             self.actions_by_name[name].setEnabled(label is not None)
             word = "&Undo" if name == "undo" else "&Redo"
-            self.actions_by_name[name].setText(f"{word}: {label}" if label else word)
+            self.actions_by_name[name].setText(f"{word}: {on_button(label)}" if label else word)
         is_picked = self.season.picked.batch_id is not None
         for name in ("change_picked", "remove_picked"):
             self.actions_by_name[name].setEnabled(is_picked)
@@ -175,27 +177,34 @@ class MainWindow(QMainWindow):
         try:
             action()
         except (FarmError, StoreError, CalendarError) as error:
-            QMessageBox.warning(self, "Quailsched", str(error))
+            QMessageBox.warning(self, "Quailsched", as_it_is(str(error)))
 
     # views
 
     def show_view(self, number: int) -> None:
+        if number != SEASON and self._is_thinking:
+            self._is_thinking = False
+            self.season.canvas.show_ghosts(self._ghosts())
         self.stack.setCurrentIndex(number)
         self.rail.show_chosen(number)
         if number == NEXT_SET:
             self.next_set.work_out()
             self.next_set.landscape.setFocus()
 
+    def _ghosts(self) -> tuple[Ghost, ...]:
+        """What is not in the season but drawn with it: the plan behind a trial, the batch that is thought of."""
+        return (*self.trials.ghosts(), *(self.next_set.ghosts() if self._is_thinking else ()))
+
     def show_next_set(self) -> None:
         self.show_view(NEXT_SET)
 
     def see_next_set(self) -> None:
-        """The season with the batch that is thought of as an outline, until the farm changes."""
-        ghosts = self.next_set.ghosts()
+        """The season with the batch that is thought of as an outline, until another view or farm is shown."""
+        self._is_thinking = True
+        self.season.canvas.show_ghosts(self._ghosts())
         self.show_season()
-        self.season.canvas.show_ghosts((*self.trials.ghosts(), *ghosts))
-        if ghosts:
-            self.season.canvas.go_to(ghosts[0].band.start)
+        for ghost in self.next_set.ghosts()[:1]:
+            self.season.canvas.go_to(ghost.band.start)
         self.say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.")
 
     def show_season(self) -> None:

@@ -41,7 +41,6 @@ class SeasonView(QWidget):
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
         self._is_previewing = False
-        self._before_preview = Picked()
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
@@ -112,7 +111,7 @@ class SeasonView(QWidget):
         self.side.setCurrentWidget(self.inspector)
 
     def _leave_comparison(self, picked: Picked) -> None:
-        if picked != Picked() and not self._is_previewing:
+        if picked != Picked():
             self.end_comparison()
 
     def pick(self, picked: Picked) -> None:
@@ -123,8 +122,9 @@ class SeasonView(QWidget):
         return self.canvas.scene().picked
 
     def _show_picked(self, picked: Picked) -> None:
-        if self._now is None or self._is_previewing:
+        if self._now is None:
             return
+        self._end_preview()
         self.inspector.show_picked(self._now.season, self._clashes, picked)
         if picked.clash is not None:
             self._find_ways(self._now, picked.clash)
@@ -133,8 +133,8 @@ class SeasonView(QWidget):
         cards = self.inspector.cards
 
         def show(looked: Looked | None) -> None:
-            if looked is not None and cards is self.inspector.cards:  # else something else has been picked meanwhile
-                cards.show_ways(looked)
+            if looked is not None and cards is not None and cards is self.inspector.cards:
+                cards.show_ways(looked)  # else something else has been picked meanwhile
 
         def search() -> Looked | None:
             # Whoever walks through the clashes leaves searches behind that nobody waits for.
@@ -147,16 +147,13 @@ class SeasonView(QWidget):
         if self._now is None:
             return
         after = self._now.after(apply(self._now.season.farm, way.change))
-        if not self._is_previewing:
-            self._before_preview = self.picked
         self._is_previewing = True
-        self.canvas.show_season(after.season, after.since(self.today))
+        self.canvas.preview(after.season, after.since(self.today))
 
     def _end_preview(self) -> None:
-        if self._now is not None and self._is_previewing:
-            self.canvas.show_season(self._now.season, self._clashes)
-            self.canvas.pick(self._before_preview)
+        if self._is_previewing:
             self._is_previewing = False
+            self.canvas.end_preview()
 
     def _pick_batch(self, batch_id: str) -> None:
         self.canvas.pick(Picked(batch_id=batch_id))

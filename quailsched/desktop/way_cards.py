@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, Signal
-from PySide6.QtGui import QEnterEvent
+from PySide6.QtGui import QCursor, QEnterEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.fields import tab_in_order
@@ -22,6 +22,7 @@ class WayCard(QFrame):
     def __init__(self, way: WayOut, is_best: bool) -> None:
         super().__init__()
         self.way = way
+        self._pointer = QCursor.pos()  # a card that comes up under a resting pointer was not pointed at
         self.setObjectName("best" if is_best else "quiet")
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 7, 8, 7)
@@ -35,7 +36,8 @@ class WayCard(QFrame):
         row.addWidget(self.button)
 
     def enterEvent(self, event: QEnterEvent) -> None:
-        self.entered.emit(self.way)
+        if event.globalPosition().toPoint() != self._pointer:
+            self.entered.emit(self.way)
 
     def leaveEvent(self, event: QEvent) -> None:
         self.left.emit()

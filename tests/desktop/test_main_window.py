@@ -60,6 +60,12 @@ def row_of(window: MainWindow, text: str) -> QPushButton:
     return next(button for button in buttons if text in button.text() and button.isVisible())
 
 
+def cards_of(window: MainWindow) -> list[WayCard]:
+    """The ways out that the panel shows."""
+    cards = window.season.inspector.cards
+    return cards.findChildren(WayCard) if cards is not None else []
+
+
 def test_buttons_of_the_panel_do_what_they_say(window: MainWindow, qtbot: QtBot) -> None:
     qtbot.mouseClick(row_of(window, "Tub brooder is too small"), LEFT)
     clash = window.season.picked.clash
@@ -272,7 +278,7 @@ def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window:
     clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
     canvas = window.season.canvas
     canvas.show_clash(clash)
-    card = window.season.inspector.cards.findChildren(WayCard)[0]
+    card = cards_of(window)[0]
     assert card.way.sentence.startswith("Set Gorse 1 day later")
     gorse = batch_id(window, "Gorse")
 
@@ -301,7 +307,7 @@ def test_the_tab_key_comes_to_the_ways_out_before_the_buttons_below_them(window:
     window.season._run = run_at_once
     clash = next(c for c in clashes_of(window.opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
     window.season.canvas.show_clash(clash)
-    cards = window.season.inspector.cards.findChildren(WayCard)
+    cards = cards_of(window)
     qtbot.waitUntil(cards[-1].button.isVisible)
     cards[-1].button.setFocus()
     qtbot.keyClick(cards[-1].button, Qt.Key.Key_Tab)
@@ -315,6 +321,6 @@ def test_work_beside_the_window_comes_back_on_its_thread(opened: OpenFarm, qtbot
     qtbot.addWidget(made)
     clash = next(c for c in clashes_of(opened.season, date(2027, 4, 6)) if c.kind == "cleanout")
     made.season.canvas.show_clash(clash)
-    assert made.season.inspector.cards.findChildren(WayCard) == []
-    qtbot.waitUntil(lambda: bool(made.season.inspector.cards.findChildren(WayCard)), timeout=20_000)
+    assert cards_of(made) == []
+    qtbot.waitUntil(lambda: bool(cards_of(made)), timeout=20_000)
     made.close()

@@ -11,14 +11,13 @@ from quailsched.desktop.forms.dates import day_field, day_of, days_field
 from quailsched.desktop.forms.fields import name_field
 from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.desktop.forms.route_field import RouteField
+from quailsched.desktop.labels import plain
 from quailsched.edits.change import apply
 from quailsched.edits.records import put
 from quailsched.farm.check import MOST_EGGS
 from quailsched.farm.records import Batch, Farm, Origin, Stay
 from quailsched.husbandry.handbook import handbook
-from quailsched.season.clashes import clashes_of
 from quailsched.season.route import usual_route
-from quailsched.season.season import Season
 from quailsched.session.farms import new_id
 from quailsched.session.faults import FarmError
 from quailsched.session.open_farm import OpenFarm
@@ -58,8 +57,8 @@ class BatchForm(RecordForm):
         self.route = RouteField(opened.farm)
         self.note = QLineEdit(shown.note)
         self._add_fields()
-        self._old_clashes = clashes_of(opened.season)
-        self.follows, self.brings = QLabel(), QLabel()
+        self._now = opened.checked
+        self.follows, self.brings = plain(QLabel()), plain(QLabel())
         for foot in (self.follows, self.brings):
             foot.setWordWrap(True)
             foot.setContentsMargins(11, 0, 11, 0)  # in line with the fields
@@ -133,10 +132,10 @@ class BatchForm(RecordForm):
             farm = apply(self.opened.farm, put(self.opened.farm, self.record()))
         except FarmError:
             return
-        season = Season(farm)
+        after = self._now.after(farm)
         batch = farm.batch(self._id)
-        self.follows.setText(follows_text(season, batch))
-        listed, fresh = clashes_with(self._id, self._old_clashes, clashes_of(season))
+        self.follows.setText(follows_text(after.season, batch))
+        listed, fresh = clashes_with(self._id, self._now.clashes, after.clashes)
         self.brings.setObjectName("fault" if listed else "soft")
         self.brings.setText(clashes_text(farm, listed, fresh, batch.start))
         self.brings.style().unpolish(self.brings)

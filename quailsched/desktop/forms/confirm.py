@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from quailsched.desktop.labels import as_it_is
 from quailsched.edits.records import remove
 from quailsched.session.faults import FarmError, StoreError
 from quailsched.session.open_farm import OpenFarm
@@ -13,7 +14,7 @@ def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> b
     """Remove a record if the keeper says so; a refusal is shown in its own words."""
     try:
         change = remove(opened.farm, record_id)
-        box = QMessageBox(QMessageBox.Icon.Question, "Quailsched", f"{change.label}?", parent=parent)
+        box = QMessageBox(QMessageBox.Icon.Question, "Quailsched", as_it_is(f"{change.label}?"), parent=parent)
         box.setInformativeText("Undo brings it back.")
         yes = box.addButton("Remove", QMessageBox.ButtonRole.AcceptRole)
         box.addButton("Keep", QMessageBox.ButtonRole.RejectRole)
@@ -24,6 +25,6 @@ def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> b
             return False
         opened.apply(change)
     except (FarmError, StoreError) as error:
-        QMessageBox.warning(parent, "Quailsched", str(error))
+        QMessageBox.warning(parent, "Quailsched", as_it_is(str(error)))
         return False
     return True

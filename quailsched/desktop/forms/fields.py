@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from quailsched.desktop.labels import on_button
 from quailsched.desktop.theme import current
 
 _Field = QLineEdit | QAbstractSpinBox | QComboBox
@@ -147,8 +148,8 @@ def name_field(text: str) -> QLineEdit:
 
 
 def button(text: str, action: Callable[[], object]) -> QPushButton:
-    """A plain button that is not pressed by Return in another field."""
-    made = QPushButton(text)
+    """A plain button that is not pressed by Return in another field. ``text`` may hold any name."""
+    made = QPushButton(on_button(text))
     made.setAutoDefault(False)
     made.clicked.connect(lambda: action())
     return made

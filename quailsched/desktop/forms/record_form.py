@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.forms.fields import dress, focus_in, line_height
+from quailsched.desktop.labels import plain
 from quailsched.edits.change import Change
 from quailsched.edits.records import put
 from quailsched.farm.records import Record
@@ -205,7 +206,7 @@ def ask(form: RecordForm) -> str | None:
 
 
 def _sentence() -> QLabel:
-    label = QLabel()
+    label = plain(QLabel())
     label.setObjectName("fault")
     label.setWordWrap(True)
     label.hide()

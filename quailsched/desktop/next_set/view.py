@@ -23,10 +23,11 @@ from quailsched.desktop.next_set.landscape import Landscape, number_of
 from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
 from quailsched.desktop.tasks import Run
 from quailsched.edits.records import put
+from quailsched.farm.check import MOST_EGGS
 from quailsched.farm.records import Batch, Farm, Origin, Part
 from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
-from quailsched.planner.next_set import NextSet, best_of, next_sets, what_stops
+from quailsched.planner.next_set import NextSet, best_of, next_sets_of, what_stops
 from quailsched.report.inspect import odds_text
 from quailsched.season.season import Season
 from quailsched.session.farms import new_id
@@ -45,6 +46,7 @@ class NextSetView(QWidget):
         super().__init__()
         self.opened, self.today, self._run = opened, today, run
         self._worked_out: tuple[Farm, str] | None = None
+        self._is_shown = False  # whether ``_days`` are those of ``_worked_out``
         self._days: tuple[NextSet, ...] = ()
         self._one: NextSet | None = None
         self.kind = QComboBox()
@@ -53,7 +55,8 @@ class NextSetView(QWidget):
         self.kind.setAccessibleName("Kind")
         self.landscape = Landscape()
         self.state = label("", "soft")
-        self.eggs = QSpinBox()
+        self.eggs = QSpinBox(minimum=0, maximum=MOST_EGGS)
+        self.eggs.setKeyboardTracking(False)  # a number is looked at when it is typed, not figure by figure
         self.eggs.setAccessibleName("Eggs")
         self.eggs.setEnabled(False)
         self.button = QPushButton("Set eggs")
@@ -124,27 +127,29 @@ class NextSetView(QWidget):
 
     def set_farm(self, opened: OpenFarm) -> None:
         self.opened = opened
-        self._worked_out = None
+        self._worked_out, self._is_shown = None, False
 
     def work_out(self) -> None:
         """Work the days out anew if the farm or the kind is another than the one that is shown."""
         wanted = (self.opened.farm, self.kind.currentData())
         if self._worked_out == wanted:
             return
-        self._worked_out = wanted
+        self._worked_out, self._is_shown = wanted, False
+        self._arm(False)  # what is shown is of another farm or kind
         self.state.setText("Trying every day …")
-        farm, kind_id = wanted
+        (farm, kind_id), now = wanted, self.opened.checked
 
         def show(days: tuple[NextSet, ...]) -> None:
             if self._worked_out == wanted:  # else the farm has changed meanwhile
                 self._show(farm, days)
 
         def search() -> tuple[NextSet, ...]:
-            return next_sets(farm, kind_id, self.today, DAYS) if self._worked_out == wanted else ()
+            return next_sets_of(now, kind_id, self.today, DAYS) if self._worked_out == wanted else ()
 
         self._run(search, show)
 
     def _show(self, farm: Farm, days: tuple[NextSet, ...]) -> None:
+        self._is_shown = True
         best = best_of(days)
         kept = self._one.day if self._one is not None else None
         self._days = days
@@ -164,11 +169,9 @@ class NextSetView(QWidget):
     def _chosen(self, number: int, eggs: int) -> None:
         one = self._one = self._days[number]
         self._title.setText(f"{named_day_text(one.day)} {one.day.year}")
-        with QSignalBlocker(self.eggs):
-            self.eggs.setRange(min(1, one.eggs), max(one.eggs, 0))
+        with QSignalBlocker(self.eggs):  # more than the most was typed: the most stands there again
             self.eggs.setValue(eggs)
-        for part in (self.eggs, self.button, self.look):
-            part.setEnabled(one.eggs > 0)
+        self._arm(self._is_shown and one.eggs > 0)
         while (item := self._rows.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:
@@ -178,6 +181,10 @@ class NextSetView(QWidget):
             self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(label(text), row, 1)
         self._name_button()
+
+    def _arm(self, can_set: bool) -> None:
+        for part in (self.eggs, self.button, self.look):
+            part.setEnabled(can_set)
 
     def _what_follows(self, one: NextSet, eggs: int) -> list[tuple[str, str]]:
         farm = self.opened.farm
@@ -202,7 +209,8 @@ class NextSetView(QWidget):
     def ghosts(self) -> tuple[Ghost, ...]:
         """The outlines of the batch that is thought of, for the canvas of the season."""
         one = self._one
-        if one is None or not one.eggs or self._worked_out is None or self._worked_out[0] is not self.opened.farm:
+        is_of_now = self._is_shown and self._worked_out is not None and self._worked_out[0] is self.opened.farm
+        if one is None or not one.eggs or not is_of_now:
             return ()
         batch = self._batch(one, self.eggs.value())
         season = self.opened.season
@@ -217,7 +225,7 @@ class NextSetView(QWidget):
             )
 
     def _ask(self) -> None:
-        if self._one is not None and self._one.eggs:
+        if self._one is not None and self._one.eggs and self._is_shown:
             batch = self._batch(self._one, self.eggs.value())
             label_text = f"Set {count_text(batch.number, 'egg')} of {batch.name} on {day_text(batch.start)}"
             self.set_asked.emit(put(self.opened.farm, batch, label_text))

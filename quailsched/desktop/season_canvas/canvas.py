@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPoint, QPointF, QSize, Qt, Signal
@@ -47,8 +48,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.today = today
         self._season: Season | None = None
         self._clashes: tuple[Clash, ...] = ()
-        self._contents: tuple[LaneContent, ...] = ()
-        self._links: tuple[Link, ...] = ()
+        self._shown = _Shown()
         self._ghosts: tuple[Ghost, ...] = ()
         self._scale = TimeScale(today, 5.0)
         self._picked, self._hovered = Picked(), Picked()
@@ -63,8 +63,7 @@ class SeasonCanvas(QAbstractScrollArea):
     def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
         """Show ``season`` with ``clashes``; what is picked stays picked if it still exists."""
         self._season, self._clashes = season, clashes
-        self._contents = lane_contents(season, clashes)
-        self._links = links(season, self._contents)
+        self._shown = _shown(season, clashes)
         if self._picked.batch_id is not None and season.farm.find(self._picked.batch_id) is None:
             self.pick(Picked())
         if self._picked.clash is not None:
@@ -73,6 +72,17 @@ class SeasonCanvas(QAbstractScrollArea):
         if self._is_fitted:
             self.fit()
         self._lay_out()
+
+    def preview(self, season: Season, clashes: tuple[Clash, ...]) -> None:
+        """Draw another season until ``end_preview``; what is picked, and what the keys walk through, stays."""
+        self._shown = _shown(season, clashes)
+        self._lay_out()
+
+    def end_preview(self) -> None:
+        """Draw the season of ``show_season`` again."""
+        if self._season is not None:
+            self._shown = _shown(self._season, self._clashes)
+            self._lay_out()
 
     def show_ghosts(self, ghosts: tuple[Ghost, ...]) -> None:
         """Draw these outlines with the season, until others are given. They cannot be picked."""
@@ -141,11 +151,11 @@ class SeasonCanvas(QAbstractScrollArea):
         return open_clashes(self._season.farm, self._clashes) if self._season is not None else ()
 
     def scene(self) -> Scene:
-        farm = self._season.farm if self._season else None
+        farm = self._shown.season.farm if self._shown.season else None
         batches = farm.batches if farm else ()
         return Scene(
             lanes=self._lanes(),
-            links=self._links,
+            links=self._shown.links,
             scale=self._scale,
             today=self.today,
             left=self._left(),
@@ -162,7 +172,7 @@ class SeasonCanvas(QAbstractScrollArea):
     # geometry
 
     def _bands(self) -> list[Band]:
-        return [band for content in self._contents for band in content.bands]
+        return [band for content in self._shown.contents for band in content.bands]
 
     def _ghost_bands(self) -> list[Band]:
         return [ghost.band for ghost in self._ghosts]
@@ -178,9 +188,10 @@ class SeasonCanvas(QAbstractScrollArea):
     def _left(self) -> float:
         bold = self.font()
         bold.setBold(True)
-        names = [QFontMetricsF(bold).horizontalAdvance(content.place.name) for content in self._contents]
+        names = [QFontMetricsF(bold).horizontalAdvance(content.place.name) for content in self._shown.contents]
         rooms = [
-            self.fontMetrics().horizontalAdvance(_room_text(self._season, content)) * 0.9 for content in self._contents
+            self.fontMetrics().horizontalAdvance(_room_text(self._season, content)) * 0.9
+            for content in self._shown.contents
         ]
         return max([*names, *rooms, 60.0]) + 22
 
@@ -189,7 +200,7 @@ class SeasonCanvas(QAbstractScrollArea):
 
     def _lanes(self) -> tuple[Lane, ...]:
         height = self.viewport().height() - self._head() - 4
-        return place_lanes(self._contents, self.fontMetrics().height(), height)
+        return place_lanes(self._shown.contents, self.fontMetrics().height(), height)
 
     def _set_scale(self, scale: TimeScale) -> None:
         self._scale = TimeScale(self._first_day(), scale.day_px)
@@ -358,6 +369,20 @@ class SeasonCanvas(QAbstractScrollArea):
             return f"Batch {batch.name}, {what}, {batch.start}"
         count = count_text(len(self._open()), "clash", "clashes")
         return f"{count}. Left and right go through batches, up and down through clashes."
+
+
+@dataclass(frozen=True, slots=True)
+class _Shown:
+    """What is drawn: a season in lanes, with the curves between them."""
+
+    season: Season | None = None
+    contents: tuple[LaneContent, ...] = ()
+    links: tuple[Link, ...] = ()
+
+
+def _shown(season: Season, clashes: tuple[Clash, ...]) -> _Shown:
+    contents = lane_contents(season, clashes)
+    return _Shown(season, contents, links(season, contents))
 
 
 def _same_clash(old: Clash, clashes: tuple[Clash, ...]) -> Clash | None:

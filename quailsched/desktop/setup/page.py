@@ -8,6 +8,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSortFilterProxyM
 from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QPushButton, QTableView, QVBoxLayout, QWidget
 
+from quailsched.desktop.labels import plain
 from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
 from quailsched.desktop.setup.tables import Row
 
@@ -84,7 +85,7 @@ class TablePage(QWidget):
         self.empty.setObjectName("soft")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.empty.setWordWrap(True)
-        self.whole = QLabel()
+        self.whole = plain(QLabel())
         self.whole.setObjectName("soft")
         self.whole.setWordWrap(True)
         column = QVBoxLayout(self)

@@ -124,7 +124,7 @@ class SetupView(QWidget):
         if number == FIGURES:
             self.figures.show_rows(figure_rows(self.opened.season, self.kind.currentData()))
         else:
-            self.pages[number].show_rows(TABLES[number].rows(self.opened.season, self.today))
+            self.pages[number].show_rows(TABLES[number].rows(self.opened.checked, self.today))
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

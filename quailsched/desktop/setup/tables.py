@@ -15,7 +15,7 @@ from quailsched.report.clashes import said_severity, title_of
 from quailsched.report.figures import unit_text
 from quailsched.report.places import place_line, room_text
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import clashes_of
+from quailsched.season.clashes import Checked
 from quailsched.season.freeing import place_states
 from quailsched.season.occupancy import room_of
 from quailsched.season.season import Season
@@ -37,7 +37,7 @@ class Table:
 
     title: str
     headings: tuple[str, ...]
-    rows: Callable[[Season, date], list[Row]]
+    rows: Callable[[Checked, date], list[Row]]
     empty: str
 
 
@@ -47,7 +47,8 @@ def _row(key: str, *cells: str | tuple[str, object]) -> Row:
     return Row(key, texts, tuple(cell.casefold() if isinstance(cell, str) else cell[1] for cell in cells))
 
 
-def place_rows(season: Season, today: date) -> list[Row]:
+def place_rows(now: Checked, today: date) -> list[Row]:
+    season = now.season
     return [
         _row(
             state.place.id,
@@ -61,9 +62,9 @@ def place_rows(season: Season, today: date) -> list[Row]:
     ]
 
 
-def person_rows(season: Season, today: date) -> list[Row]:
+def person_rows(now: Checked, today: date) -> list[Row]:
     rows = []
-    for person in season.farm.people:
+    for person in now.season.farm.people:
         ahead = [span for span in person.away if span.end > today]
         away = "; ".join(span_text(s.start, s.last_day, today) + (f" ({s.reason})" if s.reason else "") for s in ahead)
         grown = "grown-up" if person.is_grown_up else "young person"
@@ -71,9 +72,9 @@ def person_rows(season: Season, today: date) -> list[Row]:
     return rows
 
 
-def batch_rows(season: Season, today: date) -> list[Row]:
+def batch_rows(now: Checked, today: date) -> list[Row]:
     """The season in words: the table that says what the canvas shows."""
-    clashes = clashes_of(season, today)
+    season, clashes = now.season, now.since(today)
     rows = []
     for batch in season.farm.batches:
         days = season.days(batch)

@@ -1,10 +1,12 @@
 """The window by real keys and mouse: what is picked, moved, undone and shown."""
 
+from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
@@ -12,10 +14,12 @@ from pytestqt.qtbot import QtBot
 from quailsched.desktop.actions import COMMANDS
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
+from quailsched.desktop.season_canvas.lanes import lane_contents
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import run_at_once
 from quailsched.desktop.theme import DARK, LIGHT, show_theme
 from quailsched.desktop.way_cards import WayCard
+from quailsched.edits.records import put
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
@@ -324,3 +328,43 @@ def test_work_beside_the_window_comes_back_on_its_thread(opened: OpenFarm, qtbot
     assert cards_of(made) == []
     qtbot.waitUntil(lambda: bool(cards_of(made)), timeout=20_000)
     made.close()
+
+
+def test_ways_out_that_come_after_their_clash_was_left_are_dropped(window: MainWindow, qtbot: QtBot) -> None:
+    late: list[Callable[[], None]] = []
+    window.season._run = lambda work, done: late.append(lambda: done(work()))
+    window.season.canvas.show_clash(next(c for c in window.opened.checked.clashes if c.kind == "floor"))
+    work = late.pop()
+    qtbot.keyClick(window.season.canvas, Qt.Key.Key_Escape)
+    # The page has gone for good, as it has in a program that runs: tests alone put that off.
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+    work()
+    assert window.season.inspector.cards is None
+
+
+def test_going_on_to_the_next_clash_ends_a_preview_and_shows_its_panel(window: MainWindow, qtbot: QtBot) -> None:
+    window.season._run = run_at_once
+    canvas = window.season.canvas
+    first, second = window.opened.checked.since(date(2027, 4, 6))[:2]
+    canvas.show_clash(first)
+    cards_of(window)[0].entered.emit(cards_of(window)[0].way)  # the pointer rests on it
+    window.actions_by_name["next_clash"].trigger()
+    assert window.season.picked.clash == second
+    assert row_of(window, "All clashes").isVisible()
+    panel = [one.text() for one in window.season.inspector.findChildren(QLabel) if one.isVisible()]
+    assert second.sentence in panel
+    real = lane_contents(window.opened.season, window.opened.checked.since(date(2027, 4, 6)))
+    assert tuple(lane.content for lane in canvas.scene().lanes) == real  # no preview any more
+
+
+def test_names_are_shown_letter_by_letter(window: MainWindow) -> None:
+    clover = window.opened.farm.batch(batch_id(window, "Clover"))
+    window.take_change(put(window.opened.farm, replace(clover, name="<b>Salt</b> & Pepper")))
+    window.season.pick(Picked(batch_id=clover.id))
+    heading = window.season.inspector.findChildren(QLabel)[0]
+    shown = [one for one in window.season.inspector.findChildren(QLabel) if one.text() == "<b>Salt</b> & Pepper"]
+    assert shown
+    assert all(one.textFormat() is Qt.TextFormat.PlainText for one in [heading, *shown])
+    window.season.canvas.show_clash(next(c for c in window.opened.checked.clashes if clover.id in c.batch_ids))
+    assert row_of(window, "Show <b>Salt</b> && Pepper").isVisible()  # "&&" is drawn as "&"
+    assert "&lt;b&gt;Salt" in window.top.undo.toolTip()

@@ -1,5 +1,6 @@
 """The Next set view: a day is chosen by keys or mouse, and its eggs are set as one step."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
@@ -122,3 +123,49 @@ def test_the_batch_thought_of_is_an_outline_in_the_season_until_the_farm_changes
     assert window.opened.farm.batches == ()
     window.opened.apply(put(window.opened.farm, replace(BROODER, floor_cm2=18_000)))
     assert window.season.canvas.scene().ghosts == ()
+
+
+def test_nothing_can_be_set_while_the_days_are_worked_out_anew(window: MainWindow, qtbot: QtBot) -> None:
+    view, late = window.next_set, list[Callable[[], None]]()
+    view.landscape.choose(4)
+    view._run = lambda work, done: late.append(lambda: done(work()))
+    qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
+    assert len(window.opened.farm.batches) == 1
+    for part in (view.button, view.eggs, view.look):
+        assert not part.isEnabled()
+    view.landscape.choose(5)  # what is shown is still of the farm before
+    qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
+    assert len(window.opened.farm.batches) == 1
+    late.pop()()
+    view.landscape.choose(4)
+    assert view.button.isEnabled() == (view._days[4].eggs > 0)
+    view.kind.setCurrentIndex(1)
+    assert not view.button.isEnabled()
+    late.pop()()
+    assert {one.kind_id for one in view._days} == {"coturnix-heavy"}
+
+
+def test_more_eggs_than_the_day_takes_cannot_be_typed(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    most = view.eggs.value()
+    view.eggs.selectAll()
+    qtbot.keyClicks(view.eggs, "99999")
+    qtbot.keyClick(view.eggs, Qt.Key.Key_Return)
+    assert view.eggs.value() == most
+
+
+def test_the_outline_goes_with_the_next_set_and_stays_when_only_colours_change(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    qtbot.mouseClick(view.look, Qt.MouseButton.LeftButton)
+    first = window.season.canvas.scene().ghosts
+    window.actions_by_name["show_dark"].trigger()
+    assert [ghost.band.start for ghost in window.season.canvas.scene().ghosts] == [g.band.start for g in first]
+    window.show_next_set()
+    view.landscape.choose(6)
+    window.show_season()
+    assert window.season.canvas.scene().ghosts == ()
+    window.actions_by_name["show_light"].trigger()

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from quailsched.edits.change import Change, Touch
 from quailsched.edits.records import sound
-from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.records import Acceptance, Farm, Place
 from quailsched.farm.units import names_text
 from quailsched.season.clash import Clash
@@ -59,7 +59,16 @@ def _reason(text: str) -> str:
     """``text`` on one line. Raises FarmError if it is empty or too long."""
     words = " ".join(text.split())
     if not words:
-        raise FarmError([Fault("accept a clash, reason", words, "a word of why you live with it is needed", "reason")])
+        raise FarmError(
+            [
+                Fault(
+                    "accept a clash, reason",
+                    Finding("it is empty"),
+                    "a word of why you live with it is needed",
+                    "reason",
+                )
+            ]
+        )
     if len(words) > MOST_REASON_LETTERS:
         accepted = f"a reason of up to {MOST_REASON_LETTERS} letters is accepted"
         raise FarmError([Fault("accept a clash, reason", f"{words[:40]}…", accepted, "reason")])

@@ -121,7 +121,7 @@ def _text_faults(what: str, text: str, field: str = "name") -> Iterator[Fault]:
     """Every list shows a name within one line, so it must fit there."""
     where = f"{what}, {field}"
     if not text.strip():
-        yield Fault(where, text, f"a {field} of at least one letter is needed", field)
+        yield Fault(where, Finding("it is empty"), f"a {field} of at least one letter is needed", field)
     elif len(text) > MOST_NAME_LETTERS:
         start = " ".join(text[:40].split())
         yield Fault(where, f"{start}…", f"a {field} of up to {MOST_NAME_LETTERS} letters is accepted", field)

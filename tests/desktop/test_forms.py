@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from typing import TypeVar
 
 import pytest
-from PySide6.QtCore import QDate, QPoint, QPointF, Qt, QTimer
+from PySide6.QtCore import QDate, QLocale, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication, QDateEdit, QLabel, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
@@ -16,6 +16,7 @@ from quailsched.desktop.forms.batch_form import BatchForm
 from quailsched.desktop.forms.confirm import remove_record
 from quailsched.desktop.forms.dates import day_field, day_of
 from quailsched.desktop.forms.farm_form import FarmForm
+from quailsched.desktop.forms.fields import NumberField
 from quailsched.desktop.forms.figure_form import FigureForm
 from quailsched.desktop.forms.person_form import PersonForm
 from quailsched.desktop.forms.place_form import PlaceForm
@@ -559,3 +560,29 @@ def test_forms_are_freed_when_they_are_gone(opened: OpenFarm, today: date, qtbot
     qtbot.waitUntil(lambda: gone == [True])
     gc.collect()
     assert seen() is None
+
+
+@pytest.mark.parametrize("language", ["C", "en_US", "de_DE"])
+@pytest.mark.parametrize(
+    ("decimals", "typed", "value"),
+    [
+        (1, "1,5", 1.5),
+        (1, "1.5", 1.5),
+        (0, "13,000", 13_000),
+        (0, "13.000", 13_000),
+        (0, "1,5", 1),  # never fifteen
+        (0, "999999", 20_000),  # the most: it stands there, to be seen
+        (1, "-3", 0),
+    ],
+)
+def test_a_typed_number_is_never_another_one(
+    qtbot: QtBot, language: str, decimals: int, typed: str, value: float
+) -> None:
+    field = NumberField(0, 20_000, decimals, " cm")
+    field.setLocale(QLocale(language))
+    qtbot.addWidget(field)
+    field.show()
+    field.selectAll()
+    qtbot.keyClicks(field, typed)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert field.value() == value

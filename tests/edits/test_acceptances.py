@@ -68,7 +68,7 @@ def test_a_clash_that_stops_the_plan_is_refused() -> None:
 
 @pytest.mark.parametrize("reason", ["", "   ", "\t\n"])
 def test_a_reason_is_asked_for(reason: str) -> None:
-    with pytest.raises(FarmError, match="reason: “” cannot be used; a word of why you live with it is needed") as told:
+    with pytest.raises(FarmError, match="reason: it is empty; a word of why you live with it is needed") as told:
         lived_with(PLAN, calm_in(PLAN, "run")[0], reason)
     assert [fault.field for fault in told.value.faults] == ["reason"]
 

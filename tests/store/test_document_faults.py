@@ -161,7 +161,7 @@ FAULTS: list[tuple[Callable[[Document], object], str]] = [
     (lambda d: d["farm"].update(id="mine"), "farm, id: “mine” cannot be used; a UUID such as"),
     (lambda d: d["farm"].update(night_lows_c=[1, 2]), "farm, night lows: 2 values cannot be used; twelve"),
     (lambda d: d["farm"].update(night_lows_c=["cold"]), "farm, night_lows_c, item 1: “cold” cannot be used; a number"),
-    (lambda d: d["farm"].update(name=" "), "farm, name: “ ” cannot be used; a name of at least one letter"),
+    (lambda d: d["farm"].update(name=" "), "farm, name: it is empty; a name of at least one letter"),
     (
         lambda d: d["people"][0]["away"][0].update(end="2027-04-01"),
         "person Ann, away: “2027-05-01 to 2027-04-01” cannot be used; the end is",

@@ -6,7 +6,6 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDoubleSpinBox, QGridLayout,
 
 from quailsched.desktop.forms.fields import NumberField, name_field
 from quailsched.desktop.forms.record_form import RecordForm, ask
-from quailsched.farm.check import LEAST_SURE_PCT, MOST_SURE_PCT
 from quailsched.farm.records import Settings, Units
 from quailsched.session.open_farm import OpenFarm
 
@@ -34,7 +33,7 @@ class FarmForm(RecordForm):
         self.latitude.setValue(shown.latitude or 0.0)
         self.latitude.setEnabled(shown.latitude is not None)
         self.has_latitude.toggled.connect(self.latitude.setEnabled)
-        self.sure = NumberField(LEAST_SURE_PCT, MOST_SURE_PCT, 0, " of 100 hatches")
+        self.sure = NumberField(0, 100, 0, " of 100 hatches")  # the check says what is accepted
         self.sure.setValue(shown.sure_pct)
         self.note = QLineEdit(shown.note)
         self.add_field("name", "&Name", self.name)

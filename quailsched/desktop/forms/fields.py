@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
@@ -23,12 +24,50 @@ from quailsched.desktop.theme import current
 _Field = QLineEdit | QAbstractSpinBox | QComboBox
 
 
+_THOUSANDS = re.compile(r"-?\d{1,3}([.,]\d{3})+")
+
+
 class NumberField(QDoubleSpinBox):
-    """A number that shows no more decimals than it has, but at least ``fewest``: "15 days", "0.3168 m²"."""
+    """A number that shows no more decimals than it has, but at least ``fewest``: "15 days", "0.3168 m²".
+
+    Comma and point are both read as the decimal mark, whatever the desktop's language; in a field of whole numbers
+    "13,000" is thousands. A number beyond the most can be typed, and the nearest that is accepted stands there then.
+    """
 
     def __init__(self, least: float, most: float, decimals: int, suffix: str, fewest: int = 0) -> None:
         self._fewest = fewest
         super().__init__(minimum=least, maximum=most, decimals=decimals, suffix=suffix)
+        self.setCorrectionMode(QAbstractSpinBox.CorrectionMode.CorrectToNearestValue)
+
+    def _marked(self, text: str) -> str:
+        """``text`` with the decimal mark of the desktop's language, and without marks of thousands."""
+        number = text.removesuffix(self.suffix()).strip()
+        if self.decimals() == 0 and _THOUSANDS.fullmatch(number):
+            return text.replace(",", "").replace(".", "")
+        return text.replace(",", ".").replace(".", self.locale().decimalPoint())
+
+    def validate(self, text: str, at: int) -> tuple[QValidator.State, str, int]:
+        marked = self._marked(text)
+        state, _, _ = super().validate(marked, at)
+        if state is QValidator.State.Invalid and self._number_in(marked) is not None:
+            state = QValidator.State.Intermediate  # too much, or with decimals that there are not: told by the field
+        return state, text, at
+
+    def _number_in(self, text: str) -> float | None:
+        number = text.removesuffix(self.suffix()).strip().replace(self.locale().decimalPoint(), ".")
+        try:
+            return float(number) if number.strip("-").replace(".", "", 1).isdecimal() else None
+        except ValueError:
+            return None
+
+    def fixup(self, text: str) -> str:
+        number = self._number_in(self._marked(text))
+        if number is None or (self.decimals() == 0 and number != round(number)):
+            number = self.value()  # Qt would take the mark away, and make 15 of 1,5
+        return self.textFromValue(min(max(number, self.minimum()), self.maximum())) + self.suffix()
+
+    def valueFromText(self, text: str) -> float:
+        return super().valueFromText(self._marked(text))
 
     def textFromValue(self, value: float) -> str:
         text = super().textFromValue(value)
@@ -52,7 +91,9 @@ class MaybeField(NumberField):
         return text.removesuffix(self.suffix()).strip() in ("", self.suffix().strip(), self.specialValueText())
 
     def validate(self, text: str, at: int) -> tuple[QValidator.State, str, int]:
-        return (QValidator.State.Acceptable, text, at) if self._is_empty(text) else super().validate(text, at)
+        if self._is_empty(text):
+            return QValidator.State.Acceptable, text, at
+        return super().validate(text, at)
 
     def valueFromText(self, text: str) -> float:
         return self._NOTHING if self._is_empty(text) else super().valueFromText(text)

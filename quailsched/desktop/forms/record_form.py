@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
+    QLineEdit,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -96,6 +97,9 @@ class RecordForm(QDialog):
         self._grid.addWidget(fault, below + 1, 0 if is_wide else 1, 1, 2 if is_wide else 1)
         self._fields[name] = (label, field, fault)
         self._tell_fault(name, "")
+        for inner in (field, *field.findChildren(QLineEdit)):
+            if isinstance(inner, QLineEdit):  # what was wrong is being mended
+                inner.textEdited.connect(lambda: self._tell_fault(name, ""))
 
     def add_line(self, widget: QWidget) -> None:
         """Something as wide as the form, without a label."""

@@ -87,10 +87,12 @@ class TopBar(QWidget):
         else:
             text, tip = "no clash ahead", "Everything fits"
         self.clashes.setText(text)
-        self.clashes.setObjectName("clashes" if count else "calm")
         self.clashes.setToolTip(f"{tip}; beside these, {lived_with}" if count and accepted else tip)
-        self.clashes.style().unpolish(self.clashes)
-        self.clashes.style().polish(self.clashes)
+        name = "clashes" if count else "calm"
+        if self.clashes.objectName() != name:  # to dress it anew takes longer than a frame of a drag has
+            self.clashes.setObjectName(name)
+            self.clashes.style().unpolish(self.clashes)
+            self.clashes.style().polish(self.clashes)
 
 
 class Rail(QWidget):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import QSize, Qt, Signal
@@ -9,10 +10,11 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.fields import button
-from quailsched.desktop.labels import as_it_is, plain
+from quailsched.desktop.labels import as_it_is, label, plain
+from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.report.places import occupant_text, place_line
-from quailsched.season.freeing import PlaceState, place_states
+from quailsched.season.freeing import PlaceState, place_state
 from quailsched.season.season import Season
 
 _GAP = 16  # pixels between columns
@@ -48,32 +50,50 @@ class FreesUp(QFrame):
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._columns: list[QWidget] = []
+        self._columns: list[_Column] = []
         self._area.horizontalScrollBar().valueChanged.connect(self._snap)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(_SIDE, 8, _SIDE, 4)
         layout.setSpacing(2)
         self._heading = QLabel("Frees up")
         self._heading.setObjectName("soft")
-        layout.addWidget(self._heading)
+        self._chores = label("", "soft")
+        self._chores.setWordWrap(False)
+        top = QHBoxLayout()
+        top.addWidget(self._heading)
+        top.addStretch()
+        top.addWidget(self._chores)
+        layout.addLayout(top)
         layout.addWidget(self._area)
         self.setFixedHeight(round(self.fontMetrics().height() * 5.4) + 26)
 
-    def show_season(self, season: Season) -> None:
+    def show_season(self, season: Season, is_preview: bool = False) -> None:
+        """Tell of ``season``. A preview changes words alone: the strip does not grow or shrink under the season."""
+        ids = [(place.id, place.name) for place in season.farm.places]
+        if ids != [(column.place_id, column.name) for column in self._columns]:
+            self._columns = [_Column(place.id, place.name, self.place_opened.emit) for place in season.farm.places]
+            self._put_in()
+        for column, place in zip(self._columns, season.farm.places, strict=True):
+            column.tell(season, place, self.today)
+        if not is_preview:
+            self._share()
+
+    def show_chores(self, text: str) -> None:
+        """How much there is to do, at the right of the heading."""
+        self._chores.setText(text)
+
+    def _put_in(self) -> None:
         page = QWidget()
         page.setObjectName("panel")
         row = QHBoxLayout(page)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(_GAP)
-        states = place_states(season, self.today, weeks=1)
-        self._columns = [self._column(season, state) for state in states]
         for column in self._columns:
             row.addWidget(column)
-        if not states:
+        if not self._columns:
             row.addWidget(QLabel("No places yet."))
         row.addStretch()
         self._area.setWidget(page)
-        self._share()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -108,37 +128,55 @@ class FreesUp(QFrame):
         if whole != value:
             bar.setValue(whole)
 
-    def _column(self, season: Season, state: PlaceState) -> QWidget:
-        whole = QWidget()
-        column = QVBoxLayout(whole)
+
+class _Column(QWidget):
+    """One place: its name, the day that it is free, and who is in."""
+
+    def __init__(self, place_id: str, name: str, opened: Callable[[str], object]) -> None:
+        super().__init__()
+        self.place_id, self.name = place_id, name
+        self._told: tuple[object, ...] = ()
+        column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(1)
-        name = button(state.place.name, lambda: self.place_opened.emit(state.place.id))
-        name.setObjectName("name")
-        line = place_line(season.farm, state, self.today)
-        name.setToolTip(as_it_is(line))
-        name.setAccessibleDescription(line)
-        column.addWidget(name, alignment=Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(_Line(self._when(season, state)))
-        column.addWidget(_Line(self._detail(state), "soft"))
+        self._button = button(name, lambda: opened(place_id))
+        self._button.setObjectName("name")
+        self._when, self._detail = _Line(""), _Line("", "soft")
+        column.addWidget(self._button, alignment=Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self._when)
+        column.addWidget(self._detail)
         column.addStretch()
-        return whole
 
-    def _when(self, season: Season, state: PlaceState) -> str:
-        place = state.place
-        if place.ready_on is not None and place.ready_on > self.today:
-            return f"ready {day_text(place.ready_on, self.today)}"
-        if place.role.is_pen and state.now:
-            grown_cm2 = season.kind(season.farm.batch(state.now[0].batch_id)).at("floor_cm2", 365)
-            return f"room for {count_text(int(state.weeks[0].room / grown_cm2), 'grown bird')}"
-        return "free now" if state.free_on == self.today else f"free {day_text(state.free_on, self.today)}"
+    def tell(self, season: Season, place: Place, today: date) -> None:
+        """The state of ``place``; nothing is asked again while the same birds are in it on the same days."""
+        rests_on = (season.spells(place), place, today, season.farm.settings)
+        if len(self._told) == len(rests_on) and all(a is b for a, b in zip(self._told, rests_on, strict=True)):
+            return
+        self._told = rests_on
+        state = place_state(season, place, today, weeks=1)
+        line = place_line(season.farm, state, today)
+        self._button.setToolTip(as_it_is(line))
+        self._button.setAccessibleDescription(line)
+        self._when.setText(_when(season, state, today))
+        self._detail.setText(_detail(state, today))
 
-    def _detail(self, state: PlaceState) -> str:
-        if len(state.now) == 1:
-            return f"{occupant_text(state.now[0])}"
-        if state.now:
-            return f"{sum(o.number for o in state.now):,} {state.now[0].unit} in"
-        if state.next_day is not None:
-            who = names_text(list(dict.fromkeys(state.next_in)))
-            return f"{who} comes on {day_text(state.next_day, self.today)}"
-        return "nobody planned"
+
+def _when(season: Season, state: PlaceState, today: date) -> str:
+    place = state.place
+    if place.ready_on is not None and place.ready_on > today:
+        return f"ready {day_text(place.ready_on, today)}"
+    if place.role.is_pen and state.now:
+        grown_cm2 = season.kind(season.farm.batch(state.now[0].batch_id)).at("floor_cm2", 365)
+        return f"room for {count_text(int(state.weeks[0].room / grown_cm2), 'grown bird')}"
+    return "free now" if state.free_on == today else f"free {day_text(state.free_on, today)}"
+
+
+def _detail(state: PlaceState, today: date) -> str:
+    if len(state.now) == 1:
+        return f"{occupant_text(state.now[0])}"
+    if state.now:
+        return f"{sum(o.number for o in state.now):,} {state.now[0].unit} in"
+    if state.next_day is not None:
+        who = names_text(list(dict.fromkeys(state.next_in)))
+        return f"{who} comes on {day_text(state.next_day, today)}"
+    return "nobody planned"

@@ -41,7 +41,6 @@ from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
-from quailsched.season.severity import open_clashes
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
@@ -105,6 +104,8 @@ class MainWindow(QMainWindow):
         canvas.batch_opened.connect(self.change_batch)
         canvas.place_opened.connect(self.change_place)
         canvas.nudged.connect(self.nudge)
+        canvas.change_asked.connect(self.take_change)
+        self.season.clashes_counted.connect(self.top.show_clashes)
         canvas.picked.connect(self._enable)
         self.season.way_chosen.connect(self.take_way)
         inspector.change_asked.connect(self.change_batch)
@@ -140,8 +141,6 @@ class MainWindow(QMainWindow):
         first = min((batch.start.year for batch in farm.batches if batch.start.year >= this_year), default=this_year)
         self.top.farm_name.setText(farm.settings.name)
         self.top.season_name.setText(f"season {first}")
-        still_open = len(open_clashes(farm, clashes))
-        self.top.show_clashes(still_open, len(clashes) - still_open)
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
         if self.stack.currentIndex() == NEXT_SET:
             self.next_set.work_out()

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date
+from datetime import date, timedelta
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
+from quailsched.chores.work_out import chores_between
 from quailsched.desktop.compare_panel import ComparePanel
 from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.inspector import Inspector
@@ -17,16 +18,21 @@ from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
+from quailsched.farm.units import count_text
 from quailsched.planner.compare import Comparison
 from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
+from quailsched.season.severity import open_clashes
+
+_CHORES_MS, _CHORES_DAYS = 120, 14
 
 
 class SeasonView(QWidget):
     """Shows a season; what its parts ask for is passed on by their own signals."""
 
     way_chosen = Signal(object)  # WayOut
+    clashes_counted = Signal(int, int)  # how many are open and accepted: of the farm as it is, or of a preview
 
     def __init__(self, today: date, run: Run, parent: QWidget | None = None) -> None:
         """``run`` carries out slow work beside the window (``tasks``)."""
@@ -41,6 +47,7 @@ class SeasonView(QWidget):
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
         self._is_previewing = False
+        self._shown: Checked | None = None
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
@@ -68,6 +75,9 @@ class SeasonView(QWidget):
         self.inspector.way_entered.connect(self._preview)
         self.inspector.way_left.connect(self._end_preview)
         self.inspector.way_chosen.connect(self.way_chosen)
+        self.canvas.previewed.connect(self._show_around)
+        self._chores_timer = QTimer(self, singleShot=True, interval=_CHORES_MS)
+        self._chores_timer.timeout.connect(self._count_chores)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -76,13 +86,33 @@ class SeasonView(QWidget):
 
     def show_season(self, now: Checked, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
         """Show the season of ``now`` with those of its clashes that are ahead, and outlines of what is not in it."""
-        season = now.season
         self._now, self._clashes = now, clashes
         self._is_previewing = False
         self.canvas.show_ghosts(ghosts)
-        self.canvas.show_season(season, clashes)
-        self.frees_up.show_season(season)
+        self.canvas.show_season(now, clashes)
+        self._show_around(None)
         self._show_picked(self.canvas.scene().picked)
+
+    def _show_around(self, preview: Checked | None) -> None:
+        """What stands around the canvas follows a preview too; ``preview`` is None for the farm as it is."""
+        shown = preview or self._now
+        if shown is None:
+            return
+        self._shown = shown
+        self.frees_up.show_season(shown.season, is_preview=preview is not None)
+        clashes = shown.since(self.today) if preview else self._clashes
+        still_open = len(open_clashes(shown.season.farm, clashes))
+        self.clashes_counted.emit(still_open, len(clashes) - still_open)
+        self._chores_timer.start()
+
+    def _count_chores(self) -> None:
+        """Work takes a while on a large farm, so it is counted when a drag rests."""
+        if self._shown is None:
+            return
+        end = self.today + timedelta(days=_CHORES_DAYS)
+        number = len(chores_between(self._shown.season, self.today, end))
+        text = count_text(number, "chore")
+        self.frees_up.show_chores(f"{text} in the next {_CHORES_DAYS} days")
 
     @property
     def is_comparing(self) -> bool:
@@ -148,7 +178,7 @@ class SeasonView(QWidget):
             return
         after = self._now.after(apply(self._now.season.farm, way.change))
         self._is_previewing = True
-        self.canvas.preview(after.season, after.since(self.today))
+        self.canvas.preview(after)
 
     def _end_preview(self) -> None:
         if self._is_previewing:

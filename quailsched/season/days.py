@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
+from itertools import groupby
 
 from quailsched.farm.records import Batch, Part, Stay
 from quailsched.husbandry.kind import Kind
@@ -91,3 +92,14 @@ def stage_on(days: Days, day: int, part: Part, in_brooder: bool, leaves_brooder:
     if part is Part.COCKS:
         return Stage.FINISHING
     return Stage.LAYING if day >= days.first_egg else Stage.GROWING
+
+
+@lru_cache(maxsize=4096)
+def stages_through(
+    days: Days, start: int, end: int, part: Part, in_brooder: bool, leaves_brooder: int | None, harden: int
+) -> tuple[tuple[int, int, Stage], ...]:
+    """(first day, end, stage) of each stage from day ``start`` to ``end`` (half-open), in order; as ``stage_on``."""
+    stages = [(day, stage_on(days, day, part, in_brooder, leaves_brooder, harden)) for day in range(start, end)]
+    runs = [[day for day, _ in same] for _, same in groupby(stages, key=lambda one: one[1])]
+    by_day = dict(stages)
+    return tuple((run[0], run[-1] + 1, by_day[run[0]]) for run in runs)

@@ -5,14 +5,15 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from functools import cached_property
+from operator import attrgetter
 
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
-from quailsched.season.days import Days, Stage, days_of, stage_on
+from quailsched.season.days import Days, Stage, days_of, stage_on, stages_through
 from quailsched.season.footprint import Footprint, footprint_of
 from quailsched.season.occupancy import Emptying, Presence, Slice, Spell, emptyings_of, spells_after, spells_of
 
@@ -82,6 +83,14 @@ class Season:
     def slices(self, place: Place) -> tuple[Slice, ...]:
         return tuple(piece for spell in self.spells(place) for piece in spell.slices)
 
+    def slice_on(self, place: Place, day: date) -> Slice | None:
+        """What is taken in ``place`` on ``day``; None if nobody is there."""
+        spells = self.spells(place)
+        at = bisect_right(spells, day, key=attrgetter("start")) - 1
+        if at < 0 or day >= spells[at].end:
+            return None
+        return next(piece for piece in spells[at].slices if piece.start <= day < piece.end)
+
     def emptyings(self, place: Place) -> tuple[Emptying, ...]:
         return tuple(emptyings_of(self.spells(place)))
 
@@ -136,17 +145,20 @@ class Season:
         return birds_on(self.kind(batch), batch, (day - batch.start).days, part)
 
     def stage(self, presence: Presence, day: date) -> Stage:
-        batch = presence.batch
-        place = self.farm.place(presence.leg.stay.place_id)
+        number = (day - presence.batch.start).days
+        return stage_on(self.days(presence.batch), number, *self._staging(presence))
+
+    def stages(self, presence: Presence) -> list[tuple[date, date, Stage]]:
+        """(first day, end, stage) of each stage of a batch in a place, in order of days."""
+        days, leg, day_0 = self.days(presence.batch), presence.leg, presence.batch.start
+        runs = stages_through(days, leg.start, leg.end, *self._staging(presence))
+        return [(day_0 + timedelta(days=start), day_0 + timedelta(days=end), stage) for start, end, stage in runs]
+
+    def _staging(self, presence: Presence) -> tuple[Part, bool, int | None, int]:
+        """What a stage depends on beside the days: part, in a brooder, day of the move to a pen, days of hardening."""
+        in_brooder = not self.farm.place(presence.place_id).role.is_pen
         moves_out = presence.leg.end if self._next_is_pen(presence) else None
-        return stage_on(
-            self.days(batch),
-            (day - batch.start).days,
-            presence.part,
-            in_brooder=not place.role.is_pen,
-            leaves_brooder=moves_out,
-            harden=self.kind(batch).days("harden_off_days"),
-        )
+        return presence.part, in_brooder, moves_out, self.kind(presence.batch).days("harden_off_days")
 
     def _next_is_pen(self, presence: Presence) -> bool:
         follows = [s for s in presence.batch.stays if s.from_day == presence.leg.stay.to_day]

@@ -191,7 +191,8 @@ def test_an_accepted_mark_is_not_red(window: MainWindow, qapp: QApplication, the
         canvas, clash = window.season.canvas, the(window, "crowd")
         scene = canvas.scene()
         lane = scene.lane_of(clash.place_id)
-        mark = next(mark for mark in lane.content.marks if mark.clash == clash)
+        assert lane is not None
+        mark = next(mark for mark in lane.content.marks.items if mark.clash == clash)
         left, right = round(scene.x(clash.first)) - 1, round(scene.x(clash.last))
         top = round(scene.top(lane.mark_y(mark.row)))
         image = canvas.viewport().grab().toImage()

@@ -13,8 +13,6 @@ from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.actions import COMMANDS
 from quailsched.desktop.main_window import MainWindow
-from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-from quailsched.desktop.season_canvas.lanes import lane_contents
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import run_at_once
 from quailsched.desktop.theme import DARK, LIGHT, show_theme
@@ -23,23 +21,13 @@ from quailsched.edits.records import put
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
+from tests.desktop.pointing import middle_of
 
 LEFT = Qt.MouseButton.LeftButton
 
 
 def batch_id(window: MainWindow, name: str) -> str:
     return next(batch.id for batch in window.opened.farm.batches if batch.name == name)
-
-
-def middle_of(canvas: SeasonCanvas, batch: str, place: str) -> QPoint:
-    """A point of the widget inside the band of ``batch`` in ``place``."""
-    scene = canvas.scene()
-    lane = next(lane for lane in scene.lanes if lane.content.place.name == place)
-    ids = {name: one for one, name in scene.batch_names.items()}
-    band = next(band for band in lane.content.bands if band.batch_id == ids[batch])
-    piece = band.pieces[len(band.pieces) // 2]
-    y = scene.top((lane.y(piece.low) + min(lane.y(piece.high), lane.base_y)) / 2)
-    return QPoint(round(scene.x(piece.start) + scene.scale.day_px / 2), round(y))
 
 
 def words_of(widget: object) -> str:
@@ -134,6 +122,7 @@ def test_a_click_on_the_overflow_picks_the_clash(window: MainWindow, qtbot: QtBo
     clash = next(c for c in clashes_of(window.opened.season) if c.kind == "floor")
     scene = canvas.scene()
     lane = scene.lane_of(clash.place_id)
+    assert lane is not None
     point = QPoint(round(scene.x(clash.worst) + scene.scale.day_px / 2), round(scene.top(lane.line_y)) - 3)
     qtbot.mouseClick(canvas.viewport(), LEFT, pos=point)
     assert window.season.picked == Picked(clash=clash)
@@ -171,7 +160,7 @@ def test_the_canvas_follows_each_change_at_once(window: MainWindow) -> None:
     count = window.top.clashes.text()
     fern = batch_id(window, "Fern")
     window.nudge(fern, 14)
-    bands = [b for lane in window.season.canvas.scene().lanes for b in lane.content.bands if b.batch_id == fern]
+    bands = [b for lane in window.season.canvas.scene().lanes for b in lane.content.bands.items if b.batch_id == fern]
     assert min(band.start for band in bands) == window.opened.farm.batch(fern).start
     assert window.top.clashes.text() != count  # Fern no longer meets Elder in the cabinet
 
@@ -287,7 +276,7 @@ def test_a_way_out_is_previewed_under_the_pointer_and_done_by_its_button(window:
     gorse = batch_id(window, "Gorse")
 
     def start_shown() -> date:
-        return min(b.start for lane in canvas.scene().lanes for b in lane.content.bands if b.batch_id == gorse)
+        return min(b.start for lane in canvas.scene().lanes for b in lane.content.bands.items if b.batch_id == gorse)
 
     was = start_shown()
     card.button.setFocus()
@@ -353,8 +342,7 @@ def test_going_on_to_the_next_clash_ends_a_preview_and_shows_its_panel(window: M
     assert row_of(window, "All clashes").isVisible()
     panel = [one.text() for one in window.season.inspector.findChildren(QLabel) if one.isVisible()]
     assert second.sentence in panel
-    real = lane_contents(window.opened.season, window.opened.checked.since(date(2027, 4, 6)))
-    assert tuple(lane.content for lane in canvas.scene().lanes) == real  # no preview any more
+    assert canvas.layout_shown.season is window.opened.season  # no preview any more
 
 
 def test_names_are_shown_letter_by_letter(window: MainWindow) -> None:

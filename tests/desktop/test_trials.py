@@ -64,7 +64,7 @@ def test_a_trial_is_started_changed_compared_and_kept(in_trial: MainWindow, qtbo
     start = plan.batch(elder).start
     assert window.opened.farm.batch(elder).start == start + timedelta(days=6)
     assert window.opened.plan.batch(elder).start == start
-    bands = [b for lane in canvas.scene().lanes for b in lane.content.bands if b.batch_id == elder]
+    bands = [b for lane in canvas.scene().lanes for b in lane.content.bands.items if b.batch_id == elder]
     ghosts = canvas.scene().ghosts
     assert min(band.start for band in bands) == start + timedelta(days=6)
     assert min(ghost.band.start for ghost in ghosts) == start

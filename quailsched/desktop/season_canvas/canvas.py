@@ -1,13 +1,15 @@
-"""The season as a widget: scrolls, zooms, and tells what is hovered, picked, opened and nudged."""
+"""The season as a widget: shows it, scrolls and zooms, picks, and lets batches be dragged.
+
+It changes nothing by itself: what a drag asks for is tried on a copy, shown, and on release asked for once.
+"""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 
-from PySide6.QtCore import QPoint, QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
-    QFontMetricsF,
+    QFocusEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -17,83 +19,146 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QToolTip, QWidget
 
-from quailsched.desktop.season_canvas.geometry import Lane, place_lanes
+from quailsched.desktop.season_canvas import keys
+from quailsched.desktop.season_canvas.dirty import dirty_between, edges_of
+from quailsched.desktop.season_canvas.drag_session import DragSession
+from quailsched.desktop.season_canvas.fonts import Fonts
+from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
 from quailsched.desktop.season_canvas.ghosts import Ghost
-from quailsched.desktop.season_canvas.hover import hover_text
-from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Link, lane_contents, links
+from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
+from quailsched.desktop.season_canvas.labels import Labels
+from quailsched.desktop.season_canvas.lanes import Grouping
+from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
+from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
 from quailsched.desktop.season_canvas.paint import SeasonPainter
+from quailsched.desktop.season_canvas.paint_frame import subtitle
+from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import TimeScale
-from quailsched.desktop.season_canvas.scene import Picked, Scene, fit_span
+from quailsched.desktop.season_canvas.scene import Picked, Scene
 from quailsched.desktop.theme import current
-from quailsched.farm.units import area_text, count_text
+from quailsched.farm.units import count_text
 from quailsched.report.clashes import told_sentence
 from quailsched.season.clash import Clash
+from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
 from quailsched.season.severity import open_clashes
 
-_ZOOM_STEP = 1.25
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
 
 
 class SeasonCanvas(QAbstractScrollArea):
-    """Lanes of places over time. Shows what it is given with ``show_season``; changes nothing by itself."""
+    """Lanes of places, or of batches, over time. Shows what it is given with ``show_season``."""
 
     picked = Signal(object)  # Picked
     batch_opened = Signal(str)  # batch id
     place_opened = Signal(str)  # place id
     nudged = Signal(str, int)  # batch id, days
+    change_asked = Signal(object)  # Change, from a drag
+    previewed = Signal(object)  # Checked while another season is shown than that of ``show_season``; None at its end
+    menu_asked = Signal(str, QPoint)  # batch id, where on the screen
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.today = today
-        self._season: Season | None = None
+        self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
-        self._shown = _Shown()
+        self._real, self._shown = SeasonLayout(), SeasonLayout()  # of the farm as it is; what is drawn
+        self._grouping = Grouping.PLACES
+        self._lanes: tuple[Lane, ...] = ()
         self._ghosts: tuple[Ghost, ...] = ()
+        self._fonts, self._labels = Fonts(self.font()), Labels()
+        self._left_px = 80.0
         self._scale = TimeScale(today, 5.0)
         self._picked, self._hovered = Picked(), Picked()
         self._grabbed: tuple[QPointF, int, int] | None = None
         self._is_fitted = True
+        self._drag = DragSession(self, today)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.viewport().setMouseTracking(True)
         self.setAccessibleName("Season")
         self.setMinimumSize(QSize(240, 120))
 
-    def show_season(self, season: Season, clashes: tuple[Clash, ...]) -> None:
-        """Show ``season`` with ``clashes``; what is picked stays picked if it still exists."""
-        self._season, self._clashes = season, clashes
-        self._shown = _shown(season, clashes)
-        if self._picked.batch_id is not None and season.farm.find(self._picked.batch_id) is None:
+    # what is shown
+
+    @property
+    def season(self) -> Season | None:
+        """The season of the farm as it is, whatever is previewed."""
+        return self._real.season
+
+    @property
+    def layout_shown(self) -> SeasonLayout:
+        return self._shown
+
+    @property
+    def grouping(self) -> Grouping:
+        return self._grouping
+
+    def show_season(self, now: Checked, clashes: tuple[Clash, ...]) -> None:
+        """Show the season of ``now`` with ``clashes``; what is picked stays picked if it still exists."""
+        self._drag.cancel()
+        self._now, self._clashes = now, clashes
+        self._real = layout_of(now.season, clashes, self._grouping, self._real)
+        self._labels.forget()
+        self._show(self._real)
+        if self._picked.batch_id is not None and now.season.farm.find(self._picked.batch_id) is None:
             self.pick(Picked())
         if self._picked.clash is not None:
             self.pick(Picked(clash=_same_clash(self._picked.clash, clashes)))
         self._hovered = Picked()
         if self._is_fitted:
             self.fit()
-        self._lay_out()
 
-    def preview(self, season: Season, clashes: tuple[Clash, ...]) -> None:
+    def preview(self, other: Checked) -> None:
         """Draw another season until ``end_preview``; what is picked, and what the keys walk through, stays."""
-        self._shown = _shown(season, clashes)
-        self._lay_out()
+        if other is self._now:
+            self._show(self._real)
+        else:
+            self._show(layout_of(other.season, other.since(self.today), self._grouping, self._shown))
+        self.previewed.emit(other)
 
     def end_preview(self) -> None:
         """Draw the season of ``show_season`` again."""
-        if self._season is not None:
-            self._shown = _shown(self._season, self._clashes)
-            self._lay_out()
+        if self._shown is not self._real:
+            self._show(self._real)
+        self.previewed.emit(None)
 
     def show_ghosts(self, ghosts: tuple[Ghost, ...]) -> None:
         """Draw these outlines with the season, until others are given. They cannot be picked."""
         self._ghosts = ghosts
         self._lay_out()
 
+    def group_by(self, grouping: Grouping) -> None:
+        """One lane for each place, or one for each batch; what is picked stays picked."""
+        if grouping is self._grouping or self._now is None:
+            return
+        self._grouping = grouping
+        self._real = layout_of(self._now.season, self._clashes, grouping, self._real)
+        self._show(self._real)
+        self.verticalScrollBar().setValue(0)
+        self.show_picked()
+
+    def _show(self, layout: SeasonLayout) -> None:
+        """Draw ``layout``; as little as there is a difference, where it lies as the last one did."""
+        before = self.scene()
+        self._shown = layout
+        self._place()
+        if self._ranges() != self._shown_ranges() or self._scale.first != self._first_day():
+            self._lay_out()
+            return
+        dirty = dirty_between(before, self.scene())
+        if dirty is None:
+            self._lay_out()
+        else:
+            self.viewport().update(dirty)
+
+    # where it is looked at
+
     def fit(self) -> None:
         """Zoom so that the season fits the width, and keep it so until the keeper zooms."""
         self._is_fitted = True
-        start, end = fit_span(self._bands(), self.today)
-        width = max(self.viewport().width() - self._left(), 100)
+        start, end = fit_span(self._shown, self.today)
+        width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
         self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
         self.horizontalScrollBar().setValue(int(self._scale.x(start)))
@@ -103,7 +168,7 @@ class SeasonCanvas(QAbstractScrollArea):
     def zoom(self, factor: float, anchor_x: float | None = None) -> None:
         """Zoom about a point of the widget, the middle if none; the day under it stays under it."""
         self._is_fitted = False
-        left = self._left()
+        left = self._left_px
         anchor = anchor_x if anchor_x is not None else (left + self.viewport().width()) / 2
         bar = self.horizontalScrollBar()
         days = (anchor - left + bar.value()) / self._scale.day_px
@@ -113,9 +178,40 @@ class SeasonCanvas(QAbstractScrollArea):
     def go_to(self, day: date) -> None:
         """Scroll so that ``day`` stands a third from the left, if it is not well in view."""
         scene = self.scene()
-        x, width = scene.x(day), self.viewport().width()
-        if not scene.left + 40 <= x <= width - 80:
-            self.horizontalScrollBar().setValue(round(self._scale.x(day) - (width - scene.left) / 3))
+        if not scene.left + 40 <= scene.x(day) <= scene.width - 80:
+            self.horizontalScrollBar().setValue(round(self._scale.x(day) - (scene.width - scene.left) / 3))
+
+    def go_to_batch(self, batch_id: str) -> None:
+        """Bring the beginning of a batch into view."""
+        found = [(band.start, lane) for lane in self._lanes for band in lane.content.bands.items
+                 if band.batch_id == batch_id]  # fmt: skip
+        if found:
+            start, lane = min(found, key=lambda one: one[0])
+            self.go_to(start)
+            self._bring_up(lane)
+
+    def show_clash(self, clash: Clash) -> None:
+        """Select ``clash`` and bring it into view."""
+        self.pick(Picked(clash=clash))
+        self.show_picked()
+
+    def show_picked(self) -> None:
+        """Bring what is picked into view."""
+        if self._picked.batch_id is not None:
+            self.go_to_batch(self._picked.batch_id)
+        clash = self._picked.clash
+        if clash is not None:
+            self.go_to(clash.first)
+            lane = self.scene().lane_of(clash.place_id) or self.scene().lane_of(clash.batch_ids[0])
+            if lane is not None:
+                self._bring_up(lane)
+
+    def _bring_up(self, lane: Lane) -> None:
+        bar, page = self.verticalScrollBar(), self.viewport().height() - self._head()
+        if not bar.value() <= lane.top or not lane.bottom <= bar.value() + page:
+            bar.setValue(round(lane.top - 8))
+
+    # what is picked
 
     def pick(self, picked: Picked) -> None:
         """Select a batch, a clash or nothing, and say so."""
@@ -125,16 +221,6 @@ class SeasonCanvas(QAbstractScrollArea):
         self.setAccessibleDescription(self._spoken(picked))
         self.viewport().update()
         self.picked.emit(picked)
-
-    def show_clash(self, clash: Clash) -> None:
-        """Select ``clash`` and bring it into view."""
-        self.pick(Picked(clash=clash))
-        self.go_to(clash.first)
-        lane = next((lane for lane in self._lanes() if lane.content.place.id == clash.place_id), None)
-        if lane is not None:
-            bar, page = self.verticalScrollBar(), self.viewport().height() - self._head()
-            if not bar.value() <= lane.top or not lane.bottom <= bar.value() + page:
-                bar.setValue(round(lane.top - 8))
 
     def next_clash(self, step: int = 1) -> None:
         """Go to the next clash (or the one before) that is not accepted, round the end to the first."""
@@ -148,85 +234,120 @@ class SeasonCanvas(QAbstractScrollArea):
                 return
 
     def _open(self) -> tuple[Clash, ...]:
-        return open_clashes(self._season.farm, self._clashes) if self._season is not None else ()
+        return open_clashes(self.season.farm, self._clashes) if self.season is not None else ()
+
+    def _spoken(self, picked: Picked) -> str:
+        """What a screen reader says of the selection."""
+        if self.season is None:
+            return ""
+        if picked.clash is not None:
+            return told_sentence(self.season.farm, picked.clash)
+        if picked.batch_id is not None:
+            batch = self.season.farm.batch(picked.batch_id)
+            what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
+            return f"Batch {batch.name}, {what}, {batch.start}"
+        count = count_text(len(self._open()), "clash", "clashes")
+        return f"{count}. Left and right go through batches, up and down through clashes."
+
+    # geometry
 
     def scene(self) -> Scene:
-        farm = self._shown.season.farm if self._shown.season else None
-        batches = farm.batches if farm else ()
+        port = self.viewport()
         return Scene(
-            lanes=self._lanes(),
-            links=self._shown.links,
+            layout=self._shown,
+            lanes=self._lanes,
             scale=self._scale,
             today=self.today,
-            left=self._left(),
+            width=port.width(),
+            height=port.height(),
+            left=self._left_px,
             head=self._head(),
             dx=self.horizontalScrollBar().value(),
             dy=self.verticalScrollBar().value(),
-            batch_numbers={batch.id: number for number, batch in enumerate(batches)},
-            batch_names={batch.id: batch.name for batch in batches},
             picked=self._picked,
             hovered=self._hovered,
             ghosts=self._ghosts,
         )
 
-    # geometry
-
-    def _bands(self) -> list[Band]:
-        return [band for content in self._shown.contents for band in content.bands]
-
-    def _ghost_bands(self) -> list[Band]:
-        return [ghost.band for ghost in self._ghosts]
+    def _span(self) -> tuple[date, date]:
+        """The first day and the end of all that is drawn, and of the weeks around today."""
+        spans = [(ghost.band.start, ghost.band.end) for ghost in self._ghosts]
+        spans += [span for layout in (self._real, self._shown) if (span := layout.first_and_last()) is not None]
+        starts, ends = [start for start, _ in spans], [end for _, end in spans]
+        return min([*starts, self.today]), max([*ends, self.today + timedelta(days=120)])
 
     def _first_day(self) -> date:
-        return min([band.start for band in [*self._bands(), *self._ghost_bands()]] + [self.today]) - timedelta(days=28)
+        return self._span()[0] - timedelta(days=28)
 
     def _last_day(self) -> date:
-        return max(
-            [band.end for band in [*self._bands(), *self._ghost_bands()]] + [self.today + timedelta(days=120)]
-        ) + timedelta(days=14)
-
-    def _left(self) -> float:
-        bold = self.font()
-        bold.setBold(True)
-        names = [QFontMetricsF(bold).horizontalAdvance(content.place.name) for content in self._shown.contents]
-        rooms = [
-            self.fontMetrics().horizontalAdvance(_room_text(self._season, content)) * 0.9
-            for content in self._shown.contents
-        ]
-        return max([*names, *rooms, 60.0]) + 22
+        return self._span()[1] + timedelta(days=14)
 
     def _head(self) -> float:
-        return self.fontMetrics().height() * 3.4
+        return self._fonts.plain.height * 3.4
 
-    def _lanes(self) -> tuple[Lane, ...]:
+    def _place(self) -> None:
+        """Where the lanes lie; while a band is dragged, as they lay."""
         height = self.viewport().height() - self._head() - 4
-        return place_lanes(self._shown.contents, self.fontMetrics().height(), height)
+        held = in_lanes(self._shown.lanes, self._lanes) if self._drag.is_moving else None
+        if held is not None:
+            self._lanes = held
+            return
+        self._lanes = place_lanes(self._shown.lanes, self._fonts.plain.height, height)
+        season = self._shown.season
+        names = [self._fonts.bold.width(content.title) for content in self._shown.lanes]
+        below = [self._fonts.small.width(subtitle(season, content)) for content in self._shown.lanes] if season else []
+        self._left_px = round(max([*names, *below, 60.0]) + 22)
 
     def _set_scale(self, scale: TimeScale) -> None:
         self._scale = TimeScale(self._first_day(), scale.day_px)
         self._lay_out()
 
+    def _ranges(self) -> tuple[int, int]:
+        """How far can be scrolled across and down."""
+        page = round(self.viewport().width() - self._left_px)
+        tall = round(self._lanes[-1].bottom) if self._lanes else 0
+        room = round(self.viewport().height() - self._head())
+        return max(round(self._scale.x(self._last_day())) - page, 0), max(tall - room, 0)
+
+    def _shown_ranges(self) -> tuple[int, int]:
+        return self.horizontalScrollBar().maximum(), self.verticalScrollBar().maximum()
+
     def _lay_out(self) -> None:
-        """Set the ranges of the scroll bars after anything that changes sizes."""
+        """Place the lanes and set the ranges of the scroll bars after anything that changes sizes."""
+        self._place()
         across, down = self.horizontalScrollBar(), self.verticalScrollBar()
-        page = round(self.viewport().width() - self._left())
+        page = round(self.viewport().width() - self._left_px)
         if self._scale.first != self._first_day():
             at = self._scale.day(across.value())
             self._scale = TimeScale(self._first_day(), self._scale.day_px)
-            across.setRange(0, max(round(self._scale.x(self._last_day())) - page, 0))
+            across.setRange(0, self._ranges()[0])
             across.setValue(round(self._scale.x(at)))
         across.setPageStep(max(page, 1))
         across.setSingleStep(max(round(7 * self._scale.day_px), 1))
-        across.setRange(0, max(round(self._scale.x(self._last_day())) - page, 0))
-        lanes = self._lanes()
-        tall = round(lanes[-1].bottom) if lanes else 0
-        room = round(self.viewport().height() - self._head())
-        down.setPageStep(max(room, 1))
+        down.setPageStep(max(round(self.viewport().height() - self._head()), 1))
         down.setSingleStep(24)
-        down.setRange(0, max(tall - room, 0))
+        for bar, most in zip((across, down), self._ranges(), strict=True):
+            bar.setRange(0, most)
         self.viewport().update()
 
     # events
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fonts = Fonts(self.font())
+            self._lay_out()
+
+    def scrollContentsBy(self, dx: int, dy: int) -> None:
+        """Move the picture, and draw only what comes in, what stands at the edges, and the head."""
+        port, left, head = self.viewport(), round(self._left_px), round(self._head())
+        is_between_pixels = self.devicePixelRatioF() % 1 != 0
+        if dy or is_between_pixels or abs(dx) > (port.width() - left) // 3:
+            port.update()
+            return
+        lanes = QRect(left, head, port.width() - left, port.height() - head)
+        port.scroll(dx, 0, lanes)
+        port.update(edges_of(self.scene(), self._fonts, dx))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -235,20 +356,22 @@ class SeasonCanvas(QAbstractScrollArea):
         self._lay_out()
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        if self._season is None:
+        season = self._shown.season
+        if season is None:
             return
+        dirty = [QRectF(rect) for rect in event.region()]  # type: ignore[attr-defined]  # missing in the stubs
         painter = QPainter(self.viewport())
         try:
-            units = self._season.farm.settings.units
-            season = SeasonPainter(painter, self.scene(), current(), self.font(), units, self.hasFocus())
-            season.paint(self.viewport().width(), self.viewport().height())
+            units = season.farm.settings.units
+            pens = Pens(painter, self.scene(), current(), self._fonts, units, self.hasFocus(), dirty)
+            SeasonPainter(pens, self._labels).paint()
         finally:
             painter.end()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         turn = event.angleDelta().y() or event.angleDelta().x()
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.zoom(_ZOOM_STEP ** (turn / 120), event.position().x())
+            self.zoom(keys.ZOOM_STEP ** (turn / 120), event.position().x())
         elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier or event.angleDelta().x():
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - turn)
@@ -260,7 +383,7 @@ class SeasonCanvas(QAbstractScrollArea):
         event.accept()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() is not Qt.MouseButton.LeftButton:
+        if event.button() is not Qt.MouseButton.LeftButton or self._now is None:
             return
         scene, at = self.scene(), event.position()
         hit = scene.hit(at.x(), at.y())
@@ -268,6 +391,8 @@ class SeasonCanvas(QAbstractScrollArea):
         if hit == Picked():
             self._grabbed = (at, self.horizontalScrollBar().value(), self.verticalScrollBar().value())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+        elif hit.batch_id is not None:
+            self._drag.press(at, self._now)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         at = event.position()
@@ -275,12 +400,37 @@ class SeasonCanvas(QAbstractScrollArea):
             start, across, down = self._grabbed
             self.horizontalScrollBar().setValue(round(across - (at.x() - start.x())))
             self.verticalScrollBar().setValue(round(down - (at.y() - start.y())))
-            return
-        self._hover(at)
+        elif event.buttons() & Qt.MouseButton.LeftButton:
+            self._drag.move(at, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+        else:
+            self._hover(at)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         self._grabbed = None
         self.viewport().unsetCursor()
+        if self._drag.is_moving:
+            change = self._drag.release()
+            self.end_preview()
+            if change is not None:
+                self.change_asked.emit(change)
+        self._drag.cancel()
+
+    def drag_begun(self) -> None:
+        """A band is on its way."""
+        QToolTip.hideText()
+        self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    @property
+    def drag(self) -> DragSession:
+        return self._drag
+
+    def cancel_drag(self) -> bool:
+        """Let go of what is dragged without a change; whether anything was."""
+        was_dragging = self._drag.cancel()
+        if was_dragging:
+            self.viewport().unsetCursor()
+            self.end_preview()
+        return was_dragging
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         scene, at = self.scene(), event.position()
@@ -289,100 +439,46 @@ class SeasonCanvas(QAbstractScrollArea):
         if hit.batch_id is not None:
             self.batch_opened.emit(hit.batch_id)
         elif at.x() < scene.left and lane is not None:
-            self.place_opened.emit(lane.content.place.id)
+            (self.place_opened if lane.content.place is not None else self.batch_opened).emit(lane.content.id)
 
-    def leaveEvent(self, event: object) -> None:
-        self._hovered = Picked()
+    def leaveEvent(self, event: QEvent) -> None:
+        self._set_hovered(Picked())
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
         self.viewport().update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self.cancel_drag()
+        self.viewport().update()
+
+    def _set_hovered(self, hovered: Picked) -> None:
+        if hovered != self._hovered:
+            self._hovered = hovered
+            self.viewport().update()
 
     def _hover(self, at: QPointF) -> None:
         scene = self.scene()
         hit = scene.hit(at.x(), at.y())
-        if hit != self._hovered:
-            self._hovered = hit
-            self.viewport().update()
-        lane = scene.lane_at(at.y())
-        text = ""
-        if self._season is not None and lane is not None and at.x() >= scene.left and at.y() > scene.head:
-            text = hover_text(self._season, lane.content.place, scene.day(at.x()), hit)
+        self._set_hovered(hit)
+        shape = cursor_for(grab_at(scene, at)) if hit.batch_id is not None else None
+        self.viewport().setCursor(shape) if shape is not None else self.viewport().unsetCursor()
+        lane, season, text = scene.lane_at(at.y()), self.season, ""
+        if season is not None and lane is not None and at.x() >= scene.left and at.y() > scene.head:
+            place, day = lane.content.place, scene.day(at.x())
+            if place is not None:
+                text = hover_text(season, place, day, hit)
+            else:
+                text = hover_text_of_batch(season, season.farm.batch(lane.content.id), day, hit)
         if text:
             QToolTip.showText(self.viewport().mapToGlobal(at.toPoint() + QPoint(14, 18)), text, self.viewport())
         else:
             QToolTip.hideText()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        key, held = event.key(), event.modifiers()
-        step = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(key))
-        if step and held & Qt.KeyboardModifier.AltModifier and self._picked.batch_id is not None:
-            days = 7 * step if held & Qt.KeyboardModifier.ShiftModifier else step
-            self.nudged.emit(self._picked.batch_id, days)
-        elif step:
-            self._pick_along(step)
-        elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
-            self._pick_across(1 if key == Qt.Key.Key_Down else -1)
-        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._picked.batch_id is not None:
-            self.batch_opened.emit(self._picked.batch_id)
-        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
-            self.zoom(_ZOOM_STEP)
-        elif key == Qt.Key.Key_Minus:
-            self.zoom(1 / _ZOOM_STEP)
-        elif key == Qt.Key.Key_Escape:
-            self.pick(Picked())
-        elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
-            bar = self.horizontalScrollBar()
-            bar.setValue(bar.value() + (bar.pageStep() * (1 if key == Qt.Key.Key_PageDown else -1)) // 2)
-        elif key == Qt.Key.Key_Home:
-            self.go_to(self.today)
-        else:
+        if not keys.press(self, event):
             super().keyPressEvent(event)
-
-    def _ordered(self) -> list[str]:
-        return [batch.id for batch in self._season.farm.batches] if self._season else []
-
-    def _pick_along(self, step: int) -> None:
-        """The next batch in order of days."""
-        ids = self._ordered()
-        if not ids:
-            return
-        here = ids.index(self._picked.batch_id) if self._picked.batch_id in ids else (-1 if step > 0 else 0)
-        self.pick(Picked(batch_id=ids[(here + step) % len(ids)]))
-        self._show_picked()
-
-    def _pick_across(self, step: int) -> None:
-        """The next clash downwards or upwards in the list of clashes."""
-        self.next_clash(step)
-
-    def _show_picked(self) -> None:
-        starts = [band.start for band in self._bands() if band.batch_id == self._picked.batch_id]
-        if starts:
-            self.go_to(min(starts))
-
-    def _spoken(self, picked: Picked) -> str:
-        """What a screen reader says of the selection."""
-        if self._season is None:
-            return ""
-        if picked.clash is not None:
-            return told_sentence(self._season.farm, picked.clash)
-        if picked.batch_id is not None:
-            batch = self._season.farm.batch(picked.batch_id)
-            what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
-            return f"Batch {batch.name}, {what}, {batch.start}"
-        count = count_text(len(self._open()), "clash", "clashes")
-        return f"{count}. Left and right go through batches, up and down through clashes."
-
-
-@dataclass(frozen=True, slots=True)
-class _Shown:
-    """What is drawn: a season in lanes, with the curves between them."""
-
-    season: Season | None = None
-    contents: tuple[LaneContent, ...] = ()
-    links: tuple[Link, ...] = ()
-
-
-def _shown(season: Season, clashes: tuple[Clash, ...]) -> _Shown:
-    contents = lane_contents(season, clashes)
-    return _Shown(season, contents, links(season, contents))
 
 
 def _same_clash(old: Clash, clashes: tuple[Clash, ...]) -> Clash | None:
@@ -391,9 +487,3 @@ def _same_clash(old: Clash, clashes: tuple[Clash, ...]) -> Clash | None:
         c for c in clashes if (c.kind, c.place_id) == (old.kind, old.place_id) and {*c.batch_ids} & {*old.batch_ids}
     ]
     return min(alike, key=lambda c: abs((c.first - old.first).days), default=None)
-
-
-def _room_text(season: Season | None, content: LaneContent) -> str:
-    if season is None or content.place.role.holds_eggs:
-        return count_text(content.place.egg_places, "egg place")
-    return area_text(content.place.floor_cm2, season.farm.settings.units)

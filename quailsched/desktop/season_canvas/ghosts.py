@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from quailsched.desktop.season_canvas.lanes import Band, bands_of
+from quailsched.desktop.season_canvas.by_place import bands_of
+from quailsched.desktop.season_canvas.lanes import Band
 from quailsched.season.season import Season
 
 

@@ -1,40 +1,59 @@
-"""What the pointer tells about a day in a place. No Qt."""
+"""What the pointer tells about a day in a place or of a batch. No Qt."""
 
 from __future__ import annotations
 
 from datetime import date
 
 from quailsched.desktop.season_canvas.scene import Picked
-from quailsched.farm.records import Place
+from quailsched.farm.records import Batch, Place
 from quailsched.farm.units import area_text, count_text, named_day_text
 from quailsched.report.clashes import told_sentence
-from quailsched.season.occupancy import room_of
+from quailsched.season.footprint import Run
+from quailsched.season.occupancy import Presence, Slice, room_of
 from quailsched.season.season import Season
 
 
 def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
     """Day, eggs or birds with their age, need and have; how grave a clash is and its sentence."""
-    units = season.farm.settings.units
     lines = [f"{named_day_text(day)} {day.year} · {place.name}"]
-    piece = next((s for s in season.slices(place) if s.start <= day < s.end), None)
-    for share in piece.shares if piece else ():
-        batch = share.presence.batch
-        age = (day - batch.start).days - season.days(batch).hatch
-        stage = season.stage(share.presence, day)
-        if share.run.birds and age >= 0:
-            lines.append(f"{batch.name}: {count_text(share.run.birds, 'bird')}, {count_text(age, 'day')} old, {stage}")
-        else:
-            number = (day - batch.start).days
-            lines.append(f"{batch.name}: {count_text(share.run.eggs, 'egg')}, day {number}, {stage}")
-    if piece is not None:
-        taken, room = piece.taken(place), room_of(place)
-        if place.role.holds_eggs:
-            lines.append(f"{taken:,} of {count_text(room, 'egg place')} taken")
-        else:
-            most = max(taken, room)
-            lines.append(f"need {area_text(taken, units, most)}, have {area_text(room, units, most)}")
-    else:
-        lines.append("empty")
+    piece = season.slice_on(place, day)
+    lines += [_who(season, share.presence, share.run, day) for share in piece.shares] if piece is not None else []
+    lines.append(_room(season, place, piece))
     if hit.clash is not None:
         lines.append(told_sentence(season.farm, hit.clash))
     return "\n".join(lines)
+
+
+def hover_text_of_batch(season: Season, batch: Batch, day: date, hit: Picked) -> str:
+    """Day, where the birds of ``batch`` are and how many, and how full it is there."""
+    lines = [f"{named_day_text(day)} {day.year} · {batch.name}"]
+    for place, presence in season.stays_of(batch):
+        run = presence.run_on(day) if presence.start <= day < presence.end else None
+        if run is not None:
+            room = _room(season, place, season.slice_on(place, day))
+            lines.append(f"{_who(season, presence, run, day)}, in {place.name} ({room})")
+    if len(lines) == 1:
+        lines.append("not on the farm")
+    if hit.clash is not None:
+        lines.append(told_sentence(season.farm, hit.clash))
+    return "\n".join(lines)
+
+
+def _who(season: Season, presence: Presence, run: Run, day: date) -> str:
+    batch = presence.batch
+    age = (day - batch.start).days - season.days(batch).hatch
+    stage = season.stage(presence, day)
+    if run.birds and age >= 0:
+        return f"{batch.name}: {count_text(run.birds, 'bird')}, {count_text(age, 'day')} old, {stage}"
+    number = (day - batch.start).days
+    return f"{batch.name}: {count_text(run.eggs, 'egg')}, day {number}, {stage}"
+
+
+def _room(season: Season, place: Place, piece: Slice | None) -> str:
+    if piece is None:
+        return "empty"
+    units, taken, room = season.farm.settings.units, piece.taken(place), room_of(place)
+    if place.role.holds_eggs:
+        return f"{taken:,} of {count_text(room, 'egg place')} taken"
+    most = max(taken, room)
+    return f"need {area_text(taken, units, most)}, have {area_text(room, units, most)}"

@@ -1,22 +1,41 @@
-"""What each lane of the season shows, in days and loads: bands, overflow, closed days, clash marks. No Qt."""
+"""The shapes that lanes are made of: bands, overflow, closed days, clash marks; in days and loads, no pixels, no Qt.
+
+``by_place`` and ``by_batch`` make lanes of them: the two groupings of one season.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from bisect import bisect_left, bisect_right
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
 from datetime import date, timedelta
+from enum import StrEnum
+from functools import cached_property
+from itertools import accumulate
+from operator import attrgetter
+from typing import Generic, Protocol, TypeVar
 
-from quailsched.farm.records import Farm, Part, Place
+from quailsched.farm.check import EARLIEST
+from quailsched.farm.records import Farm, Place
+from quailsched.farm.units import day_text
 from quailsched.season.clash import Clash
-from quailsched.season.occupancy import Presence, Share, room_of
-from quailsched.season.rules.notready import closures
-from quailsched.season.season import Season
+from quailsched.season.occupancy import Presence
 from quailsched.season.severity import Severity, acceptance_of, severity_of
+
+
+class Grouping(StrEnum):
+    """What a lane stands for."""
+
+    PLACES = "places"
+    BATCHES = "batches"
 
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """Days on which a band takes the loads from ``low`` to ``high`` (egg places or cm2)."""
+    """Days on which a band takes the loads from ``low`` to ``high``.
+
+    Egg places or cm2 in the lane of a place, eggs or birds in the lane of a batch.
+    """
 
     start: date
     end: date
@@ -24,22 +43,34 @@ class Piece:
     high: int
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False, weakref_slot=True)
 class Band:
-    """One batch in one place without a break. A batch that stays on as a laying group is one band."""
+    """One batch in one place without a break. A batch that stays on as a laying group is one band.
+
+    ``presences`` are the stays that it is made of, in order of days. Compared by identity: a band that has not
+    changed stays the same one.
+    """
 
     batch_id: str
     place_id: str
     is_cocks: bool
     pieces: tuple[Piece, ...]
+    presences: tuple[Presence, ...]
+    start: date = field(init=False)  # kept, not worked out: a frame of a drag asks thousands of times
+    end: date = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "start", self.pieces[0].start)
+        object.__setattr__(self, "end", self.pieces[-1].end)
 
     @property
-    def start(self) -> date:
-        return self.pieces[0].start
+    def key(self) -> tuple[str, str, bool, int]:
+        """The same for the same stay of a batch, in every grouping and however it is moved."""
+        return self.batch_id, self.place_id, self.is_cocks, self.presences[0].leg.index
 
-    @property
-    def end(self) -> date:
-        return self.pieces[-1].end
+    def piece_on(self, day: date) -> Piece | None:
+        at = bisect_right(self.pieces, day, key=attrgetter("start")) - 1
+        return self.pieces[at] if at >= 0 and day < self.pieces[at].end else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,123 +100,95 @@ class Mark:
     row: int
     severity: Severity
     is_accepted: bool
+    start: date
+    end: date
 
 
-@dataclass(frozen=True, slots=True)
+class HasDays(Protocol):
+    """Anything on days: ``end`` is the first that it is not on."""
+
+    @property
+    def start(self) -> date: ...
+
+    @property
+    def end(self) -> date: ...
+
+
+_Item = TypeVar("_Item", bound=HasDays)
+
+
+class Timed(Generic[_Item]):
+    """Things with days, in the order of their first days, found by days."""
+
+    def __init__(self, items: Sequence[_Item]) -> None:
+        self.items = tuple(items)
+
+    @cached_property
+    def _starts(self) -> list[date]:
+        return [item.start for item in self.items]
+
+    @cached_property
+    def _ends(self) -> list[date]:
+        """With each, the latest end of all up to it: this never falls, so it can be searched by halves."""
+        return list(accumulate([item.end for item in self.items], max))
+
+    @property
+    def span(self) -> tuple[date, date] | None:
+        """From the first day of all to the last end; None if there are none."""
+        return (self._starts[0], self._ends[-1]) if self.items else None
+
+    def within(self, first: date, end: date) -> list[_Item]:
+        """Those that share a day with ``first`` to ``end`` (half-open)."""
+        low, high = bisect_right(self._ends, first), bisect_left(self._starts, end)
+        return [item for item in self.items[low:high] if item.end > first]
+
+    def spliced(self, items: Iterable[_Item], gone: Callable[[_Item], bool]) -> Timed[_Item]:
+        """With ``items`` in the place of those that are ``gone``."""
+        kept = [item for item in self.items if not gone(item)]
+        return Timed(sorted((*kept, *items), key=attrgetter("start")))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class LaneContent:
-    place: Place
+    """One lane. ``id`` is that of its place or batch; ``room`` is what stands for full; ``body`` is how high the lane
+    wants to be, in heights of the font. ``place`` is None in the lane of a batch."""
+
+    id: str
+    title: str
+    place: Place | None
     room: int
-    bands: tuple[Band, ...]
-    overs: tuple[Over, ...]
-    closed: tuple[Closed, ...]
-    marks: tuple[Mark, ...]
+    body: float
+    bands: Timed[Band]
+    overs: Timed[Over]
+    closed: Timed[Closed]
+    marks: Timed[Mark]
 
-    @property
     def peak(self) -> int:
-        """The most that is taken at once."""
-        return max((piece.high for band in self.bands for piece in band.pieces), default=0)
+        """The most that is over the line at once; 0 if nothing is."""
+        return max((over.total for over in self.overs.items), default=0)
 
-    @property
     def mark_rows(self) -> int:
-        return max((mark.row + 1 for mark in self.marks), default=0)
+        return max((mark.row + 1 for mark in self.marks.items), default=0)
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
-    """A move of a batch from one band to the next, in another lane, on ``day``."""
-
-    batch_id: str
-    day: date
-    from_band: Band
-    to_band: Band
+def closed_words(closed: Closed) -> str:
+    """Why a place is out of use; nothing for a clean-out, which its dots tell."""
+    if closed.is_clean_out:
+        return ""
+    return f"{closed.why}, ready {day_text(closed.end)}" if closed.start < EARLIEST else closed.why
 
 
-def lane_contents(season: Season, clashes: Sequence[Clash]) -> tuple[LaneContent, ...]:
-    """The lanes of all places in their order."""
-    return tuple(_content(season, place, clashes) for place in season.farm.places)
-
-
-def _content(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneContent:
-    room = room_of(place)
-    slices = season.slices(place)
-    return LaneContent(
-        place=place,
-        room=room,
-        bands=bands_of(season, place),
-        overs=tuple(Over(s.start, s.end, s.taken(place)) for s in slices if s.taken(place) > room),
-        closed=_closed(season, place),
-        marks=_marks(season.farm, [clash for clash in clashes if clash.place_id == place.id]),
-    )
-
-
-def _order(share: Share) -> tuple[date, str, bool]:
-    """The longest there lie lowest, so that a band keeps its level as long as it can."""
-    presence = share.presence
-    return presence.batch.start, presence.batch.name, presence.part is Part.COCKS
-
-
-def bands_of(season: Season, place: Place) -> tuple[Band, ...]:
-    """The bands of ``place``, each batch at the height that it takes on that day."""
-    pieces: dict[tuple[str, bool], list[list[Piece]]] = {}
-    for piece in season.slices(place):
-        low = 0
-        for share in sorted(piece.shares, key=_order):
-            high = low + (share.run.eggs if place.role.holds_eggs else share.run.floor_cm2)
-            runs = pieces.setdefault((share.presence.batch.id, share.presence.part is Part.COCKS), [])
-            step = Piece(piece.start, piece.end, low, high)
-            if runs and runs[-1][-1].end == piece.start:
-                runs[-1].append(step)
-            else:
-                runs.append([step])
-            low = high
-    return tuple(
-        Band(batch_id, place.id, is_cocks, tuple(run)) for (batch_id, is_cocks), runs in pieces.items() for run in runs
-    )
-
-
-def _closed(season: Season, place: Place) -> tuple[Closed, ...]:
-    found = [Closed(c.start, c.end, c.reason or "out of use", False) for c in closures(place)]
-    clean = timedelta(days=place.clean_out_days)
-    if clean:
-        found += [Closed(e.day, e.day + clean, "clean-out", True) for e in season.emptyings(place)]
-    return tuple(found)
-
-
-def _marks(farm: Farm, clashes: Sequence[Clash]) -> tuple[Mark, ...]:
-    """Overflow shows itself; the others get a row each as far as their days overlap."""
+def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool) -> Timed[Mark]:
+    """The marks of a lane's clashes. Those that overlap in time get a row each; what is over the line shows itself,
+    and gets none, if ``over_line``."""
     marks: list[Mark] = []
     row_ends: list[date] = []
-    for clash in sorted(clashes, key=lambda c: c.first):
-        look = severity_of(clash.kind), acceptance_of(farm, clash) is not None
-        if clash.kind in ("floor", "eggs"):
-            marks.append(Mark(clash, -1, *look))
+    for clash in sorted(clashes, key=attrgetter("first")):
+        accepted, days = acceptance_of(farm, clash) is not None, (clash.first, clash.last + timedelta(days=1))
+        if over_line and clash.kind in ("floor", "eggs"):
+            marks.append(Mark(clash, -1, severity_of(clash.kind), accepted, *days))
             continue
         row = next((i for i, end in enumerate(row_ends) if end < clash.first), len(row_ends))
         row_ends[row : row + 1] = [clash.last]
-        marks.append(Mark(clash, row, *look))
-    return tuple(marks)
-
-
-def links(season: Season, lanes: Sequence[LaneContent]) -> tuple[Link, ...]:
-    """The moves of all batches between lanes."""
-    by_batch: dict[tuple[str, str, bool], list[Band]] = {}
-    for lane in lanes:
-        for band in lane.bands:
-            by_batch.setdefault((band.batch_id, band.place_id, band.is_cocks), []).append(band)
-
-    def band_at(presence: Presence, day: date) -> Band | None:
-        key = (presence.batch.id, presence.leg.stay.place_id, presence.part is Part.COCKS)
-        return next((b for b in by_batch.get(key, ()) if b.start <= day < b.end), None)
-
-    found: list[Link] = []
-    for batch in season.farm.batches:
-        presences = [p for place in season.farm.places for p in season.presences(place) if p.batch.id == batch.id]
-        for after in presences:
-            for before in presences:
-                follows = before.end == after.start and (before.part is after.part or before.part is Part.ALL)
-                if not follows or before.leg.stay.place_id == after.leg.stay.place_id:
-                    continue
-                old, new = band_at(before, before.end - timedelta(days=1)), band_at(after, after.start)
-                if old is not None and new is not None:
-                    found.append(Link(batch.id, after.start, old, new))
-    return tuple(found)
+        marks.append(Mark(clash, row, severity_of(clash.kind), accepted, *days))
+    return Timed(marks)

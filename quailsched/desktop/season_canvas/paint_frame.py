@@ -2,116 +2,133 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPen
 
+from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.pens import Pens
-from quailsched.desktop.season_canvas.scale import month_ticks, uncrossed, week_ticks
-from quailsched.farm.units import area_text, count_text
+from quailsched.desktop.season_canvas.scale import Tick, month_ticks, uncrossed, week_ticks
+from quailsched.farm.units import area_text, count_text, day_text
+from quailsched.season.season import Season
 
 
-class FramePainter(Pens):
+class FramePainter:
     """Everything but lanes and bands."""
 
-    def grid(self, width: float, height: float) -> None:
+    def __init__(self, pens: Pens) -> None:
+        self.pens, self.p, self.scene, self.theme, self.fonts = pens, pens.p, pens.scene, pens.theme, pens.fonts
+
+    def grid(self) -> None:
+        """Lines of months and weeks."""
         scene = self.scene
-        first, last = scene.day(scene.left), scene.day(width) + timedelta(days=1)
-        bottom = scene.top(scene.lanes[-1].bottom) if scene.lanes else height
+        first, last = scene.days()
+        bottom = scene.top(scene.lanes[-1].bottom) if scene.lanes else scene.height
         for ticks, thickness in (
             (week_ticks(scene.scale, first, last, 26), 0.6),
             (month_ticks(scene.scale, first, last, 80), 1.4),
         ):
             self.p.setPen(QPen(QColor(self.theme.line), thickness))
-            for tick in ticks:
-                x = scene.x(tick.day)
-                self.p.drawLine(QPointF(x, scene.head - 20 if tick.is_month else scene.head), QPointF(x, bottom))
+            self.p.drawLines([QLineF(scene.x(tick.day), scene.head, scene.x(tick.day), bottom) for tick in ticks])
 
-    def head(self, width: float) -> None:
+    def head(self) -> None:
+        """Months with their names, and Mondays with their days."""
         scene, p = self.scene, self.p
+        if not self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head)):
+            return
         p.save()
-        p.setClipRect(QRectF(scene.left, 0, width - scene.left, scene.head))
-        p.fillRect(QRectF(0, 0, width, scene.head), QColor(self.theme.paper))
-        first, last = scene.day(scene.left), scene.day(width) + timedelta(days=1)
-        months = list(month_ticks(scene.scale, first, last, QFontMetricsF(self.bold).horizontalAdvance("September 8")))
-        line = QFontMetricsF(self.small).height()
+        p.setClipRect(QRectF(scene.left, 0, scene.width - scene.left, scene.head), Qt.ClipOperation.IntersectClip)
+        p.fillRect(QRectF(0, 0, scene.width, scene.head), QColor(self.theme.paper))
+        first, last = scene.days()
+        months = list(month_ticks(scene.scale, first, last, self.fonts.bold.width("September 8")))
+        line = self.fonts.small.height
         p.setPen(QPen(QColor(self.theme.line), 1.4))
-        for tick in months:
-            p.drawLine(QPointF(scene.x(tick.day), scene.head - line - 4), QPointF(scene.x(tick.day), scene.head))
-        p.setFont(self.bold)
-        p.setPen(QColor(self.theme.ink))
+        p.drawLines([QLineF(x, scene.head - line - 4, x, scene.head) for x in (scene.x(t.day) for t in months)])
+        self._month_names(months, scene.head - line - 6)
+        face = self.fonts.small
+        wide = face.width("28")
+        weeks = week_ticks(scene.scale, first, last, face.width("28  ") + 4)
+        for tick in uncrossed(weeks, months, scene.scale, wide + 3):
+            x = scene.x(tick.day) + 3
+            if tick.label and scene.left + 1 <= x <= scene.width - wide:
+                self.pens.text(face, QPointF(x, scene.head - 5), tick.label, self.theme.soft)
+        p.restore()
+
+    def _month_names(self, months: Sequence[Tick], base: float) -> None:
+        scene, face = self.scene, self.fonts.bold
         for index, tick in enumerate(months):
-            wide = QFontMetricsF(self.bold).horizontalAdvance(tick.label)
+            wide = face.width(tick.label)
             x = scene.x(tick.day) + 3
             if index == 0 and x < scene.left + 3:  # a month that began before the edge keeps its name in view
-                following = scene.x(months[1].day) if len(months) > 1 else width
+                following = scene.x(months[1].day) if len(months) > 1 else scene.width
                 x = scene.left + 3
                 if x + wide + 8 > following:
                     continue
-            if x + wide <= width:
-                p.drawText(QPointF(x, scene.head - line - 6), tick.label)
-        p.setFont(self.small)
-        p.setPen(QColor(self.theme.soft))
-        wide = QFontMetricsF(self.small).horizontalAdvance("28")
-        weeks = week_ticks(scene.scale, first, last, QFontMetricsF(self.small).horizontalAdvance("28  ") + 4)
-        for tick in uncrossed(weeks, months, scene.scale, wide + 3):
-            x = scene.x(tick.day) + 3
-            if scene.left + 1 <= x <= width - wide:
-                p.drawText(QPointF(x, scene.head - 5), tick.label)
-        p.restore()
+            if x + wide <= scene.width:
+                self.pens.text(face, QPointF(x, base), tick.label, self.theme.ink)
 
-    def names(self, height: float) -> None:
+    def names(self) -> None:
+        """What the lanes stand for, at the left."""
         scene, p = self.scene, self.p
+        column = QRectF(0, scene.head, scene.left - 1, scene.height - scene.head)
+        if not self.pens.is_dirty(column):
+            return
         p.save()
-        p.setClipRect(QRectF(0, scene.head, scene.left, height - scene.head))
-        p.fillRect(QRectF(0, scene.head, scene.left - 1, height - scene.head), QColor(self.theme.paper))
-        line = QFontMetricsF(self.bold).height()
-        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        for lane in scene.lanes:
-            place = lane.content.place
+        p.setClipRect(column, Qt.ClipOperation.IntersectClip)
+        p.fillRect(column, QColor(self.theme.paper))
+        assert scene.layout.season is not None
+        for lane in scene.lanes_in_view():
             middle = scene.top((lane.line_y + lane.base_y) / 2)
-            p.setFont(self.bold)
-            p.setPen(QColor(self.theme.ink))
-            p.drawText(QRectF(4, middle - line, scene.left - 14, line), right, place.name)
-            p.setFont(self.small)
-            p.setPen(QColor(self.theme.soft))
-            room = (
-                count_text(place.egg_places, "egg place")
-                if place.role.holds_eggs
-                else area_text(place.floor_cm2, self.units)
-            )
-            p.drawText(QRectF(4, middle, scene.left - 14, line), right, room)
+            for face, text, ink, base in (
+                (self.fonts.bold, lane.content.title, self.theme.ink, middle - self.fonts.bold.descent),
+                (
+                    self.fonts.small,
+                    subtitle(scene.layout.season, lane.content),
+                    self.theme.soft,
+                    middle + self.fonts.small.ascent + 1,
+                ),
+            ):
+                self.pens.text(face, QPointF(scene.left - 10 - face.width(text), base), text, ink)
         p.restore()
 
-    def today_line(self, width: float, height: float) -> None:
+    def today_line(self) -> None:
         """Over the bands, but under every word."""
         x = self.scene.x(self.scene.today)
-        if self.scene.left <= x <= width:
-            bottom = self.scene.top(self.scene.lanes[-1].bottom) if self.scene.lanes else height
+        if self.scene.left <= x <= self.scene.width:
+            bottom = self.scene.top(self.scene.lanes[-1].bottom) if self.scene.lanes else self.scene.height
             self.p.setPen(QPen(QColor(self.theme.ink), 1.5))
-            self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, min(bottom, height)))
+            self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, min(bottom, self.scene.height)))
 
-    def today(self, width: float) -> None:
-        scene, p = self.scene, self.p
+    def today(self) -> None:
+        """The word over its line."""
+        scene, p, face = self.scene, self.p, self.fonts.small_bold
         x = scene.x(scene.today)
-        if not scene.left <= x <= width:
+        if not scene.left <= x <= scene.width:
             return
-        metrics = QFontMetricsF(self.small_bold)
-        wide = metrics.horizontalAdvance("today") + 16
-        left = min(max(x - wide / 2, scene.left), width - wide)
-        pill = QRectF(left, 2, wide, metrics.height() + 3)
+        wide = face.width("today") + 16
+        left = min(max(x - wide / 2, scene.left), scene.width - wide)
+        pill = QRectF(left, 2, wide, face.height + 3)
         p.setPen(Qt.PenStyle.NoPen)
         p.setBrush(QColor(self.theme.ink))
         p.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
-        p.setFont(self.small_bold)
-        p.setPen(QColor(self.theme.paper))
-        p.drawText(pill, Qt.AlignmentFlag.AlignCenter, "today")
+        base = pill.center().y() + (face.ascent - face.descent) / 2
+        self.pens.text(face, QPointF(left + 8, base), "today", self.theme.paper)
 
-    def focus(self, width: float, height: float) -> None:
+    def focus(self) -> None:
         """A thin frame while the keys go to the season."""
-        if self.has_focus:
+        if self.pens.has_focus:
             self.p.setBrush(Qt.BrushStyle.NoBrush)
             self.p.setPen(QPen(QColor(self.theme.good), 1.5))
-            left, head = self.scene.left, self.scene.head
-            self.p.drawRect(QRectF(left, head, width - left - 1, height - head - 1))
+            scene = self.scene
+            self.p.drawRect(QRectF(scene.left, scene.head, scene.width - scene.left - 1, scene.height - scene.head - 1))
+
+
+def subtitle(season: Season, content: LaneContent) -> str:
+    """What there is: the room of a place, the size of a batch and the day that it is set or comes."""
+    if content.place is not None:
+        if content.place.role.holds_eggs:
+            return count_text(content.place.egg_places, "egg place")
+        return area_text(content.place.floor_cm2, season.farm.settings.units)
+    batch = season.farm.batch(content.id)
+    return f"{count_text(batch.number, 'egg' if batch.origin.is_eggs else 'bird')}, {day_text(batch.start)}"

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from datetime import timedelta
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.pens import Pens
 
 
-class GhostPainter(Pens):
+class GhostPainter:
     """Dashes in the ink of the theme: strong behind the bands, faint over them so that they do not cross out names."""
+
+    def __init__(self, pens: Pens) -> None:
+        self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
 
     def behind(self) -> None:
         """The outlines; to be drawn before the bands."""
@@ -25,11 +30,12 @@ class GhostPainter(Pens):
             self._label(lane, ghost, taken)
 
     def _shown(self) -> list[tuple[Lane, Ghost]]:
-        lanes = {lane.content.place.id: lane for lane in self.scene.lanes}
+        lanes = {lane.content.id: lane for lane in self.scene.lanes}
+        first, end = self.scene.days()
         return [
             (lanes[ghost.band.place_id], ghost)
             for ghost in self.scene.ghosts
-            if ghost.band.place_id in lanes and self.is_visible(ghost.band.start, ghost.band.end)
+            if ghost.band.place_id in lanes and ghost.band.start < end and ghost.band.end > first
         ]
 
     def _outlines(self, thickness: float, strength: float) -> None:
@@ -40,14 +46,14 @@ class GhostPainter(Pens):
         self.p.setPen(pen)
         self.p.setBrush(Qt.BrushStyle.NoBrush)
         for lane, ghost in self._shown():
-            self.p.drawPolygon(self.outline(lane, ghost.band))
+            self.p.drawPolygon(self.pens.outline(lane, ghost.band))
 
     def _label(self, lane: Lane, ghost: Ghost, taken: list[QRectF]) -> None:
         """Above the outline or inside it, at either end: where only paper is. Left out if there is no such spot."""
-        metrics = QFontMetricsF(self.tiny)
-        wide, tall = metrics.horizontalAdvance(ghost.label) + 4, metrics.height()
+        face = self.pens.fonts.tiny
+        wide, tall = face.width(ghost.label) + 4, face.height
         left = max(self.scene.x(ghost.band.start), self.scene.left) + 2
-        edge = float(self.p.viewport().width()) - 2
+        edge = self.scene.width - 2
         right = min(self.scene.x(ghost.band.end), edge)
         if right - left < tall:
             return
@@ -57,9 +63,10 @@ class GhostPainter(Pens):
                 spot = QRectF(x, y, wide, tall)
                 if self._is_paper(lane, spot) and not any(spot.intersects(other) for other in taken):
                     taken.append(spot)
-                    self.p.setFont(self.tiny)
-                    self.p.setPen(QColor(self.theme.ink))
-                    self.p.drawText(spot, Qt.AlignmentFlag.AlignCenter, ghost.label)
+                    is_inside = y >= self.scene.top(lane.line_y) - tall / 2
+                    ground = self.theme.lane if is_inside else self.theme.paper
+                    base = y + face.ascent  # the line of what the place holds does not strike it out
+                    self.pens.text_clear(QPointF(x + 2, base), ghost.label, face, self.theme.ink, ground)
                     return
 
     def _top_between(self, lane: Lane, ghost: Ghost, left: float, right: float) -> float:
@@ -72,18 +79,20 @@ class GhostPainter(Pens):
 
     def _is_paper(self, lane: Lane, spot: QRectF) -> bool:
         """Whether no band with its name and no overflow with its days is under ``spot``."""
-        name = QFontMetricsF(self.small_bold).height()
+        name = self.pens.fonts.small_bold.height
         scene, content = self.scene, lane.content
-        steps = [(p.start, p.end, p.high, p.low) for band in content.bands for p in band.pieces]
-        for start, end, high, low in steps:
-            top, bottom = scene.top(lane.y(high)), scene.top(lane.y(low))
-            if bottom - top < name:  # it may carry its name on its back
-                top -= name
-            if spot.intersects(QRectF(scene.x(start), top, scene.x(end) - scene.x(start), bottom - top)):
-                return False
+        first, end = scene.day(spot.left()), scene.day(spot.right()) + timedelta(days=1)
+        for band in content.bands.within(first, end):
+            for piece in band.pieces:
+                left, top, right, bottom = scene.rect_of(lane, piece)
+                if bottom - top < name:  # it may carry its name on its back
+                    top -= name
+                if spot.intersects(QRectF(left, top, right - left, bottom - top)):
+                    return False
         above = spot.top() < scene.top(lane.line_y)
         margin = spot.width()  # the days of an overflow stand above it and may be wider than it is
+        days = timedelta(days=round(margin / scene.scale.day_px) + 1)
         return not above or not any(
             scene.x(over.start) - margin < spot.right() and scene.x(over.end) + margin > spot.left()
-            for over in content.overs
+            for over in content.overs.within(first - days, end + days)
         )

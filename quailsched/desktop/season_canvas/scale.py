@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-LEAST_PX, MOST_PX = 0.9, 60.0  # pixels a day: three years or three weeks on a wide screen
+LEAST_PX, MOST_PX = 0.5, 240.0  # pixels a day: three years in a small window, a week in a large one
 _MONTHS = (
     "January",
     "February",

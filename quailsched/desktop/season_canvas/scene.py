@@ -1,14 +1,16 @@
-"""Everything that the painter and the mouse need of one moment: lanes, scale, what is picked. No painting."""
+"""Everything that the painter and the mouse need of one moment: lanes, scale, what is picked. No painting, no Qt."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_right
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
+from operator import attrgetter
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.ghosts import Ghost
-from quailsched.desktop.season_canvas.lanes import Band, Link
+from quailsched.desktop.season_canvas.lanes import Band, Piece
+from quailsched.desktop.season_canvas.layout import SeasonLayout
 from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.season.clash import Clash
 
@@ -23,24 +25,27 @@ class Picked:
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """``left`` is the width of the names, ``head`` the height of the header; ``dx``, ``dy`` are scrolled away."""
+    """One view of a season, ``width`` by ``height`` pixels.
 
+    ``left`` is the width of the names, ``head`` the height of the header; ``dx``, ``dy`` are scrolled away.
+    """
+
+    layout: SeasonLayout
     lanes: tuple[Lane, ...]
-    links: tuple[Link, ...]
     scale: TimeScale
     today: date
+    width: float
+    height: float
     left: float
     head: float
     dx: float
     dy: float
-    batch_numbers: dict[str, int]
-    batch_names: dict[str, str]
     picked: Picked
     hovered: Picked
     ghosts: tuple[Ghost, ...] = ()
 
     def x(self, day: date) -> float:
-        return self.left + self.scale.x(day) - self.dx
+        return self.left + (day.toordinal() - self.scale.first.toordinal()) * self.scale.day_px - self.dx
 
     def top(self, y: float) -> float:
         """A height among the lanes, on the widget."""
@@ -49,12 +54,29 @@ class Scene:
     def day(self, x: float) -> date:
         return self.scale.day(x - self.left + self.dx)
 
+    def days(self) -> tuple[date, date]:
+        """The days in view, half-open."""
+        return self.day(self.left), self.day(self.width) + timedelta(days=1)
+
+    def lanes_in_view(self) -> tuple[Lane, ...]:
+        low = bisect_right(self.lanes, self.dy, key=attrgetter("bottom"))
+        high = bisect_right(self.lanes, self.dy + self.height - self.head, key=attrgetter("top"))
+        return self.lanes[low:high]
+
     def lane_at(self, y: float) -> Lane | None:
         inner = y - self.head + self.dy
-        return next((lane for lane in self.lanes if lane.top <= inner < lane.bottom), None)
+        at = bisect_right(self.lanes, inner, key=attrgetter("top")) - 1
+        return self.lanes[at] if at >= 0 and inner < self.lanes[at].bottom else None
 
-    def lane_of(self, place_id: str) -> Lane:
-        return next(lane for lane in self.lanes if lane.content.place.id == place_id)
+    def lane_of(self, lane_id: str) -> Lane | None:
+        """The lane of a place or a batch; None if this grouping has none of it."""
+        return next((lane for lane in self.lanes if lane.content.id == lane_id), None)
+
+    def rect_of(self, lane: Lane, piece: Piece) -> tuple[float, float, float, float]:
+        """(left, top, right, bottom) of ``piece``, cut at the line: what stands above it is drawn as overflow."""
+        cap = lane.content.room
+        top, bottom = self.top(lane.y(min(piece.high, cap))), self.top(lane.y(min(piece.low, cap)))
+        return self.x(piece.start), top, self.x(piece.end), bottom
 
     def hit(self, x: float, y: float) -> Picked:
         """The clash or batch under a point; nothing where there is only paper."""
@@ -69,32 +91,20 @@ class Scene:
 
     def band_at(self, lane: Lane, x: float, y: float) -> Band | None:
         day, inner = self.day(x), y - self.head + self.dy
-        for band in lane.content.bands:
-            for piece in band.pieces:
-                if piece.start <= day < piece.end and lane.y(piece.high) <= inner < lane.y(piece.low):
-                    return band
+        for band in lane.content.bands.within(day, day + timedelta(days=1)):
+            piece = band.piece_on(day)
+            if piece is not None and lane.y(piece.high) <= inner < lane.y(piece.low):
+                return band
         return None
 
     def _clash_at(self, lane: Lane, x: float, y: float) -> Clash | None:
         day, inner = self.day(x), y - self.head + self.dy
-        for mark in lane.content.marks:
-            if not mark.clash.first <= day <= mark.clash.last:
-                continue
+        overs = lane.content.overs.within(day, day + timedelta(days=1))
+        for mark in lane.content.marks.within(day, day + timedelta(days=1)):
             if mark.row >= 0:
                 top = lane.mark_y(mark.row)
                 if top - 1 <= inner < top + lane.mark_height + 1:
                     return mark.clash
-            elif inner < lane.line_y and any(
-                over.start <= day < over.end and lane.y(over.total) - 16 <= inner for over in lane.content.overs
-            ):
+            elif inner < lane.line_y and any(lane.y(over.total) - 16 <= inner for over in overs):
                 return mark.clash
         return None
-
-
-def fit_span(bands: Sequence[Band], today: date) -> tuple[date, date]:
-    """The days that show the season at once: from its start, or a while before today, to its last beginnings."""
-    if not bands:
-        return date.fromordinal(today.toordinal() - 14), date.fromordinal(today.toordinal() + 120)
-    start = max(min(band.start for band in bands).toordinal(), today.toordinal() - 70)
-    end = max(max(band.start for band in bands).toordinal() + 35, today.toordinal() + 60)
-    return date.fromordinal(start - 5), date.fromordinal(end)

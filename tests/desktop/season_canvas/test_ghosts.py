@@ -2,8 +2,8 @@
 
 from datetime import date, timedelta
 
+from quailsched.desktop.season_canvas.by_place import lanes_by_place
 from quailsched.desktop.season_canvas.ghosts import ghosts_of
-from quailsched.desktop.season_canvas.lanes import lane_contents
 from quailsched.season.season import Season
 from tests.builders import BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, stay
 
@@ -15,8 +15,8 @@ def season() -> Season:
 
 def test_a_ghost_is_the_band_as_its_own_season_has_it() -> None:
     found = ghosts_of(season(), {"fern"}, "plan")
-    bands = [b for content in lane_contents(season(), ()) for b in content.bands if b.batch_id == "fern"]
-    assert [ghost.band for ghost in found] == bands
+    bands = [b for content in lanes_by_place(season(), ()) for b in content.bands.items if b.batch_id == "fern"]
+    assert [(ghost.band.key, ghost.band.pieces) for ghost in found] == [(band.key, band.pieces) for band in bands]
     assert {ghost.label for ghost in found} == {"Fern (plan)"}
     # Set on 15 March: setter, hatcher on day 15, brooder on day 18, pen on day 46.
     starts = [(ghost.band.place_id, ghost.band.start) for ghost in found]

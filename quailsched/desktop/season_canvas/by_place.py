@@ -1,0 +1,179 @@
+"""The season by place: one lane for each, its bands as high as what they take. No Qt.
+
+While a batch is dragged most of a lane stays as it is: ``lanes_by_place`` keeps all bands that no changed day
+touches, as the same objects, so that whoever draws them can keep what was worked out for them.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from datetime import date, timedelta
+from operator import attrgetter
+from weakref import WeakKeyDictionary
+
+from quailsched.desktop.season_canvas.lanes import Band, Closed, LaneContent, Over, Piece, Timed, marks_of
+from quailsched.farm.records import Part, Place, Role
+from quailsched.season.clash import Clash
+from quailsched.season.occupancy import Presence, Share, Spell, emptyings_of, room_of
+from quailsched.season.rules.notready import closures
+from quailsched.season.season import Season
+
+# Heights in units of the font's height: a place that fills slowly needs more to show its steps.
+_BODY = {
+    Role.SETTER: 2.5,
+    Role.HATCHER: 2.3,
+    Role.CABINET: 2.3,
+    Role.BROODER: 4.6,
+    Role.PEN: 5.2,
+    Role.GRASS_PEN: 3.2,
+}
+
+_Key = tuple[str, bool]  # batch id, whether the surplus cocks
+_PIECES: WeakKeyDictionary[Spell, dict[_Key, tuple[Piece, ...]]] = WeakKeyDictionary()
+
+
+def lanes_by_place(
+    season: Season, clashes: Sequence[Clash], old: Sequence[LaneContent] = (), before: Season | None = None
+) -> tuple[LaneContent, ...]:
+    """The lanes of all places in their order. ``old`` are those of the season ``before``: what still holds is kept."""
+    by_place: dict[str, list[Clash]] = {place.id: [] for place in season.farm.places}
+    for clash in clashes:
+        by_place[clash.place_id].append(clash)
+    known = {lane.id: lane for lane in old}
+    lanes = []
+    for place in season.farm.places:
+        lane = known.get(place.id)
+        if lane is None or before is None or lane.place is not place:
+            lanes.append(_fresh(season, place, by_place[place.id]))
+        else:
+            lanes.append(_after(lane, before, season, place, by_place[place.id]))
+    return tuple(lanes)
+
+
+def _fresh(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneContent:
+    spells = season.spells(place)
+    return LaneContent(
+        id=place.id,
+        title=place.name,
+        place=place,
+        room=room_of(place),
+        body=_BODY[place.role],
+        bands=Timed(sorted(_bands(place, spells), key=attrgetter("start"))),
+        overs=Timed(list(_overs(place, spells))),
+        closed=Timed(sorted((*_shut(place), *_clean_outs(place, spells)), key=attrgetter("start"))),
+        marks=marks_of(season.farm, clashes, over_line=True),
+    )
+
+
+def _after(old: LaneContent, before: Season, season: Season, place: Place, clashes: Sequence[Clash]) -> LaneContent:
+    is_like = before.farm.acceptances is season.farm.acceptances and [mark.clash for mark in old.marks.items] == clashes
+    marks = old.marks if is_like else marks_of(season.farm, clashes, over_line=True)
+    days = changed_days(before.spells(place), season.spells(place))
+    if days is None:
+        return old if marks is old.marks else replace(old, marks=marks)
+    first, end = days
+    touched = [band for band in old.bands.items if band.end >= first and band.start <= end]
+    reach = min([band.start for band in touched] + [first]), max([band.end for band in touched] + [end])
+    fresh = [b for b in _bands(place, _around(season, place, *reach)) if b.end >= first and b.start <= end]
+    spells = _around(season, place, first, end)
+    return replace(
+        old,
+        bands=old.bands.spliced(fresh, lambda band: band.end >= first and band.start <= end),
+        overs=old.overs.spliced(
+            (over for over in _overs(place, spells) if first <= over.start <= end),
+            lambda over: first <= over.start <= end,
+        ),
+        closed=old.closed.spliced(
+            (one for one in _clean_outs(place, spells) if first <= one.start <= end),
+            lambda one: one.is_clean_out and first <= one.start <= end,
+        ),
+        marks=marks,
+    )
+
+
+def changed_days(old: Sequence[Spell], new: Sequence[Spell]) -> tuple[date, date] | None:
+    """From the first to the end of the days on which not the same spells stand; None if there are none."""
+    low, shorter = 0, min(len(old), len(new))
+    while low < shorter and old[low] is new[low]:
+        low += 1
+    if low == len(old) == len(new):
+        return None
+    back = 0
+    while back < shorter - low and old[-1 - back] is new[-1 - back]:
+        back += 1
+    changed = (*old[low : len(old) - back], *new[low : len(new) - back])
+    return min(spell.start for spell in changed), max(spell.end for spell in changed)
+
+
+def _around(season: Season, place: Place, first: date, end: date) -> Sequence[Spell]:
+    """The spells that touch the days from ``first`` to ``end``, and one more on each side: who comes next counts."""
+    spells = season.spells(place)
+    low = max(bisect_left(spells, first, key=attrgetter("end")) - 1, 0)
+    return spells[low : bisect_right(spells, end, key=attrgetter("start")) + 1]
+
+
+def _bands(place: Place, spells: Sequence[Spell]) -> list[Band]:
+    """The bands of ``spells`` that follow each other, each batch at the height that it takes on that day."""
+    runs: dict[_Key, list[list[tuple[Spell, tuple[Piece, ...]]]]] = {}
+    for spell in spells:
+        for key, pieces in _pieces(place, spell).items():
+            of_key = runs.setdefault(key, [])
+            if of_key and of_key[-1][-1][0].end == spell.start:
+                of_key[-1].append((spell, pieces))
+            else:
+                of_key.append([(spell, pieces)])
+    return [_band(place, key, run) for key, of_key in runs.items() for run in of_key]
+
+
+def _band(place: Place, key: _Key, run: Sequence[tuple[Spell, tuple[Piece, ...]]]) -> Band:
+    presences = dict.fromkeys(p for spell, _ in run for p in spell.presences if _key_of(p) == key)
+    return Band(key[0], place.id, key[1], tuple(piece for _, pieces in run for piece in pieces), tuple(presences))
+
+
+def _key_of(presence: Presence) -> _Key:
+    return presence.batch.id, presence.part is Part.COCKS
+
+
+def _pieces(place: Place, spell: Spell) -> dict[_Key, tuple[Piece, ...]]:
+    known = _PIECES.get(spell)
+    if known is None:
+        found: dict[_Key, list[Piece]] = {}
+        for piece in spell.slices:
+            low = 0
+            for share in sorted(piece.shares, key=_order):
+                high = low + (share.run.eggs if place.role.holds_eggs else share.run.floor_cm2)
+                found.setdefault(_key_of(share.presence), []).append(Piece(piece.start, piece.end, low, high))
+                low = high
+        known = _PIECES[spell] = {key: tuple(pieces) for key, pieces in found.items()}
+    return known
+
+
+def _order(share: Share) -> tuple[date, str, bool]:
+    """The longest there lie lowest, so that a band keeps its level as long as it can."""
+    presence = share.presence
+    return presence.batch.start, presence.batch.name, presence.part is Part.COCKS
+
+
+def _overs(place: Place, spells: Sequence[Spell]) -> Iterator[Over]:
+    room, eggs = room_of(place), place.role.holds_eggs
+    for spell in spells:
+        if (spell.most.eggs if eggs else spell.most.floor_cm2) > room:
+            for piece in spell.slices:
+                if piece.taken(place) > room:
+                    yield Over(piece.start, piece.end, piece.taken(place))
+
+
+def _shut(place: Place) -> Iterator[Closed]:
+    return (Closed(one.start, one.end, one.reason or "out of use", False) for one in closures(place))
+
+
+def _clean_outs(place: Place, spells: Sequence[Spell]) -> Iterator[Closed]:
+    clean = timedelta(days=place.clean_out_days)
+    return (Closed(one.day, one.day + clean, "clean-out", True) for one in emptyings_of(spells) if clean)
+
+
+def bands_of(season: Season, place: Place) -> tuple[Band, ...]:
+    """All bands of ``place``."""
+    return tuple(_bands(place, season.spells(place)))

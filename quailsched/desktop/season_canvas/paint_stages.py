@@ -1,0 +1,83 @@
+"""Draws textures over bands, one for each stage, so that a stage is told without its colour."""
+
+from __future__ import annotations
+
+from datetime import date
+from weakref import WeakKeyDictionary
+
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QPainterPath, QPen, QPolygonF
+
+from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.lanes import Band
+from quailsched.desktop.season_canvas.pens import Pens, mixed
+from quailsched.season.days import Stage
+from quailsched.season.season import Season
+
+_LEAST_PX = 5.0  # a stage narrower than this shows no texture
+_STAGES: WeakKeyDictionary[Band, tuple[tuple[date, date, Stage], ...]] = WeakKeyDictionary()
+
+
+def stages_of(season: Season, band: Band) -> tuple[tuple[date, date, Stage], ...]:
+    """(first day, end, stage) of each stage of ``band``, in order of days."""
+    known = _STAGES.get(band)
+    if known is None:
+        known = _STAGES[band] = tuple(run for presence in band.presences for run in season.stages(presence))
+    return known
+
+
+class StagePainter:
+    """Quiet lines in the ink of the band: upright for lockdown, level for lay, slanting for finishing, and so on."""
+
+    def __init__(self, pens: Pens) -> None:
+        self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
+
+    def textures(self, lane: Lane, band: Band, shape: QPolygonF, is_faded: bool) -> None:
+        season = self.scene.layout.season
+        if season is None:
+            return
+        box = shape.boundingRect()
+        for first, end, stage in stages_of(season, band):
+            left, right = max(self.scene.x(first), self.scene.left), min(self.scene.x(end), self.scene.width)
+            if stage not in _UPRIGHT | _LEVEL | _SLANTING or right - left < _LEAST_PX:
+                continue
+            part = QRectF(left, box.top(), right - left, box.height())
+            if self.pens.is_dirty(part):
+                self._texture(band, shape, part, stage, is_faded)
+
+    def _texture(self, band: Band, shape: QPolygonF, part: QRectF, stage: Stage, is_faded: bool) -> None:
+        colour = self.theme.batch(self.scene.layout.numbers[band.batch_id])
+        tint = mixed(colour.ink, colour.fill, 0.12 if is_faded else 0.3)
+        self.p.save()
+        path = QPainterPath()
+        path.addPolygon(shape)
+        self.p.setClipRect(part, Qt.ClipOperation.IntersectClip)
+        if shape.size() > 5:  # not a plain box
+            self.p.setClipPath(path, Qt.ClipOperation.IntersectClip)
+        if stage in _SLANTING:
+            self.pens.hatch(part, tint, 7.0, 1.3, leaning=1)
+        else:
+            self.p.setPen(QPen(tint, 1.0))
+            self.p.drawLines(self._upright(part, _UPRIGHT[stage]) if stage in _UPRIGHT else self._level(part, stage))
+        self.p.restore()
+
+    def _upright(self, part: QRectF, step: float) -> list[QLineF]:
+        x = part.left() + (-part.left() - self.scene.dx) % step
+        lines = []
+        while x < part.right():
+            lines.append(QLineF(x, part.top(), x, part.bottom()))
+            x += step
+        return lines
+
+    def _level(self, part: QRectF, stage: Stage) -> list[QLineF]:
+        y, lines = part.bottom() - _LEVEL[stage] / 2, []
+        while y > part.top():
+            lines.append(QLineF(part.left(), y, part.right(), y))
+            y -= _LEVEL[stage]
+        return lines
+
+
+# Pixels between two lines. Setting and growing are plain: the eggs that only wait, the birds that only grow.
+_UPRIGHT = {Stage.LOCKDOWN: 4.0, Stage.HATCHING: 2.0, Stage.HARDENING: 9.0}
+_LEVEL = {Stage.LAYING: 6.0, Stage.BROODING: 14.0}
+_SLANTING = {Stage.FINISHING: 7.0}

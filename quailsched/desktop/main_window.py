@@ -77,7 +77,7 @@ class MainWindow(QMainWindow):
         self.files, self.colours, self.trials = FileCommands(self), ColourCommands(self), TrialCommands(self)
         self._lay_out()
         self.actions_by_name = make_actions(
-            self, self.files, self.clashes, self.trials, self.colours, HelpCommands(self)
+            self, self.files, self.clashes, self.trials, self.colours, HelpCommands(self), self.season
         )
         self._connect()
         self.show_view(SEASON)

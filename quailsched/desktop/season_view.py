@@ -114,6 +114,10 @@ class SeasonView(QWidget):
         text = count_text(number, "chore")
         self.frees_up.show_chores(f"{text} in the next {_CHORES_DAYS} days")
 
+    def swap_grouping(self) -> None:
+        """Lanes of batches in place of lanes of places, or back."""
+        self.canvas.swap_grouping()
+
     @property
     def is_comparing(self) -> bool:
         """Whether the side shows a trial beside the plan, and not what is picked."""

@@ -178,6 +178,10 @@ def sheet_of(theme: Theme) -> str:
     QToolButton#view:hover {{ background: {t.sunk}; }}
     QToolButton#view:checked {{ background: {t.rail_on}; font-weight: 700; }}
     QToolButton#view:focus {{ border: 1px solid {t.good}; }}
+    QToolButton#grouping {{ background: transparent; border: 1px solid {t.line}; color: {t.soft}; padding: 1px 5px; }}
+    QToolButton#grouping:checked {{ background: {t.rail_on}; color: {t.ink}; }}
+    QToolButton#grouping:hover {{ color: {t.ink}; }}
+    QToolButton#grouping:focus {{ border: 1px solid {t.good}; }}
     QTableView {{ background: {t.card}; alternate-background-color: {t.sunk}; gridline-color: {t.line};
         border: 1px solid {t.line}; border-radius: 8px; }}
     QTableView:focus {{ border-color: {t.good}; }}

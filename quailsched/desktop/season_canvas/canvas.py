@@ -25,10 +25,12 @@ from quailsched.desktop.season_canvas.drag_session import DragSession
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
 from quailsched.desktop.season_canvas.ghosts import Ghost
+from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
 from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
 from quailsched.desktop.season_canvas.labels import Labels
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
+from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.paint_frame import subtitle
@@ -66,6 +68,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self._grouping = Grouping.PLACES
         self._lanes: tuple[Lane, ...] = ()
         self._ghosts: tuple[Ghost, ...] = ()
+        self._fits: tuple[tuple[date, date], ...] = ()
         self._fonts, self._labels = Fonts(self.font()), Labels()
         self._left_px = 80.0
         self._scale = TimeScale(today, 5.0)
@@ -73,6 +76,9 @@ class SeasonCanvas(QAbstractScrollArea):
         self._grabbed: tuple[QPointF, int, int] | None = None
         self._is_fitted = True
         self._drag = DragSession(self, today)
+        self._morph: Morph | None = None
+        self.switch = GroupingSwitch(self.viewport())
+        self.switch.chosen.connect(self.group_by)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.viewport().setMouseTracking(True)
@@ -119,6 +125,8 @@ class SeasonCanvas(QAbstractScrollArea):
 
     def end_preview(self) -> None:
         """Draw the season of ``show_season`` again."""
+        self._fits = ()
+        self.viewport().update(QRect(0, 0, self.viewport().width(), round(self._head()) + 1))
         if self._shown is not self._real:
             self._show(self._real)
         self.previewed.emit(None)
@@ -132,11 +140,26 @@ class SeasonCanvas(QAbstractScrollArea):
         """One lane for each place, or one for each batch; what is picked stays picked."""
         if grouping is self._grouping or self._now is None:
             return
+        self.cancel_drag()
+        before = self.scene()
         self._grouping = grouping
+        self.switch.show_chosen(grouping)
         self._real = layout_of(self._now.season, self._clashes, grouping, self._real)
+        self._labels.forget()
         self._show(self._real)
         self.verticalScrollBar().setValue(0)
         self.show_picked()
+        self._morph = Morph(before, self.scene(), self.viewport(), self)
+        self._morph.start()
+
+    @property
+    def is_changing(self) -> bool:
+        """Whether bands are on their way from one grouping to the other."""
+        return self._morph is not None and self._morph.is_running
+
+    def swap_grouping(self) -> None:
+        """The other of the two groupings."""
+        self.group_by(Grouping.BATCHES if self._grouping is Grouping.PLACES else Grouping.PLACES)
 
     def _show(self, layout: SeasonLayout) -> None:
         """Draw ``layout``; as little as there is a difference, where it lies as the last one did."""
@@ -267,6 +290,7 @@ class SeasonCanvas(QAbstractScrollArea):
             picked=self._picked,
             hovered=self._hovered,
             ghosts=self._ghosts,
+            fits=self._fits if self._drag.is_moving else (),
         )
 
     def _span(self) -> tuple[date, date]:
@@ -296,7 +320,9 @@ class SeasonCanvas(QAbstractScrollArea):
         season = self._shown.season
         names = [self._fonts.bold.width(content.title) for content in self._shown.lanes]
         below = [self._fonts.small.width(subtitle(season, content)) for content in self._shown.lanes] if season else []
-        self._left_px = round(max([*names, *below, 60.0]) + 22)
+        room = self.switch.sizeHint()
+        self._left_px = round(max([*names, *below, room.width() - 12.0]) + 22)
+        self.switch.setGeometry(4, round(self._head()) - room.height() - 4, room.width(), room.height())
 
     def _set_scale(self, scale: TimeScale) -> None:
         self._scale = TimeScale(self._first_day(), scale.day_px)
@@ -364,7 +390,10 @@ class SeasonCanvas(QAbstractScrollArea):
         try:
             units = season.farm.settings.units
             pens = Pens(painter, self.scene(), current(), self._fonts, units, self.hasFocus(), dirty)
-            SeasonPainter(pens, self._labels).paint()
+            if self._morph is not None and self.is_changing:
+                self._morph.paint(pens)
+            else:
+                SeasonPainter(pens, self._labels).paint()
         finally:
             painter.end()
 
@@ -415,9 +444,11 @@ class SeasonCanvas(QAbstractScrollArea):
                 self.change_asked.emit(change)
         self._drag.cancel()
 
-    def drag_begun(self) -> None:
-        """A band is on its way."""
+    def drag_begun(self, fits: tuple[tuple[date, date], ...]) -> None:
+        """A band is on its way; on the days ``fits`` under the pointer its batch has room everywhere."""
         QToolTip.hideText()
+        self._fits = fits
+        self.viewport().update()
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     @property

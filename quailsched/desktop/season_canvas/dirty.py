@@ -30,6 +30,8 @@ def dirty_between(old: Scene, new: Scene) -> QRegion | None:
             days = _days_between(was, now, *new.days())
             if days is not None:
                 region += _strip(new, now, *days)
+            # The name of a lane of a batch has its day below it.
+            region += QRectF(0, new.top(now.top), new.left, now.bottom - now.top).toAlignedRect()
     lanes = {lane.content.id: lane for lane in new.lanes}
     bend = bend_of(new.scale.day_px) + 4
     for link in {*old.layout.links.within(*new.days())} ^ {*new.layout.links.within(*new.days())}:
@@ -62,14 +64,14 @@ def _strip(scene: Scene, lane: Lane, first: date, end: date) -> QRect:
 def edges_of(scene: Scene, fonts: Fonts, dx: int) -> QRegion:
     """What has to be drawn again when the picture has been scrolled by ``dx`` pixels across: what comes in, and words
     at the edges, which stay whole and so do not move with the picture."""
-    day = timedelta(days=abs(dx) // max(int(scene.scale.day_px), 1) + 1)
+    near = timedelta(days=round((abs(dx) + _MARK_PX) / scene.scale.day_px) + 1)
     first, end = scene.days()
     region = QRegion()
     for lane in scene.lanes_in_view():
         top, high = round(scene.top(lane.top)) - 1, round(lane.bottom - lane.top) + 2
-        wide = _wide_at(scene, lane, fonts, first - day, first + day) + abs(dx)
+        wide = _wide_at(scene, lane, fonts, first - near, first + near) + abs(dx)
         region += QRect(round(scene.left), top, wide, high)
-        wide = _wide_at(scene, lane, fonts, end - day, end + day) + abs(dx)
+        wide = _wide_at(scene, lane, fonts, end - near, end + near) + abs(dx)
         region += QRect(round(scene.width) - wide, top, wide, high)
     bottom = round(scene.top(scene.lanes[-1].bottom)) if scene.lanes else round(scene.head)
     below = max(round(scene.height) - bottom, 0)

@@ -22,6 +22,8 @@ from quailsched.planner.compare import clash_changes
 from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
+from quailsched.season.fits import fitting_starts
+from quailsched.season.season import Season
 
 
 class Grip(StrEnum):
@@ -97,6 +99,25 @@ def _come_later(farm: Farm, batch: Batch, grab: Grab, days: int) -> Change:
             return end_stay(farm, batch.id, index, stay.from_day + days)
     accepted = "it begins with the batch: move the whole band"
     raise FarmError([Fault(f"{batch.name}, first stay", "its own beginning", accepted, "from_day")])
+
+
+_FITS_BEFORE, _FITS_AFTER = timedelta(days=60), timedelta(days=400)
+
+
+def fitting_days(season: Season, grab: Grab, held_on: date) -> tuple[tuple[date, date], ...]:
+    """Runs of days, half-open, on which the pointer lets the batch fit in everywhere, if it holds the batch by the day
+    ``held_on``. Only for a batch that is moved as a whole."""
+    if grab.grip is not Grip.WHOLE:
+        return ()
+    batch = season.farm.batch(grab.batch_id)
+    away, day = held_on - batch.start, timedelta(days=1)
+    runs: list[tuple[date, date]] = []
+    for start in fitting_starts(season, batch, batch.start - _FITS_BEFORE, batch.start + _FITS_AFTER):
+        if runs and runs[-1][1] == start + away:
+            runs[-1] = runs[-1][0], start + away + day
+        else:
+            runs.append((start + away, start + away + day))
+    return tuple(runs)
 
 
 @dataclass(frozen=True, slots=True)

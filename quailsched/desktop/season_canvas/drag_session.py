@@ -7,7 +7,15 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF
 
-from quailsched.desktop.season_canvas.drag import Drop, Verdict, change_of, impossible, split_drop, verdict
+from quailsched.desktop.season_canvas.drag import (
+    Drop,
+    Verdict,
+    change_of,
+    fitting_days,
+    impossible,
+    split_drop,
+    verdict,
+)
 from quailsched.desktop.season_canvas.drag_label import DragLabel
 from quailsched.desktop.season_canvas.mouse import Hold, drop_at, grab_at, moved
 from quailsched.edits.change import Change, apply
@@ -50,7 +58,8 @@ class DragSession:
         if not self._hold.is_moving:
             return
         if not was_moving:
-            self._canvas.drag_begun()
+            held_on = self._hold.scene.day(self._hold.at.x())
+            self._canvas.drag_begun(fitting_days(self._now.season, self._hold.grab, held_on))
         drop = drop_at(self._hold, self._canvas.scene(), at, weeks)
         if drop != self._drop or not was_moving:
             self._try(self._now, drop)

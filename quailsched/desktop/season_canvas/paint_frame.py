@@ -53,6 +53,9 @@ class FramePainter:
             x = scene.x(tick.day) + 3
             if tick.label and scene.left + 1 <= x <= scene.width - wide:
                 self.pens.text(face, QPointF(x, scene.head - 5), tick.label, self.theme.soft)
+        for start, end in scene.fits:  # below the days: let go here, and everything has room
+            left, right = scene.x(start), scene.x(end)
+            p.fillRect(QRectF(left, scene.head - 4, right - left, 4), QColor(self.theme.good))
         p.restore()
 
     def _month_names(self, months: Sequence[Tick], base: float) -> None:

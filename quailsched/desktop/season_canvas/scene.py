@@ -43,6 +43,7 @@ class Scene:
     picked: Picked
     hovered: Picked
     ghosts: tuple[Ghost, ...] = ()
+    fits: tuple[tuple[date, date], ...] = ()  # while a batch is dragged: where the pointer lets it fit in everywhere
 
     def x(self, day: date) -> float:
         return self.left + (day.toordinal() - self.scale.first.toordinal()) * self.scale.day_px - self.dx

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
+    QRegion,
     QResizeEvent,
     QWheelEvent,
 )
@@ -27,8 +28,8 @@ from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lane
 from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
 from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
-from quailsched.desktop.season_canvas.labels import Labels
-from quailsched.desktop.season_canvas.lanes import Grouping
+from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
+from quailsched.desktop.season_canvas.lanes import Grouping, Timed
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
 from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
@@ -45,6 +46,7 @@ from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
 from quailsched.season.severity import open_clashes
 
+_EDGES_MS = 160
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
 
 
@@ -76,6 +78,9 @@ class SeasonCanvas(QAbstractScrollArea):
         self._grabbed: tuple[QPointF, int, int] | None = None
         self._is_fitted = True
         self._drag = DragSession(self, today)
+        self._scrolled_px = 0  # since the edges were mended
+        self._edges = QTimer(self, singleShot=True, interval=_EDGES_MS)
+        self._edges.timeout.connect(self._mend_edges)
         self._morph: Morph | None = None
         self.switch = GroupingSwitch(self.viewport())
         self.switch.chosen.connect(self.group_by)
@@ -169,11 +174,16 @@ class SeasonCanvas(QAbstractScrollArea):
         if self._ranges() != self._shown_ranges() or self._scale.first != self._first_day():
             self._lay_out()
             return
-        dirty = dirty_between(before, self.scene())
+        dirty = dirty_between(before, self.scene(), self._names)
         if dirty is None:
             self._lay_out()
         else:
             self.viewport().update(dirty)
+
+    def _names(self, scene: Scene, lane: Lane) -> Timed[Label]:
+        """Where the names of a lane stand."""
+        ground = Ground(lane, scene.scale, scene.today, self._fonts)
+        return self._labels.of(ground, scene.layout.label, *scene.days())
 
     # where it is looked at
 
@@ -365,7 +375,7 @@ class SeasonCanvas(QAbstractScrollArea):
             self._lay_out()
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:
-        """Move the picture, and draw only what comes in, what stands at the edges, and the head."""
+        """Move the picture, and draw only what comes in and the head; what stands at the edges a little later."""
         port, left, head = self.viewport(), round(self._left_px), round(self._head())
         is_between_pixels = self.devicePixelRatioF() % 1 != 0
         if dy or is_between_pixels or abs(dx) > (port.width() - left) // 3:
@@ -373,7 +383,24 @@ class SeasonCanvas(QAbstractScrollArea):
             return
         lanes = QRect(left, head, port.width() - left, port.height() - head)
         port.scroll(dx, 0, lanes)
-        port.update(edges_of(self.scene(), self._fonts, dx))
+        port.update(QRect(0, 0, port.width(), head + 1))
+        self._scrolled_px += abs(dx)
+        come = QRect(left if dx > 0 else port.width() + dx - 3, head, abs(dx) + 3, lanes.height())
+        gone = QRect(port.width() - 3 if dx > 0 else left, head, 3, lanes.height())  # its side of the frame
+        port.update(QRegion(come) + gone)
+        if not self._edges.isActive():
+            self._edges.start()
+
+    @property
+    def is_scrolling(self) -> bool:
+        """Whether the edges are still to be mended."""
+        return self._edges.isActive()
+
+    def _mend_edges(self) -> None:
+        """Words at the edges stay whole, so they have not moved with the picture: a few times a second that is mended
+        while it is being scrolled."""
+        self.viewport().update(edges_of(self.scene(), self._fonts, self._scrolled_px))
+        self._scrolled_px = 0
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -421,7 +448,7 @@ class SeasonCanvas(QAbstractScrollArea):
             self._grabbed = (at, self.horizontalScrollBar().value(), self.verticalScrollBar().value())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
         elif hit.batch_id is not None:
-            self._drag.press(at, self._now)
+            self.take_hold(at)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         at = event.position()
@@ -443,6 +470,10 @@ class SeasonCanvas(QAbstractScrollArea):
             if change is not None:
                 self.change_asked.emit(change)
         self._drag.cancel()
+
+    def take_hold(self, at: QPointF) -> bool:
+        """Take the band under ``at``, to be dragged; whether there is one."""
+        return self._now is not None and self._drag.press(at, self._now)
 
     def drag_begun(self, fits: tuple[tuple[date, date], ...]) -> None:
         """A band is on its way; on the days ``fits`` under the pointer its batch has room everywhere."""

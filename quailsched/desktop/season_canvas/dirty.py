@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from datetime import date, timedelta
 from typing import Any
 
@@ -10,26 +11,32 @@ from PySide6.QtGui import QRegion
 
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.labels import Label
 from quailsched.desktop.season_canvas.lanes import HasDays, Timed, closed_words
 from quailsched.desktop.season_canvas.paint_links import bend_of
 from quailsched.desktop.season_canvas.scene import Scene
 
 _MARK_PX = 130.0  # the words of a mark, or its days
-_BESIDE_PX = 90.0  # names and days stand this far beside what they belong to
+_BESIDE_PX = 90.0  # the words of marks and the days of clashes stand this far beside what they belong to
 
 
-def dirty_between(old: Scene, new: Scene) -> QRegion | None:
-    """What differs between two scenes of the same place, size and scale; None if that is all, as lanes have moved."""
+def dirty_between(old: Scene, new: Scene, names: Callable[[Scene, Lane], Timed[Label]]) -> QRegion | None:
+    """What differs between two scenes of the same place, size and scale; None if that is all, as lanes have moved.
+
+    ``names`` gives the labels of a lane; it is asked of the old one first.
+    """
     if len(old.lanes) != len(new.lanes) or not all(
         a.content.id == b.content.id and a.is_like(b) for a, b in zip(old.lanes, new.lanes, strict=True)
     ):
         return None
     region = QRegion()
     for was, now in zip(old.lanes, new.lanes, strict=True):
-        if was.content is not now.content:
-            days = _days_between(was, now, *new.days())
+        if was.content is not now.content and now.bottom > new.dy and now.top < new.dy + new.height:
+            view = new.days()
+            labels = {*names(old, was).within(*view)} ^ {*names(new, now).within(*view)}
+            days = _days_between(was, now, labels, *new.days())
             if days is not None:
-                region += _strip(new, now, *days)
+                region += _strip(new, now, *days, _BESIDE_PX if was.content.marks is not now.content.marks else 4.0)
             # The name of a lane of a batch has its day below it.
             region += QRectF(0, new.top(now.top), new.left, now.bottom - now.top).toAlignedRect()
     lanes = {lane.content.id: lane for lane in new.lanes}
@@ -41,10 +48,10 @@ def dirty_between(old: Scene, new: Scene) -> QRegion | None:
     return region
 
 
-def _days_between(was: Lane, now: Lane, first: date, end: date) -> tuple[date, date] | None:
+def _days_between(was: Lane, now: Lane, labels: Iterable[Label], first: date, end: date) -> tuple[date, date] | None:
     """From the first to the last day in view on which the two lanes show something else."""
     a, b = was.content, now.content
-    items: set[HasDays] = set()
+    items: set[HasDays] = {label for label in labels if label.start < end and label.end > first}
     pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = (
         *((a.bands, b.bands), (a.overs, b.overs)),
         *((a.closed, b.closed), (a.marks, b.marks)),
@@ -55,8 +62,8 @@ def _days_between(was: Lane, now: Lane, first: date, end: date) -> tuple[date, d
     return (min(item.start for item in items), max(item.end for item in items)) if items else None
 
 
-def _strip(scene: Scene, lane: Lane, first: date, end: date) -> QRect:
-    left, right = max(scene.x(first) - _BESIDE_PX, scene.left), min(scene.x(end) + _BESIDE_PX, scene.width)
+def _strip(scene: Scene, lane: Lane, first: date, end: date, beside: float) -> QRect:
+    left, right = max(scene.x(first) - beside, scene.left), min(scene.x(end) + beside, scene.width)
     strip = QRectF(left, scene.top(lane.top), max(right - left, 0), lane.bottom - lane.top)
     return strip.toAlignedRect()
 

@@ -2,57 +2,71 @@
 
 from __future__ import annotations
 
-from html import escape
-
 from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QWidget
 
 from quailsched.desktop.season_canvas.drag import Verdict
+from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.theme import current
 
 _AWAY = QPoint(16, 22)  # from the pointer, so that it does not cover what is dragged
+_MARGIN = 8
+_Line = tuple[Face, str, str]  # face, text, colour
 
 
-class DragLabel(QLabel):
+class DragLabel(QWidget):
     """Lies over the season and lets the mouse through."""
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self._port = parent
+        self._lines: list[_Line] = []
+        self._fonts = Fonts(self.font())
         self.verdict: Verdict | None = None
-        self.setTextFormat(Qt.TextFormat.RichText)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-        self.setMargin(7)
         self.hide()
 
     def tell(self, verdict: Verdict) -> None:
         """Say what a drop would bring; the signs say it without the colours."""
         if verdict == self.verdict and self.isVisible():
             return
+        if self.isHidden():
+            self._fonts = Fonts(self.font())
         self.verdict = verdict
-        theme = current()
-        lines = [f"<b>{escape(verdict.text)}</b>"]
-        lines += [f'<span style="color:{theme.good}">✓ {escape(text)}</span>' for text in verdict.better]
-        sign = "!" if verdict.is_possible else "✗"
-        lines += [f'<span style="color:{theme.clash}">{sign} {escape(text)}</span>' for text in verdict.worse]
-        if verdict.is_possible and not verdict.better and not verdict.worse:
-            lines.append(f'<span style="color:{theme.soft}">no clash comes or goes</span>')
-        self.setText("<br>".join(lines))
+        self._lines = self._said(verdict)
         self.setAccessibleName(". ".join((verdict.text, *verdict.better, *verdict.worse)))
-        self.adjustSize()
+        wide = max(face.width(text) for face, text, _ in self._lines)
+        tall = sum(face.height for face, _, _ in self._lines)
+        self.resize(round(wide) + 2 * _MARGIN + 1, round(tall) + 2 * _MARGIN)
+        self.update()
         self.show()
-        self.raise_()
+
+    def _said(self, verdict: Verdict) -> list[_Line]:
+        theme, plain = current(), self._fonts.plain
+        lines = [(self._fonts.bold, verdict.text, theme.ink)]
+        lines += [(plain, f"✓ {text}", theme.good) for text in verdict.better]
+        sign = "!" if verdict.is_possible else "✗"
+        lines += [(plain, f"{sign} {text}", theme.clash) for text in verdict.worse]
+        if verdict.is_possible and not verdict.better and not verdict.worse:
+            lines.append((plain, "no clash comes or goes", theme.soft))
+        return lines
 
     def paintEvent(self, event: QPaintEvent) -> None:
         theme = current()
         painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(theme.ink), 1))
-        painter.setBrush(QColor(theme.card))
-        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
-        painter.end()
-        super().paintEvent(event)
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(QPen(QColor(theme.ink), 1))
+            painter.setBrush(QColor(theme.card))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+            y = float(_MARGIN)
+            for face, text, colour in self._lines:
+                painter.setPen(QColor(colour))
+                face.draw(painter, _MARGIN, y + face.ascent, text)
+                y += face.height
+        finally:
+            painter.end()
 
     def stand_at(self, at: QPoint) -> None:
         """Beside the point ``at`` of the season, and within it."""

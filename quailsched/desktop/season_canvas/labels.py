@@ -70,7 +70,6 @@ class Ground:
 class _OfBand:
     """The labels of one band: ``full`` and ``brief`` are those that have room in it, whatever is beside it."""
 
-    text: str
     full: tuple[Label, ...]
     brief: tuple[Label, ...]
     shown: tuple[Label, ...]
@@ -97,7 +96,7 @@ class Labels:
         self._kept: dict[str, _Kept] = {}
 
     def forget(self) -> None:
-        """Place all names anew: after a drag some may find a better place than beside what was there before."""
+        """Place all names anew: some may be others, or find a better place than beside what was there before."""
         self._kept.clear()
 
     def of(self, ground: Ground, text_of: Callable[[Band], str], first: date, end: date) -> Timed[Label]:
@@ -113,8 +112,8 @@ class Labels:
             return old.labels
         known: _OfBands = {}
         if old is None:
-            half = (end - first) // 2
-            first, end = first - half, end + half
+            more = (end - first) // 4
+            first, end = first - more, end + more
         else:
             first, end, known = old.first, old.end, old.of_bands
         of_bands = _placed(ground, content.bands.within(first, end), text_of, known)
@@ -125,8 +124,7 @@ class Labels:
 
 def _placed(ground: Ground, bands: Sequence[Band], text_of: Callable[[Band], str], known: _OfBands) -> _OfBands:
     """Labels of ``bands``: those of ``known`` where nothing near them has changed."""
-    texts = {band: text_of(band) for band in bands}
-    kept = {band: one for band in bands if (one := known.get(band)) is not None and one.text == texts[band]}
+    kept = {band: known[band] for band in bands if band in known}
     changed = [band for band in (*known, *bands) if band not in kept]
     stay = kept
     if known and changed:
@@ -134,7 +132,7 @@ def _placed(ground: Ground, bands: Sequence[Band], text_of: Callable[[Band], str
         stay = {band: one for band, one in kept.items() if one.full or not _touches(one, first, end)}
     taken = [label.rect for one in stay.values() for label in one.shown if not label.is_inside]
     placing = _Placing(ground, taken)
-    return {band: stay.get(band) or placing.of_band(band, texts[band], kept.get(band)) for band in bands}
+    return {band: stay.get(band) or placing.of_band(band, text_of(band), kept.get(band)) for band in bands}
 
 
 def _touches(one: _OfBand, first: date, end: date) -> bool:
@@ -158,11 +156,11 @@ class _Placing:
         """The best of what fits; nothing if nothing does. ``old`` tells what fits into the band."""
         full = old.full if old is not None else self._inside(band, name)
         if full:
-            return _OfBand(name, full, (), full)
+            return _OfBand(full, (), full)
         brief = old.brief if old is not None else self._inside(band, short(name))
         beside = self._beside(band, name)
         shown = beside or brief or self._over_line(band, name) or self._beside(band, short(name))
-        return _OfBand(name, full, brief, shown)
+        return _OfBand(full, brief, shown)
 
     def _inside(self, band: Band, text: str) -> tuple[Label, ...]:
         """``text`` in the band, smaller if it is low."""

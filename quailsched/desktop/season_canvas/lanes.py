@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import cached_property
 from itertools import accumulate
 from operator import attrgetter
-from typing import Generic, Protocol, TypeVar
+from typing import Any, Generic, Protocol, TypeVar
 
 from quailsched.farm.check import EARLIEST
 from quailsched.farm.records import Farm, Place
@@ -43,7 +43,7 @@ class Piece:
     high: int
 
 
-@dataclass(frozen=True, slots=True, eq=False, weakref_slot=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Band:
     """One batch in one place without a break. A batch that stays on as a laying group is one band.
 
@@ -58,6 +58,7 @@ class Band:
     presences: tuple[Presence, ...]
     start: date = field(init=False)  # kept, not worked out: a frame of a drag asks thousands of times
     end: date = field(init=False)
+    kept: dict[str, Any] = field(init=False, default_factory=dict, repr=False)  # what those who draw it worked out
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "start", self.pieces[0].start)
@@ -142,10 +143,11 @@ class Timed(Generic[_Item]):
         low, high = bisect_right(self._ends, first), bisect_left(self._starts, end)
         return [item for item in self.items[low:high] if item.end > first]
 
-    def spliced(self, items: Iterable[_Item], gone: Callable[[_Item], bool]) -> Timed[_Item]:
-        """With ``items`` in the place of those that are ``gone``."""
-        kept = [item for item in self.items if not gone(item)]
-        return Timed(sorted((*kept, *items), key=attrgetter("start")))
+    def spliced(self, items: Iterable[_Item], first: date, end: date, gone: Callable[[_Item], bool]) -> Timed[_Item]:
+        """With ``items`` in the place of those that touch the days from ``first`` to ``end`` and are ``gone``."""
+        low, high = bisect_left(self._ends, first), bisect_right(self._starts, end)
+        kept = [item for item in self.items[low:high] if not gone(item)]
+        return Timed(sorted((*self.items[:low], *kept, *items, *self.items[high:]), key=attrgetter("start")))
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
+from typing import Any
 
 from quailsched.desktop.season_canvas.by_batch import lanes_by_batch
 from quailsched.desktop.season_canvas.by_place import lanes_by_place
@@ -35,6 +36,7 @@ class Link:
     is_cocks: bool
     start: date  # the days on which it is drawn
     end: date
+    kept: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)  # what whoever draws it worked out
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +97,10 @@ def _links(season: Season, old: SeasonLayout | None) -> Timed[Link]:
     come = season.farm.batches_not_in(old.season.farm)
     if not gone and not come:
         return old.links
-    return old.links.spliced(_links_of(season, come), lambda link: link.batch_id in gone)
+    changed = [batch for batch in old.season.farm.batches if batch.id in gone]
+    days = [p for batch in changed for p in old.season.presences_of(batch)]
+    first, end = min((p.start for p in days), default=date.max), max((p.end for p in days), default=date.min)
+    return old.links.spliced(_links_of(season, come), first, end, lambda link: link.batch_id in gone)
 
 
 def _links_of(season: Season, batches: Sequence[Batch]) -> list[Link]:

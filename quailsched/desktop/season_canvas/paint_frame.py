@@ -3,15 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
+from functools import lru_cache
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPen
 
 from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.pens import Pens
-from quailsched.desktop.season_canvas.scale import Tick, month_ticks, uncrossed, week_ticks
+from quailsched.desktop.season_canvas.scale import Tick, TimeScale, month_ticks, uncrossed, week_ticks
 from quailsched.farm.units import area_text, count_text, day_text
 from quailsched.season.season import Season
+
+
+@lru_cache(maxsize=16)
+def _grid_days(scale: TimeScale, first: date, end: date) -> tuple[tuple[date, ...], tuple[date, ...]]:
+    """The Mondays and the first days of months that get a line."""
+    weeks, months = week_ticks(scale, first, end, 26), month_ticks(scale, first, end, 80)
+    return tuple(tick.day for tick in weeks), tuple(tick.day for tick in months)
 
 
 class FramePainter:
@@ -25,17 +34,15 @@ class FramePainter:
         scene = self.scene
         first, last = scene.days()
         bottom = scene.top(scene.lanes[-1].bottom) if scene.lanes else scene.height
-        for ticks, thickness in (
-            (week_ticks(scene.scale, first, last, 26), 0.6),
-            (month_ticks(scene.scale, first, last, 80), 1.4),
-        ):
+        for days, thickness in zip(_grid_days(scene.scale, first, last), (0.6, 1.4), strict=True):
             self.p.setPen(QPen(QColor(self.theme.line), thickness))
-            self.p.drawLines([QLineF(scene.x(tick.day), scene.head, scene.x(tick.day), bottom) for tick in ticks])
+            xs = [x for day in days if self.pens.is_column_dirty(x := scene.x(day), 2)]
+            self.p.drawLines([QLineF(x, scene.head, x, bottom) for x in xs])
 
     def head(self) -> None:
         """Months with their names, and Mondays with their days."""
         scene, p = self.scene, self.p
-        if not self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head)):
+        if not self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head - 2)):
             return
         p.save()
         p.setClipRect(QRectF(scene.left, 0, scene.width - scene.left, scene.head), Qt.ClipOperation.IntersectClip)

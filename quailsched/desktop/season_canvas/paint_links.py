@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import date, timedelta
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainterPath, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
+from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.layout import Link
 from quailsched.desktop.season_canvas.pens import Pens, mixed
 
@@ -43,12 +44,13 @@ class LinkPainter:
         self.p.setBrush(Qt.BrushStyle.NoBrush)
         for link in scene.layout.links.within(first - days, end + days):
             x = scene.x(link.day)
-            if not self.pens.is_dirty(QRectF(x - bend - 3, scene.head + 2, 2 * bend + 6, scene.height)):
+            if not self.pens.is_column_dirty(x, bend + 3):
                 continue
-            y0 = self._middle(lanes[link.from_place], link, is_to=False)
-            y1 = self._middle(lanes[link.to_place], link, is_to=True)
-            if y0 is None or y1 is None:
+            loads = _loads(link, lanes[link.from_place].content, lanes[link.to_place].content)
+            if loads is None:
                 continue
+            y0 = scene.top(_middle(lanes[link.from_place], *loads[0]))
+            y1 = scene.top(_middle(lanes[link.to_place], *loads[1]))
             around = QRectF(x - bend - 3, min(y0, y1) - 3, 2 * bend + 6, abs(y1 - y0) + 6)
             if self.pens.is_dirty(around):
                 self._curve(link, x, y0, y1, bend)
@@ -60,13 +62,27 @@ class LinkPainter:
         self.p.setPen(QPen(colour, 2.8 if is_picked else 2.2))
         self.p.drawPath(_path(round(y1 - y0, 1), bend).translated(x, y0))
 
-    def _middle(self, lane: Lane, link: Link, is_to: bool) -> float | None:
-        """The height of the band's middle where the curve leaves it, or comes to it."""
-        day = link.day if is_to else link.day - _DAY
-        is_cocks = link.is_cocks if is_to else link.was_cocks
-        for band in lane.content.bands.within(day, day + _DAY):
-            if band.batch_id == link.batch_id and band.is_cocks is is_cocks:
-                piece = band.piece_on(day)
-                if piece is not None:
-                    return self.scene.top((lane.y(piece.low) + lane.y(piece.high)) / 2)
-        return None
+
+_Loads = tuple[tuple[int, int], tuple[int, int]]
+
+
+def _loads(link: Link, old: LaneContent, new: LaneContent) -> _Loads | None:
+    """(low, high) of the bands where the curve leaves and arrives; kept with the link while the lanes show the same."""
+    known: tuple[LaneContent, LaneContent, _Loads | None] | None = link.kept.get("loads")
+    if known is None or known[0] is not old or known[1] is not new:
+        ends = _span(old, link, link.day - _DAY, link.was_cocks), _span(new, link, link.day, link.is_cocks)
+        loads = (ends[0], ends[1]) if ends[0] is not None and ends[1] is not None else None
+        known = link.kept["loads"] = (old, new, loads)
+    return known[2]
+
+
+def _span(content: LaneContent, link: Link, day: date, is_cocks: bool) -> tuple[int, int] | None:
+    for band in content.bands.within(day, day + _DAY):
+        if band.batch_id == link.batch_id and band.is_cocks is is_cocks:
+            piece = band.piece_on(day)
+            return (piece.low, piece.high) if piece is not None else None
+    return None
+
+
+def _middle(lane: Lane, low: int, high: int) -> float:
+    return (lane.y(low) + lane.y(high)) / 2

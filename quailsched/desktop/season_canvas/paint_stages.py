@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from datetime import date
-from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import QLineF, QRectF, Qt
-from PySide6.QtGui import QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band
@@ -15,14 +14,19 @@ from quailsched.season.days import Stage
 from quailsched.season.season import Season
 
 _LEAST_PX = 5.0  # a stage narrower than this shows no texture
-_STAGES: WeakKeyDictionary[Band, tuple[tuple[date, date, Stage], ...]] = WeakKeyDictionary()
+_Stages = tuple[tuple[date, date, Stage], ...]
 
 
-def stages_of(season: Season, band: Band) -> tuple[tuple[date, date, Stage], ...]:
+def stages_of(season: Season, band: Band) -> _Stages:
     """(first day, end, stage) of each stage of ``band``, in order of days."""
-    known = _STAGES.get(band)
+    return tuple(run for presence in band.presences for run in season.stages(presence))
+
+
+def _textured(season: Season, band: Band) -> _Stages:
+    known: _Stages | None = band.kept.get("stages")
     if known is None:
-        known = _STAGES[band] = tuple(run for presence in band.presences for run in season.stages(presence))
+        textured = tuple(run for run in stages_of(season, band) if run[2] in _UPRIGHT | _LEVEL | _SLANTING)
+        known = band.kept["stages"] = textured
     return known
 
 
@@ -37,9 +41,9 @@ class StagePainter:
         if season is None:
             return
         box = shape.boundingRect()
-        for first, end, stage in stages_of(season, band):
+        for first, end, stage in _textured(season, band):
             left, right = max(self.scene.x(first), self.scene.left), min(self.scene.x(end), self.scene.width)
-            if stage not in _UPRIGHT | _LEVEL | _SLANTING or right - left < _LEAST_PX:
+            if right - left < _LEAST_PX:
                 continue
             part = QRectF(left, box.top(), right - left, box.height())
             if self.pens.is_dirty(part):
@@ -55,6 +59,7 @@ class StagePainter:
         if shape.size() > 5:  # not a plain box
             self.p.setClipPath(path, Qt.ClipOperation.IntersectClip)
         if stage in _SLANTING:
+            self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
             self.pens.hatch(part, tint, 7.0, 1.3, leaning=1)
         else:
             self.p.setPen(QPen(tint, 1.0))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 from functools import lru_cache
 from typing import TypeVar
@@ -30,6 +30,17 @@ def mixed(colour: str, ground: str, share: float) -> QColor:
     return QColor(*(round(a * share + b * (1 - share)) for a, b in channels))
 
 
+def _merged(spans: Iterable[tuple[float, float]]) -> list[tuple[float, float]]:
+    """The spans in order, those that touch as one."""
+    merged: list[tuple[float, float]] = []
+    for left, right in sorted(spans):
+        if merged and left <= merged[-1][1]:
+            merged[-1] = merged[-1][0], max(right, merged[-1][1])
+        else:
+            merged.append((left, right))
+    return merged
+
+
 class Pens:
     """One painter on one scene; made anew for each paint, and handed to all who draw.
 
@@ -49,6 +60,8 @@ class Pens:
         self.p, self.scene, self.theme, self.fonts = painter, scene, theme, fonts
         self.units, self.has_focus = units, has_focus
         self._dirty = tuple(dirty) or (QRectF(0, 0, scene.width, scene.height),)
+        among = [rect for rect in self._dirty if rect.bottom() > scene.head + 1]
+        self._columns = _merged((rect.left(), rect.right()) for rect in among)
         self._region = QRegion()
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
@@ -56,19 +69,17 @@ class Pens:
     def is_dirty(self, rect: QRectF) -> bool:
         return self._region.intersects(rect.toAlignedRect())
 
+    def is_column_dirty(self, x: float, beside: float) -> bool:
+        """Whether anything within ``beside`` pixels of ``x`` is to be drawn, at whatever height among the lanes."""
+        return any(left <= x + beside and x - beside <= right for left, right in self._columns)
+
     def days_to_draw(self, lane: Lane) -> list[tuple[date, date]]:
         """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order."""
         scene = self.scene
         strip = QRectF(scene.left, scene.top(lane.top), scene.width - scene.left, lane.bottom - lane.top)
         parts = [strip.intersected(one) for one in self._dirty if strip.intersects(one)]
-        runs: list[tuple[date, date]] = []
-        for left, right in sorted((part.left() - 2, part.right() + 2) for part in parts):
-            first, end = scene.day(left), scene.day(right) + _DAY
-            if runs and first <= runs[-1][1]:
-                runs[-1] = runs[-1][0], max(end, runs[-1][1])
-            else:
-                runs.append((first, end))
-        return runs
+        merged = _merged((part.left() - 2, part.right() + 2) for part in parts)
+        return [(scene.day(left), scene.day(right) + _DAY) for left, right in merged]
 
     def to_draw(self, items: Timed[_Item], runs: Sequence[tuple[date, date]]) -> list[_Item]:
         """Those of ``items`` that share a day with one of ``runs``, each once, in their order."""

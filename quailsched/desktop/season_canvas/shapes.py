@@ -2,19 +2,15 @@
 
 from __future__ import annotations
 
-from weakref import WeakKeyDictionary
-
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QPolygonF
 
 from quailsched.desktop.season_canvas.lanes import Band
 
-_SHAPES: WeakKeyDictionary[Band, tuple[int, QPolygonF]] = WeakKeyDictionary()
-
 
 def shape_of(band: Band, cap: int) -> QPolygonF:
     """The outline of ``band``: x in days from its first, y in loads, no higher than ``cap``."""
-    known = _SHAPES.get(band)
+    known: tuple[int, QPolygonF] | None = band.kept.get("shape")
     if known is not None and known[0] == cap:
         return known[1]
     day_0 = band.start.toordinal()
@@ -26,7 +22,7 @@ def shape_of(band: Band, cap: int) -> QPolygonF:
         _step(upper, left, right, high)
         _step(lower, left, right, low)
     shape = QPolygonF(upper + lower[::-1])
-    _SHAPES[band] = (cap, shape)
+    band.kept["shape"] = (cap, shape)
     return shape
 
 

@@ -106,26 +106,34 @@ class Labels:
         """
         content = ground.lane.content
         old = self._kept.get(content.id)
-        if old is not None and (not old.ground.is_like(ground) or first < old.first or end > old.end):
+        if old is not None and not old.ground.is_like(ground):
             old = None
-        if old is not None and old.ground.lane.content is content:
+        is_in_window = old is not None and old.first <= first and end <= old.end
+        is_same = old is not None and old.ground.lane.content is content
+        if old is not None and is_in_window and is_same:
             return old.labels
-        known: _OfBands = {}
-        if old is None:
-            more = (end - first) // 4
-            first, end = first - more, end + more
+        if old is not None and is_in_window:
+            first, end = old.first, old.end
         else:
-            first, end, known = old.first, old.end, old.of_bands
-        of_bands = _placed(ground, content.bands.within(first, end), text_of, known)
+            more = (end - first) // 2
+            first, end = first - more, end + more
+        bands = content.bands.within(first, end)
+        of_bands = _placed(ground, bands, text_of, old.of_bands if old is not None else {}, is_same)
         labels = Timed(sorted((label for one in of_bands.values() for label in one.shown), key=attrgetter("start")))
         self._kept[content.id] = _Kept(ground, first, end, of_bands, labels)
         return labels
 
 
-def _placed(ground: Ground, bands: Sequence[Band], text_of: Callable[[Band], str], known: _OfBands) -> _OfBands:
-    """Labels of ``bands``: those of ``known`` where nothing near them has changed."""
+def _placed(
+    ground: Ground, bands: Sequence[Band], text_of: Callable[[Band], str], known: _OfBands, is_same: bool
+) -> _OfBands:
+    """Labels of ``bands``: those of ``known`` where nothing near them has changed.
+
+    ``is_same``: the lane shows what it showed, on other days perhaps; bands that are not asked for have not gone.
+    """
     kept = {band: known[band] for band in bands if band in known}
-    changed = [band for band in (*known, *bands) if band not in kept]
+    changed = [band for band in bands if band not in kept]
+    changed += [] if is_same else [band for band in known if band not in kept]
     stay = kept
     if known and changed:
         first, end = min(band.start for band in changed), max(band.end for band in changed)

@@ -22,21 +22,10 @@ TRANSLATIONS = TOP / "resources" / "translations"
 CONTEXT = "quailsched"
 # Columns of tables that are said: file, column.
 TABLES = (("labels.csv", "label"), ("kinds.csv", "name"))
-_LAYERS = [
-    "husbandry",
-    "farm",
-    "season",
-    "outlook",
-    "edits",
-    "chores",
-    "planner",
-    "report",
-    "calendars",
-    "store",
-    "session",
-    "desktop",
-    "commands",
-]
+_LAYERS = (
+    *("husbandry", "farm", "season", "outlook", "edits", "chores", "planner"),
+    *("report", "calendars", "store", "session", "desktop", "commands"),
+)
 _PLACES = re.compile(r"{(\w+)}")
 
 

@@ -11,7 +11,7 @@ import pytest
 
 PACKAGE = Path(__file__).parents[2] / "quailsched"
 CORE = ("husbandry", "farm", "season", "chores", "edits")
-OWN = {*(f"quailsched.{name}" for name in CORE), "quailsched.resources"}
+OWN = {*(f"quailsched.{name}" for name in CORE), "quailsched.resources", "quailsched.words"}
 FILES = sorted(path for name in CORE for path in (PACKAGE / name).rglob("*.py"))
 
 

@@ -49,11 +49,17 @@ def marked(text: str, /) -> str:
 
 def number_text(value: float, decimals: int = 0) -> str:
     """ "1,300" or "0.5" with the marks of the language."""
-    text = f"{value:,.{decimals}f}"
-    if _language is ENGLISH:
-        return text
+    return _with_marks(f"{value:,.{decimals}f}")
+
+
+def value_text(value: float) -> str:
+    """ "1300" or "0.25": no more decimals than there are, and no marks of thousands."""
+    return _with_marks(f"{value:g}")
+
+
+def _with_marks(text: str) -> str:
     marks = {",": _language.thousands_mark, ".": _language.decimal_mark}
-    return "".join(marks.get(letter, letter) for letter in text)
+    return text if _language is ENGLISH else "".join(marks.get(letter, letter) for letter in text)
 
 
 def day_and_month(day: int, month: str) -> str:

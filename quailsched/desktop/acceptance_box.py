@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, 
 from quailsched.desktop.forms.fields import button, dress
 from quailsched.desktop.labels import label
 from quailsched.edits.acceptances import MOST_REASON_LETTERS
+from quailsched.words import say
 
 
 class AcceptanceBox(QWidget):
@@ -24,9 +25,11 @@ class AcceptanceBox(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self.first = (
-            button("Take acceptance back", self.take_back_asked.emit) if is_accepted else button("Accept…", self.begin)
+            button(say("Take acceptance back"), self.take_back_asked.emit)
+            if is_accepted
+            else button(say("Accept…"), self.begin)
         )
-        self.first.setToolTip("" if is_accepted else "Live with it, with a word of why. Key: Ctrl+Shift+A")
+        self.first.setToolTip("" if is_accepted else say("Live with it, with a word of why. Key: Ctrl+Shift+A"))
         self._column.addWidget(self.first)
         self.reason = QLineEdit()
         self._asking = self._reason_line()
@@ -37,10 +40,10 @@ class AcceptanceBox(QWidget):
         asking = QWidget()
         column = QVBoxLayout(asking)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(label("Why do you live with it? It is a clash again when it grows."))
+        column.addWidget(label(say("Why do you live with it? It is a clash again when it grows.")))
         self.reason.setMaxLength(MOST_REASON_LETTERS)
-        self.reason.setAccessibleName("Why do you live with it?")
-        self.reason.setPlaceholderText("sold on Friday")
+        self.reason.setAccessibleName(say("Why do you live with it?"))
+        self.reason.setPlaceholderText(say("sold on Friday"))
         self.reason.returnPressed.connect(self._give)
         dress(self.reason)
         column.addWidget(self.reason)
@@ -48,11 +51,11 @@ class AcceptanceBox(QWidget):
         self._fault.hide()
         column.addWidget(self._fault)
         row = QHBoxLayout()
-        self.accept: QPushButton = button("Accept", self._give)
+        self.accept: QPushButton = button(say("Accept"), self._give)
         self.accept.setObjectName("main")
-        self.accept.setToolTip("Key: Return")
-        cancel = button("Cancel", self.end)
-        cancel.setToolTip("Key: Escape")
+        self.accept.setToolTip(say("Key: Return"))
+        cancel = button(say("Cancel"), self.end)
+        cancel.setToolTip(say("Key: Escape"))
         row.addWidget(self.accept)
         row.addWidget(cancel)
         row.addStretch()

@@ -11,6 +11,7 @@ from quailsched.planner.compare import Comparison
 from quailsched.report.trial_words import change_lines
 from quailsched.report.trials import LEFT_OUT, Row, clash_lines, misfit_lines, same_text, table_rows
 from quailsched.season.clash import Clash
+from quailsched.words import say
 
 
 class ComparePanel(QFrame):
@@ -34,31 +35,31 @@ class ComparePanel(QFrame):
 
     def show_waiting(self) -> None:
         page, column = _new_page()
-        column.addWidget(label("Comparing …", "soft"))
+        column.addWidget(label(say("Comparing …"), "soft"))
         self._show(page, column)
 
     def show_comparison(self, name: str, comparison: Comparison) -> None:
         """``comparison`` of the trial ``name``."""
         page, column = _new_page()
-        column.addWidget(label(f"“{name}” beside the plan", "heading"))
-        for text in change_lines(comparison) or ["Nothing is otherwise than in the plan yet."]:
+        column.addWidget(label(say("“{name}” beside the plan", name=name), "heading"))
+        for text in change_lines(comparison) or [say("Nothing is otherwise than in the plan yet.")]:
             column.addWidget(label(text))
         for text in misfit_lines(comparison):
             column.addWidget(label(text, "soft"))
         column.addLayout(_table(table_rows(comparison)))
-        column.addWidget(label("Clashes", "strong"))
+        column.addWidget(label(say("Clashes"), "strong"))
         for line in clash_lines(comparison):
             column.addWidget(self._clash(*line))
         column.addWidget(label(same_text(comparison), "soft"))
         column.addWidget(label(LEFT_OUT, "soft"))
-        back = button("All clashes of the trial", self.back_asked.emit)
+        back = button(say("All clashes of the trial"), self.back_asked.emit)
         back.setObjectName("flat")
         column.addWidget(back)
         self._show(page, column)
 
     def _clash(self, word: str, clash: Clash, heading: str, when: str) -> QWidget:
         """A clash of the trial as a button that goes to it; one that is gone as words."""
-        if word == "Gone":
+        if word == say("Gone"):
             return label(f"{word}: {heading}, {when}")
         row = button(f"{heading}\n{word}, {when}", lambda: self.clash_chosen.emit(clash))
         row.setObjectName("row")

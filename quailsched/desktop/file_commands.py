@@ -9,11 +9,12 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
 from quailsched.session.sharing import give_calendar
+from quailsched.words import marked, say
 
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
 
-_FARM_FILES = "Farms (*.quail);;All files (*)"
+_FARM_FILES = marked("Farms (*.quail);;All files (*)")
 
 
 class FileCommands:
@@ -23,17 +24,17 @@ class FileCommands:
         self._window = window
 
     def new_farm(self) -> None:
-        name, is_given = QInputDialog.getText(self._window, "New farm", "What is your farm called?")
+        name, is_given = QInputDialog.getText(self._window, say("New farm"), say("What is your farm called?"))
         if not is_given or not name.strip():
             return
-        path = self._ask_new_file("Keep the farm in", f"{name.strip()}.quail", _FARM_FILES, ".quail")
+        path = self._ask_new_file(say("Keep the farm in"), f"{name.strip()}.quail", say(_FARM_FILES), ".quail")
         if path is not None:
             self._window.attempt(
                 lambda: self._window.show_farm(make_farm(path, name, self._window.opened.farm.settings.units))
             )
 
     def open_file(self) -> None:
-        chosen, _ = QFileDialog.getOpenFileName(self._window, "Open a farm", str(Path.home()), _FARM_FILES)
+        chosen, _ = QFileDialog.getOpenFileName(self._window, say("Open a farm"), str(Path.home()), say(_FARM_FILES))
         if chosen:
             self._window.attempt(lambda: self._window.show_farm(open_farm(Path(chosen))))
 
@@ -42,31 +43,31 @@ class FileCommands:
 
     def write_calendar(self) -> None:
         name = f"{self._window.opened.plan.settings.name}.ics"
-        path = self._ask_new_file("Write the calendar to", name, "Calendars (*.ics)", ".ics")
+        path = self._ask_new_file(say("Write the calendar to"), name, say("Calendars (*.ics)"), ".ics")
         if path is not None:
             self._window.attempt(lambda: self._calendar_to(path))
 
     def _calendar_to(self, path: Path) -> None:
         count = give_calendar(self._window.opened, path, self._window.today)
-        of_plan = "" if self._window.opened.trial is None else " of the plan, not of the trial,"
+        of_plan = "" if self._window.opened.trial is None else say(" of the plan, not of the trial,")
         self._window.say(
             f"{count} chores{of_plan} are in {path.name}. Write it again after changes: entries are brought up to date."
         )
 
     def export_document(self) -> None:
         name = f"{self._window.opened.plan.settings.name}.json"
-        path = self._ask_new_file("Export everything to", name, "Documents (*.json)", ".json")
+        path = self._ask_new_file(say("Export everything to"), name, say("Documents (*.json)"), ".json")
         if path is not None:
             self._window.attempt(lambda: export_farm(self._window.opened, path))
 
     def import_document(self) -> None:
         chosen, _ = QFileDialog.getOpenFileName(
-            self._window, "Import a document", str(Path.home()), "Documents (*.json)"
+            self._window, say("Import a document"), str(Path.home()), say("Documents (*.json)")
         )
         if not chosen:
             return
         document = Path(chosen)
-        path = self._ask_new_file("Keep the farm in", f"{document.stem}.quail", _FARM_FILES, ".quail")
+        path = self._ask_new_file(say("Keep the farm in"), f"{document.stem}.quail", say(_FARM_FILES), ".quail")
         if path is not None:
             self._window.attempt(lambda: self._window.show_farm(import_farm(document, path)))
 

@@ -16,6 +16,7 @@ from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.report.places import occupant_text, place_line
 from quailsched.season.freeing import PlaceState, place_state
 from quailsched.season.season import Season
+from quailsched.words import number_text, say
 
 _GAP = 16  # pixels between columns
 _SIDE = 14  # pixels left and right of them
@@ -55,7 +56,7 @@ class FreesUp(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(_SIDE, 8, _SIDE, 4)
         layout.setSpacing(2)
-        self._heading = QLabel("Frees up")
+        self._heading = QLabel(say("Frees up"))
         self._heading.setObjectName("soft")
         self._chores = label("", "soft")
         self._chores.setWordWrap(False)
@@ -91,7 +92,7 @@ class FreesUp(QFrame):
         for column in self._columns:
             row.addWidget(column)
         if not self._columns:
-            row.addWidget(QLabel("No places yet."))
+            row.addWidget(QLabel(say("No places yet.")))
         row.addStretch()
         self._area.setWidget(page)
 
@@ -164,19 +165,26 @@ class _Column(QWidget):
 def _when(season: Season, state: PlaceState, today: date) -> str:
     place = state.place
     if place.ready_on is not None and place.ready_on > today:
-        return f"ready {day_text(place.ready_on, today)}"
+        return say("ready {day}", day=day_text(place.ready_on, today))
     if place.role.is_pen and state.now:
         grown_cm2 = season.kind(season.farm.batch(state.now[0].batch_id)).at("floor_cm2", 365)
-        return f"room for {count_text(int(state.weeks[0].room / grown_cm2), 'grown bird')}"
-    return "free now" if state.free_on == today else f"free {day_text(state.free_on, today)}"
+        return say("room for {count}", count=count_text(int(state.weeks[0].room / grown_cm2), "grown bird"))
+    return say("free now") if state.free_on == today else say("free {day}", day=day_text(state.free_on, today))
 
 
 def _detail(state: PlaceState, today: date) -> str:
     if len(state.now) == 1:
         return f"{occupant_text(state.now[0])}"
     if state.now:
-        return f"{sum(o.number for o in state.now):,} {state.now[0].unit} in"
+        number = number_text(sum(occupant.number for occupant in state.now))
+        return (
+            say("{number} eggs in", number=number)
+            if state.now[0].unit == "eggs"
+            else say("{number} birds in", number=number)
+        )
     if state.next_day is not None:
         who = names_text(list(dict.fromkeys(state.next_in)))
-        return f"{who} comes on {day_text(state.next_day, today)}"
-    return "nobody planned"
+        day = day_text(state.next_day, today)
+        is_one = len(set(state.next_in)) == 1
+        return say("{who} comes on {day}", who=who, day=day) if is_one else say("{who} come on {day}", who=who, day=day)
+    return say("nobody planned")

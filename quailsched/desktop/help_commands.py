@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from quailsched import __version__
 from quailsched.desktop import texts
+from quailsched.words import say
 
 
 class HelpCommands:
@@ -14,10 +16,10 @@ class HelpCommands:
         self._window = window
 
     def how_to_begin(self) -> None:
-        QMessageBox.information(self._window, "How to begin", texts.HOW_TO_BEGIN)
+        QMessageBox.information(self._window, say("How to begin"), say(texts.HOW_TO_BEGIN))
 
     def show_keys(self) -> None:
-        QMessageBox.information(self._window, "Keys and mouse", texts.KEYS)
+        QMessageBox.information(self._window, say("Keys and mouse"), say(texts.KEYS))
 
     def about(self) -> None:
-        QMessageBox.about(self._window, "About Quailsched", texts.ABOUT)
+        QMessageBox.about(self._window, say("About Quailsched"), say(texts.ABOUT, version=__version__))

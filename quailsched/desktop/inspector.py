@@ -31,6 +31,7 @@ from quailsched.report.inspect import batch_rows, clash_rows
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 from quailsched.season.severity import Severity, acceptance_of, open_clashes, severity_of
+from quailsched.words import say
 
 
 class Inspector(QFrame):
@@ -110,40 +111,44 @@ class Inspector(QFrame):
 
     def _first_page(self, column: QVBoxLayout) -> None:
         """A farm with nothing in it: how to begin."""
-        column.addWidget(label("Begin with your places", "heading"))
+        column.addWidget(label(say("Begin with your places"), "heading"))
         column.addWidget(
             label(
-                "Add what your birds live in: a setter or a cabinet for the eggs, a brooder for the "
-                "chicks, a pen for grown birds. Then add a batch: its days follow by themselves."
+                say(
+                    "Add what your birds live in: a setter or a cabinet for the eggs, a brooder for the "
+                    "chicks, a pen for grown birds. Then add a batch: its days follow by themselves."
+                )
             )
         )
-        column.addWidget(_button("Add a place", self.place_wanted.emit, "main"))
+        column.addWidget(_button(say("Add a place"), self.place_wanted.emit, "main"))
 
     def _all_page(self, column: QVBoxLayout, season: Season, clashes: tuple[Clash, ...]) -> None:
         farm = season.farm
         if not farm.batches:
-            column.addWidget(label("Now a batch", "heading"))
+            column.addWidget(label(say("Now a batch"), "heading"))
             column.addWidget(
                 label(
-                    "Say how many eggs go in and when. The route through your places is filled in, "
-                    "and where it goes wrong shows at once."
+                    say(
+                        "Say how many eggs go in and when. The route through your places is filled in, "
+                        "and where it goes wrong shows at once."
+                    )
                 )
             )
-            column.addWidget(_button("Add a batch", self.batch_wanted.emit, "main"))
-            column.addWidget(_button("Add another place", self.place_wanted.emit))
+            column.addWidget(_button(say("Add a batch"), self.batch_wanted.emit, "main"))
+            column.addWidget(_button(say("Add another place"), self.place_wanted.emit))
             return
         if not clashes:
-            column.addWidget(label("No clash ahead", "heading"))
+            column.addWidget(label(say("No clash ahead"), "heading"))
             column.addWidget(
-                label("Every batch has its place, its room and its clean-out. Pick a batch to see its days.")
+                label(say("Every batch has its place, its room and its clean-out. Pick a batch to see its days."))
             )
             return
         still_open = len(open_clashes(farm, clashes))
         if still_open:
             column.addWidget(label(f"{count_text(still_open, 'clash', 'clashes')} ahead", "clashHeading"))
         else:
-            column.addWidget(label("No clash ahead but accepted ones", "quietHeading"))
-        column.addWidget(label("Pick one to see why.", "soft"))
+            column.addWidget(label(say("No clash ahead but accepted ones"), "quietHeading"))
+        column.addWidget(label(say("Pick one to see why."), "soft"))
         column.addWidget(ClashRows(farm, clashes, self.today, self.clash_chosen.emit))
 
     def _clash_page(self, column: QVBoxLayout, season: Season, clash: Clash) -> None:
@@ -164,8 +169,8 @@ class Inspector(QFrame):
         column.addWidget(self.cards)
         for batch_id in clash.batch_ids:
             name = farm.batch(batch_id).name
-            column.addWidget(_button(f"Show {name}", partial(self.batch_chosen.emit, batch_id)))
-        column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
+            column.addWidget(_button(say("Show {name}", name=name), partial(self.batch_chosen.emit, batch_id)))
+        column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))
 
     def _bring_acceptance_into_view(self) -> None:
         """Called once the page has been laid out anew."""
@@ -176,16 +181,16 @@ class Inspector(QFrame):
         column.addWidget(label(batch.name, "heading"))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = QHBoxLayout()
-        for text, days in (("A day earlier", -1), ("A day later", 1)):
+        for text, days in ((say("A day earlier"), -1), (say("A day later"), 1)):
             nudges.addWidget(_button(text, partial(self.nudge_asked.emit, batch.id, days)))
         column.addLayout(nudges)
         edit = QHBoxLayout()
-        edit.addWidget(_button("Change…", lambda: self.change_asked.emit(batch.id), "main"))
-        edit.addWidget(_button("Remove…", lambda: self.remove_asked.emit(batch.id)))
+        edit.addWidget(_button(say("Change…"), lambda: self.change_asked.emit(batch.id), "main"))
+        edit.addWidget(_button(say("Remove…"), lambda: self.remove_asked.emit(batch.id)))
         column.addLayout(edit)
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
         column.addWidget(ClashRows(season.farm, own, self.today, self.clash_chosen.emit))
-        column.addWidget(_button("All clashes", self.back_asked.emit, "flat"))
+        column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))
 
 
 def _hand_focus_on(old: QWidget, page: QWidget) -> None:
@@ -220,6 +225,6 @@ def _rows(rows: list[tuple[str, str]]) -> QGridLayout:
         soft = label("" if name == said else name, "soft")
         soft.setAlignment(Qt.AlignmentFlag.AlignTop)
         grid.addWidget(soft, number, 0)
-        grid.addWidget(label(text, "source" if name == "Counts on" else ""), number, 1)
+        grid.addWidget(label(text, "source" if name == say("Counts on") else ""), number, 1)
         said = name
     return grid

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 from quailsched.desktop.labels import label
 from quailsched.farm.faults import Fault
 from quailsched.farm.records import Trial
+from quailsched.words import say
 
 
 class TrialBar(QFrame):
@@ -33,10 +34,10 @@ class TrialBar(QFrame):
         words.addWidget(self.misfits)
         row.addLayout(words, 1)
         self.buttons = {
-            "Compare": (self.compare_asked, "The plan and the trial side by side"),
-            "Keep it": (self.keep_asked, "The plan becomes as the trial is; undo takes it back"),
-            "Drop it": (self.drop_asked, "The trial goes, the plan stays as it is; undo brings it back"),
-            "Back to the plan": (self.back_asked, "The trial stays for later, under Trials in the menu"),
+            say("Compare"): (self.compare_asked, say("The plan and the trial side by side")),
+            say("Keep it"): (self.keep_asked, say("The plan becomes as the trial is; undo takes it back")),
+            say("Drop it"): (self.drop_asked, say("The trial goes, the plan stays as it is; undo brings it back")),
+            say("Back to the plan"): (self.back_asked, say("The trial stays for later, under Trials in the menu")),
         }
         for text, (asked, tip) in self.buttons.items():
             button = QPushButton(text)
@@ -46,9 +47,12 @@ class TrialBar(QFrame):
 
     def show_trial(self, trial: Trial, misfits: Sequence[Fault]) -> None:
         self.text.setText(
-            f"You are looking at the trial “{trial.name}”. What you change stays in it; dashed outlines show the plan."
+            say(
+                "You are looking at the trial “{trial}”. What you change stays in it; dashed outlines show the plan.",
+                trial=trial.name,
+            )
         )
-        self.misfits.setText("\n".join(f"Left out – {fault.sentence()}" for fault in misfits))
+        self.misfits.setText("\n".join(say("Left out – {sentence}", sentence=fault.sentence()) for fault in misfits))
         self.misfits.setVisible(bool(misfits))
 
 

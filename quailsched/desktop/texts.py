@@ -1,8 +1,8 @@
 """Longer texts of the window: how to begin, keys, about."""
 
-from quailsched import __version__
+from quailsched.words import marked
 
-HOW_TO_BEGIN = """<h3>Your own farm in five steps</h3>
+HOW_TO_BEGIN = marked("""<h3>Your own farm in five steps</h3>
 <ol>
 <li><b>Farm › New farm</b> (Ctrl+N): a name and a file. Every change is saved at once; there is no Save.</li>
 <li><b>Change › Add a place</b> (Ctrl+P): what holds your eggs, the brooder, the pen. Floor as width times length.</li>
@@ -10,9 +10,9 @@ HOW_TO_BEGIN = """<h3>Your own farm in five steps</h3>
 <li><b>Change › Add a batch</b> (Ctrl+B): how many eggs, and when. The route through your places is filled in.</li>
 <li>Look at what is red: pick it, read why, change the batch (Ctrl+E) or move it by a day (Alt+Left, Alt+Right).</li>
 </ol>
-<p>Ctrl+Z takes every step back, even tomorrow. What you see first is an example; change in it what you like.</p>"""
+<p>Ctrl+Z takes every step back, even tomorrow. What you see first is an example; change in it what you like.</p>""")
 
-KEYS = """<h3>Keys and mouse</h3>
+KEYS = marked("""<h3>Keys and mouse</h3>
 <p><b>Left, Right</b> go through the batches, <b>Up, Down</b> or <b>F3</b> through the clashes.<br>
 <b>Alt+Left, Alt+Right</b> move the picked batch by a day, with <b>Shift</b> by a week.<br>
 <b>Ctrl+Shift+A</b> accepts the picked clash, if it is one to watch; <b>Return</b> says why, <b>Esc</b> leaves it.<br>
@@ -21,10 +21,13 @@ KEYS = """<h3>Keys and mouse</h3>
 <b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
 <b>Ctrl+Shift+T</b> starts a trial, <b>Ctrl+Shift+C</b> compares it, <b>Ctrl+Shift+P</b> goes back to the plan.<br>
 A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.<br>
-Double click a place's name to change it. The Setup view has everything as tables.</p>"""
+Drag a band to move its batch, its edge to leave a place earlier or later, or into another lane; up or down inside
+its lane it splits. <b>Shift</b> keeps to weeks, <b>Esc</b> lets go. <b>Ctrl+L</b> changes between lanes of
+places and of batches.<br>
+Double click a place's name to change it. The Setup view has everything as tables.</p>""")
 
-ABOUT = f"""<h3>Quailsched {__version__}</h3>
+ABOUT = marked("""<h3>Quailsched {version}</h3>
 <p>Plans a season of quail: which batches will want the same floor, and when to set the next eggs.</p>
 <p>Its figures carry their sources; a plan is no promise. Heat lamps start fires, birds can carry Salmonella,
 dust harms lungs, and killing is for those who are able and allowed. Local rules on keeping, processing and
-selling come first. Ask a vet, not a program, about sick birds.</p>"""
+selling come first. Ask a vet, not a program, about sick birds.</p>""")

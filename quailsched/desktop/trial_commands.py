@@ -11,6 +11,7 @@ from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
 from quailsched.farm.records import Batch
 from quailsched.planner.compare import compare, differing
 from quailsched.session import trials
+from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
@@ -34,7 +35,9 @@ class TrialCommands:
     # commands
 
     def start_trial(self) -> None:
-        name = self._ask_name("Start a trial", "What do you want to try?", trials.free_name(self._window.opened.plan))
+        name = self._ask_name(
+            say("Start a trial"), say("What do you want to try?"), trials.free_name(self._window.opened.plan)
+        )
         if name:
             self._window.attempt(lambda: trials.start(self._window.opened, name))
 
@@ -51,7 +54,7 @@ class TrialCommands:
         trial = self._window.opened.trial
         if trial is None:
             return
-        name = self._ask_name("Rename the trial", "What is it called?", trial.name)
+        name = self._ask_name(say("Rename the trial"), say("What is it called?"), trial.name)
         if name:
             self._window.attempt(lambda: trials.rename(self._window.opened, trial.id, name))
 
@@ -80,7 +83,7 @@ class TrialCommands:
         """The words for what is looked at, for the title of the window."""
         opened = self._window.opened
         name = opened.farm.settings.name
-        return name if opened.trial is None else f"{name}, trial “{opened.trial.name}”"
+        return name if opened.trial is None else say("{name}, trial “{trial}”", name=name, trial=opened.trial.name)
 
     def refresh(self) -> None:
         opened, actions = self._window.opened, self._window.actions_by_name
@@ -116,7 +119,7 @@ class TrialCommands:
             action = QAction(trial.name.replace("&", "&&"), menu)
             action.setCheckable(True)
             action.setChecked(trial.id == opened.trial_id)
-            action.setStatusTip(f"Look at the trial “{trial.name}”")
+            action.setStatusTip(say("Look at the trial “{trial}”", trial=trial.name))
             action.triggered.connect(lambda _checked=False, trial_id=trial.id: self._window.opened.look_at(trial_id))
             self._group.addAction(action)
             menu.insertAction(line, action)

@@ -10,6 +10,7 @@ from quailsched.desktop.forms.fields import tab_in_order
 from quailsched.desktop.labels import label
 from quailsched.planner.ways_out import Looked, WayOut
 from quailsched.report.ways_out import none_text
+from quailsched.words import say
 
 
 class WayCard(QFrame):
@@ -27,10 +28,10 @@ class WayCard(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 7, 8, 7)
         row.addWidget(label(way.sentence), 1)
-        self.button = QPushButton("Do it")
+        self.button = QPushButton(say("Do it"))
         self.button.setObjectName("main" if is_best else "")
         self.button.setAutoDefault(False)
-        self.button.setAccessibleName(f"Do it: {way.sentence}")
+        self.button.setAccessibleName(say("Do it: {sentence}", sentence=way.sentence))
         self.button.clicked.connect(lambda: self.chosen.emit(self.way))
         self.button.installEventFilter(self)
         row.addWidget(self.button)
@@ -61,8 +62,8 @@ class WayCards(QWidget):
         super().__init__()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 4, 0, 0)
-        self._column.addWidget(label("Ways out, each re-checked", "strong"))
-        self._waiting = label("Trying small changes …", "soft")
+        self._column.addWidget(label(say("Ways out, each re-checked"), "strong"))
+        self._waiting = label(say("Trying small changes …"), "soft")
         self._column.addWidget(self._waiting)
 
     def show_ways(self, looked: Looked) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from quailsched.farm.records import Units
-from quailsched.words import day_and_month, marked, number_text, say
+from quailsched.words import day_and_month, marked, number_text, say, value_text
 
 CM2_PER_SQ_FT = 929.0304  # (30.48 cm)^2: the international foot is 0.3048 m exactly (NIST SP 811)
 CM_PER_INCH = 2.54
@@ -17,7 +17,7 @@ _SHORT_WEEKDAYS = (
     *(marked("Mon"), marked("Tue"), marked("Wed"), marked("Thu")),
     *(marked("Fri"), marked("Sat"), marked("Sun")),
 )
-_MONTHS = (
+MONTHS = (
     *(marked("Jan"), marked("Feb"), marked("Mar"), marked("Apr"), marked("May"), marked("Jun")),
     *(marked("Jul"), marked("Aug"), marked("Sep"), marked("Oct"), marked("Nov"), marked("Dec")),
 )
@@ -50,13 +50,13 @@ def warmth_text(warmth_c: float, units: Units) -> str:
     """A temperature given in degrees Celsius: "4 °C" or "39 °F", a half kept in Celsius."""
     if units is Units.US:
         return f"{number_text(warmth_c * 9 / 5 + 32)} °F"
-    return f"{_short(round(warmth_c * 2) / 2)} °C"
+    return f"{value_text(round(warmth_c * 2) / 2)} °C"
 
 
 def warmth_step_text(step_c: float, units: Units) -> str:
     """By how much two temperatures differ, given in degrees Celsius: "3 °C" or "5.4 °F", never told as none."""
     step, unit = (step_c * 9 / 5, "°F") if units is Units.US else (step_c, "°C")
-    return f"{_short(max(round(step, 1), 0.1))} {unit}"
+    return f"{value_text(max(round(step, 1), 0.1))} {unit}"
 
 
 def two_warmths_text(one_c: float, other_c: float, units: Units) -> tuple[str, str]:
@@ -71,7 +71,7 @@ def two_warmths_text(one_c: float, other_c: float, units: Units) -> tuple[str, s
 
 def length_text(length_cm: float, units: Units) -> str:
     """A length given in centimetres: "45 cm" or "18 in"."""
-    return f"{number_text(length_cm / CM_PER_INCH)} {say('in')}" if units is Units.US else f"{_short(length_cm)} cm"
+    return f"{number_text(length_cm / CM_PER_INCH)} {say('in')}" if units is Units.US else f"{value_text(length_cm)} cm"
 
 
 def two_lengths_text(one_cm: float, other_cm: float, units: Units) -> tuple[str, str]:
@@ -84,7 +84,7 @@ def two_lengths_text(one_cm: float, other_cm: float, units: Units) -> tuple[str,
 
 def hours_text(hours: float) -> str:
     """ "1 hour", "22.5 hours": to a tenth, without a nought after the point."""
-    text = _short(round(hours, 1))
+    text = number_text(hours, 0 if round(hours, 1) == round(hours) else 1)
     return say("{hours} hour", hours=text) if text == "1" else say("{hours} hours", hours=text)
 
 
@@ -101,7 +101,7 @@ def short_weekday_text(day: date) -> str:
 def day_text(day: date, near: date | None = None) -> str:
     """ "22 Apr", with the year where it is not the year of ``near``."""
     year = "" if near is None or near.year == day.year else f" {day.year}"
-    return f"{day_and_month(day.day, say(_MONTHS[day.month - 1]))}{year}"
+    return f"{day_and_month(day.day, say(MONTHS[day.month - 1]))}{year}"
 
 
 def named_day_text(day: date, near: date | None = None) -> str:
@@ -130,12 +130,6 @@ def _in_one_month(first: date, last: date, near: date | None) -> str:
         dot = "." if whole.startswith(f"{day}.") else ""
         return f"{first.day}{dot} – {whole}"
     return f"{day_text(first)} – {whole[whole.index(day) :]}"
-
-
-def _short(value: float) -> str:
-    """ "4", "39.5", "1,300": no more decimals than there are, at most four."""
-    decimals = next(n for n in range(5) if n == 4 or round(value, n) == round(value, 4))
-    return number_text(value, decimals)
 
 
 def count_text(number: int, one: str, many: str = "") -> str:

@@ -21,11 +21,12 @@ from quailsched.season.route import usual_route
 from quailsched.session.farms import new_id
 from quailsched.session.faults import FarmError
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import marked, say
 
 _ORIGIN_WORDS = {
-    Origin.OWN_EGGS: "own eggs",
-    Origin.SHIPPED_EGGS: "shipped eggs, rested first",
-    Origin.BOUGHT_BIRDS: "birds brought in",
+    Origin.OWN_EGGS: marked("own eggs"),
+    Origin.SHIPPED_EGGS: marked("shipped eggs, rested first"),
+    Origin.BOUGHT_BIRDS: marked("birds brought in"),
 }
 # Plants of hedge and meadow: a new batch is called by the first that no other has.
 _NAMES = (
@@ -38,7 +39,7 @@ class BatchForm(RecordForm):
     """Name, kind, origin, day, number, route; below it what hatches and which clashes it would bring."""
 
     def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, batch: Batch | None = None) -> None:
-        super().__init__(parent, opened, f"Change {batch.name}" if batch else "Add a batch")
+        super().__init__(parent, opened, say("Change {batch}", batch=batch.name) if batch else say("Add a batch"))
         self._before = batch
         shown = batch or Batch(new_id(), free_name(opened.farm), "coturnix", Origin.OWN_EGGS, today, 50)
         self._id = shown.id
@@ -48,7 +49,7 @@ class BatchForm(RecordForm):
             self.kind.addItem(kind.name, kind.id)
         self.kind.setCurrentIndex(list(handbook()).index(shown.kind))
         self.origin = QComboBox()
-        self.origin.addItems(list(_ORIGIN_WORDS.values()))
+        self.origin.addItems([say(words) for words in _ORIGIN_WORDS.values()])
         self.origin.setCurrentIndex(list(_ORIGIN_WORDS).index(shown.origin))
         self.start = day_field(shown.start)
         self.number = QSpinBox(minimum=0, maximum=MOST_EGGS, value=shown.number)
@@ -70,17 +71,17 @@ class BatchForm(RecordForm):
 
     def _add_fields(self) -> None:
         for name, text, field, tip in (
-            ("name", "&Name", self.name, ""),
-            ("kind", "&Kind", self.kind, ""),
-            ("origin", "&From", self.origin, ""),
-            ("start", "&Set on", self.start, "Day 0 of the batch; its whole route moves along"),
-            ("number", "&Eggs", self.number, ""),
-            ("age_days", "&Age when they come", self.age, ""),
-            ("egg_age_days", "Oldest egg s&tored", self.egg_age, "Days before setting"),
+            ("name", say("&Name"), self.name, ""),
+            ("kind", say("&Kind"), self.kind, ""),
+            ("origin", say("&From"), self.origin, ""),
+            ("start", say("&Set on"), self.start, say("Day 0 of the batch; its whole route moves along")),
+            ("number", say("&Eggs"), self.number, ""),
+            ("age_days", say("&Age when they come"), self.age, ""),
+            ("egg_age_days", say("Oldest egg s&tored"), self.egg_age, say("Days before setting")),
         ):
             self.add_field(name, text, field, tip)
-        self.add_field("stays", "Route", self.route, is_wide=True)
-        self.add_field("note", "N&ote", self.note)
+        self.add_field("stays", say("Route"), self.route, is_wide=True)
+        self.add_field("note", say("N&ote"), self.note)
 
     def _connect(self) -> None:
         self.kind.currentIndexChanged.connect(self._kind_chosen)
@@ -118,8 +119,8 @@ class BatchForm(RecordForm):
         is_eggs = self._chosen_origin().is_eggs
         self.show_field("age_days", not is_eggs)
         self.show_field("egg_age_days", is_eggs)
-        self.set_label("start", "&Set on" if is_eggs else "&Come on")
-        self.set_label("number", "&Eggs" if is_eggs else "&Birds")
+        self.set_label("start", say("&Set on") if is_eggs else say("&Come on"))
+        self.set_label("number", say("&Eggs") if is_eggs else say("&Birds"))
 
     def _tell(self) -> None:
         """What follows and what it brings, as far as what is typed makes a batch."""

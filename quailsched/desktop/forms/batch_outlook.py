@@ -11,6 +11,7 @@ from quailsched.report.clashes import said_severity, title_of
 from quailsched.report.inspect import odds_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.words import number_text, say
 
 _MOST_LISTED = 5
 
@@ -23,16 +24,21 @@ def follows_text(season: Season, batch: Batch) -> str:
         hatch = batch.start + timedelta(days=days.hatch)
         lockdown = batch.start + timedelta(days=days.lockdown)
         parts = [
-            f"lockdown on {named_day_text(lockdown, batch.start)}",
-            f"about {season.birds(batch, hatch):,} of {batch.number:,} should hatch on "
-            f"{named_day_text(hatch, batch.start)} ({odds_text(season.kind(batch), batch.number)})",
+            say("lockdown on {day}", day=named_day_text(lockdown, batch.start)),
+            say(
+                "about {birds} of {number} should hatch on {day} ({odds})",
+                birds=number_text(season.birds(batch, hatch)),
+                number=number_text(batch.number),
+                day=named_day_text(hatch, batch.start),
+                odds=odds_text(season.kind(batch), batch.number),
+            ),
         ]
     out = _move_out(season, batch)
     if out is not None:
         alive = count_text(season.birds(batch, out), "bird")
-        parts.append(f"about {alive} alive at the move out on {day_text(out, batch.start)}")
+        parts.append(say("about {alive} alive at the move out on {day}", alive=alive, day=day_text(out, batch.start)))
     first_egg = batch.start + timedelta(days=days.first_egg)
-    parts.append(f"first eggs about {day_text(first_egg, batch.start)}")
+    parts.append(say("first eggs about {day}", day=day_text(first_egg, batch.start)))
     text = "; ".join(parts)
     return f"{text[0].upper()}{text[1:]}."
 
@@ -65,19 +71,19 @@ def _holds(old: Clash, clash: Clash) -> bool:
 def clashes_text(farm: Farm, listed: Sequence[Clash], fresh: Sequence[Clash], near: date) -> str:
     """A heading that counts, and a line for each of the first few."""
     if not listed:
-        return "It makes no clash."
+        return say("It makes no clash.")
     if len(fresh) == len(listed):
-        heading = f"It makes {count_text(len(listed), 'clash', 'clashes')}"
+        heading = say("It makes {count}", count=count_text(len(listed), "clash", "clashes"))
     else:
-        heading = f"It is in {count_text(len(listed), 'clash', 'clashes')}"
-        heading += f", {len(fresh)} of them new" if fresh else ""
+        heading = say("It is in {count}", count=count_text(len(listed), "clash", "clashes"))
+        heading += say(", {number} of them new", number=len(fresh)) if fresh else ""
     ordered = [*fresh, *(clash for clash in listed if clash not in fresh)]
     lines = [
         f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)} ({said_severity(farm, c)})"
         for c in ordered[:_MOST_LISTED]
     ]
     if len(ordered) > _MOST_LISTED:
-        lines.append(f"• and {len(ordered) - _MOST_LISTED} more")
+        lines.append(say("• and {number} more", number=len(ordered) - _MOST_LISTED))
     return "\n".join([f"{heading}:", *lines])
 
 
@@ -85,6 +91,6 @@ def missing_text(farm: Farm, origin: Origin) -> str:
     """What a batch without a route lacks: a place that the farm has not, or only a stay."""
     fits = [place for place in farm.places if place.role.holds_eggs is origin.is_eggs]
     if fits:
-        return "Its route is empty: add a stay, or take the usual route."
-    what = "a setter or a cabinet" if origin.is_eggs else "a brooder or a pen"
-    return f"There is no place for its first day: add {what} first."
+        return say("Its route is empty: add a stay, or take the usual route.")
+    what = say("a setter or a cabinet") if origin.is_eggs else say("a brooder or a pen")
+    return say("There is no place for its first day: add {what} first.", what=what)

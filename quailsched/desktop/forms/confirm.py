@@ -8,6 +8,7 @@ from quailsched.desktop.labels import as_it_is
 from quailsched.edits.records import remove
 from quailsched.session.faults import FarmError, StoreError
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import say
 
 
 def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> bool:
@@ -15,9 +16,9 @@ def remove_record(parent: QWidget | None, opened: OpenFarm, record_id: str) -> b
     try:
         change = remove(opened.farm, record_id)
         box = QMessageBox(QMessageBox.Icon.Question, "Quailsched", as_it_is(f"{change.label}?"), parent=parent)
-        box.setInformativeText("Undo brings it back.")
-        yes = box.addButton("Remove", QMessageBox.ButtonRole.AcceptRole)
-        box.addButton("Keep", QMessageBox.ButtonRole.RejectRole)
+        box.setInformativeText(say("Undo brings it back."))
+        yes = box.addButton(say("Remove"), QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(say("Keep"), QMessageBox.ButtonRole.RejectRole)
         box.exec()
         is_wanted = box.clickedButton() is yes
         box.deleteLater()

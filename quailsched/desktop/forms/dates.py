@@ -21,6 +21,7 @@ from quailsched.desktop.forms.fields import button, dress, tab_in_order
 from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.records import Span
 from quailsched.farm.units import short_weekday_text
+from quailsched.words import say
 
 _Row = tuple[QWidget, QDateEdit, QDateEdit, QLineEdit, QPushButton]
 
@@ -143,7 +144,7 @@ class SpansField(QWidget):
         first, last, reason = day_field(span.start), day_field(span.last_day), QLineEdit(span.reason)
         reason.setPlaceholderText("why")
         reason.setMinimumWidth(reason.fontMetrics().averageCharWidth() * 12)
-        remove = button("Remove", lambda: self._remove(entry))
+        remove = button(say("Remove"), lambda: self._remove(entry))
         entry: _Row = (line, first, last, reason, remove)
         for widget in (first, last):
             row.addWidget(widget)
@@ -165,10 +166,10 @@ class SpansField(QWidget):
     def _number(self) -> None:
         """Tell the rows apart for those who hear them."""
         for number, (_, first, last, reason, remove) in enumerate(self._rows, 1):
-            first.setAccessibleName(f"First day, {number}")
-            last.setAccessibleName(f"Last day, {number}")
-            reason.setAccessibleName(f"Reason, {number}")
-            remove.setAccessibleName(f"Remove the days {number}")
+            first.setAccessibleName(say("First day, {number}", number=number))
+            last.setAccessibleName(say("Last day, {number}", number=number))
+            reason.setAccessibleName(say("Reason, {number}", number=number))
+            remove.setAccessibleName(say("Remove the days {number}", number=number))
 
     def _remove(self, entry: _Row) -> None:
         place = self._rows.index(entry)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.labels import on_button
 from quailsched.desktop.theme import current
+from quailsched.words import say
 
 _Field = QLineEdit | QAbstractSpinBox | QComboBox
 
@@ -84,7 +85,7 @@ class MaybeField(NumberField):
 
     def __init__(self, most: float, decimals: int, suffix: str = "") -> None:
         super().__init__(self._NOTHING, most, decimals, suffix)
-        self.setSpecialValueText("not told")
+        self.setSpecialValueText(say("not told"))
         self.setValue(self._NOTHING)
 
     def _is_empty(self, text: str) -> bool:

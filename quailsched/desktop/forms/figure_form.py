@@ -18,6 +18,7 @@ from quailsched.report.figures import unit_text, value_text
 from quailsched.session.farms import new_id
 from quailsched.session.faults import FarmError, Fault
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import say
 
 
 class FigureForm(RecordForm):
@@ -33,14 +34,14 @@ class FigureForm(RecordForm):
         heading = label(f"{published.label}, {kind.name}", "strong")
         heading.setWordWrap(True)
         self.add_line(heading)
-        self.add_field("published", "Published", _words(_published_text(published)))
-        self.add_field("source", "Source", _words(f"{published.source_text} – {published.confidence.value}"))
+        self.add_field("published", say("Published"), _words(_published_text(published)))
+        self.add_field("source", say("Source"), _words(f"{published.source_text} – {published.confidence.value}"))
         if published.note:
-            self.add_field("note", "Note", _words(published.note))
+            self.add_field("note", say("Note"), _words(published.note))
         self._add_own(published)
         self.reason = QLineEdit(self._choice.reason if self._choice else "")
-        self.add_field("reason", "&Why", self.reason)
-        self.use_published = QCheckBox("Use the &published value again")
+        self.add_field("reason", say("&Why"), self.reason)
+        self.use_published = QCheckBox(say("Use the &published value again"))
         self.use_published.setVisible(self._choice is not None)
         self.add_line(self.use_published)
         self._shown = self._typed()
@@ -51,11 +52,13 @@ class FigureForm(RecordForm):
         self.own_points = QLineEdit()
         if self._is_curve:
             self.own_points.setText(points_text(now.curves[self._key].points))
-            self.own_points.setPlaceholderText("age:value, such as 0:103 10:155 42:310")
-            self.add_field("value", "&Yours", self.own_points, "Age and value pairs, such as 0:103 10:155 42:310")
+            self.own_points.setPlaceholderText(say("age:value, such as 0:103 10:155 42:310"))
+            self.add_field(
+                "value", say("&Yours"), self.own_points, say("Age and value pairs, such as 0:103 10:155 42:310")
+            )
         else:
             self.own_value.setValue(now.figures[self._key].value)
-            self.add_field("value", "&Yours", self.own_value)
+            self.add_field("value", say("&Yours"), self.own_value)
 
     def _typed(self) -> tuple[str, float, str]:
         return self.own_points.text(), self.own_value.value(), self.reason.text()
@@ -84,16 +87,16 @@ class FigureForm(RecordForm):
         try:
             return points_of(text)
         except ValueError:
-            accepted = "pairs of age and value are accepted, such as 0:103 10:155 42:310"
-            raise FarmError([Fault("your curve", text, accepted, "value")]) from None
+            accepted = say("pairs of age and value are accepted, such as 0:103 10:155 42:310")
+            raise FarmError([Fault(say("your curve"), text, accepted, "value")]) from None
 
 
 def _published_text(published: Figure | Curve) -> str:
     if isinstance(published, Figure):
         return value_text(published)
     if not published.points:
-        return "a formula"
-    return f"{points_text(published.points)} {unit_text(published.unit)}, by age in days"
+        return say("a formula")
+    return say("{points} {unit}, by age in days", points=points_text(published.points), unit=unit_text(published.unit))
 
 
 def _words(text: str) -> QLabel:

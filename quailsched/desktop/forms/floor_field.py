@@ -9,6 +9,7 @@ from quailsched.desktop.forms.fields import NumberField
 from quailsched.farm.check import MOST_FLOOR_CM2
 from quailsched.farm.records import Units
 from quailsched.farm.units import CM2_PER_SQ_FT
+from quailsched.words import say
 
 _CM2_PER_M2 = 10_000
 
@@ -27,18 +28,18 @@ class FloorField(QWidget):
         self._unit_cm2 = CM2_PER_SQ_FT if is_us else _CM2_PER_M2
         self._side_cm2 = CM2_PER_SQ_FT if is_us else 1.0
         most = MOST_FLOOR_CM2 / self._unit_cm2
-        self.area = NumberField(0, most, 2 if is_us else 4, " sq ft" if is_us else " m²", fewest=2)
+        self.area = NumberField(0, most, 2 if is_us else 4, say(" sq ft") if is_us else " m²", fewest=2)
         self.area.setSingleStep(0.1)
         self.wide = NumberField(0, 100_000, 2 if is_us else 1, " ft" if is_us else " cm")
         self.long = NumberField(0, 100_000, 2 if is_us else 1, " ft" if is_us else " cm")
-        self.wide.setAccessibleName("Width, fills the floor")
-        self.long.setAccessibleName("Length, fills the floor")
+        self.wide.setAccessibleName(say("Width, fills the floor"))
+        self.long.setAccessibleName(say("Length, fills the floor"))
         self._exact_cm2 = 0
         self._show(floor_cm2)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.area, 1)
-        row.addWidget(QLabel("or wide"))
+        row.addWidget(QLabel(say("or wide")))
         row.addWidget(self.wide)
         row.addWidget(QLabel("long"))
         row.addWidget(self.long)

@@ -12,6 +12,7 @@ from quailsched.desktop.forms.record_form import RecordForm
 from quailsched.farm.check import MOST_EDGE_CM, MOST_HEAT_SOURCES, MOST_WORK_HOURS
 from quailsched.farm.records import Place, Role, Units
 from quailsched.farm.units import CM_PER_INCH
+from quailsched.words import say
 
 
 class Fittings:
@@ -24,7 +25,7 @@ class Fittings:
         self.heat_sources = MaybeField(MOST_HEAT_SOURCES, 0)
         self.feeder = MaybeField(most, 1, suffix)
         self.drinker = MaybeField(most, 1, suffix)
-        self.light = MaybeField(24, 1, " hours a day")
+        self.light = MaybeField(24, 1, say(" hours a day"))
         self.heat_sources.show_value(shown.heat_sources)
         self.feeder.show_value(None if shown.feeder_cm is None else shown.feeder_cm / self._unit_cm)
         self.drinker.show_value(None if shown.drinker_cm is None else shown.drinker_cm / self._unit_cm)
@@ -32,14 +33,32 @@ class Fittings:
         self._light_before = shown.light_hours
 
     def add_to(self, form: RecordForm) -> None:
-        empty = "Empty if you do not want it checked"
-        lamps = "Hang lamps by a chain and a second cord, well away from bedding: they start fires."
-        form.add_field("heat_sources", "&Heat sources", self.heat_sources, f"Lamps or plates. {empty}. {lamps}")
-        form.add_field("feeder_cm", "Fee&der edge", self.feeder, f"Where birds can eat, both sides counted. {empty}")
-        form.add_field("drinker_cm", "Drin&ker edge", self.drinker, f"Where birds can drink, all round. {empty}")
+        empty = say("Empty if you do not want it checked")
+        lamps = say("Hang lamps by a chain and a second cord, well away from bedding: they start fires.")
         form.add_field(
-            "light_hours", "&Light by lamps", self.light,
-            "From the first to the last hour that lamps are on; what lies between counts as lit. Empty if none is told",
+            "heat_sources",
+            say("&Heat sources"),
+            self.heat_sources,
+            say("Lamps or plates. {empty}. {lamps}", empty=empty, lamps=lamps),
+        )
+        form.add_field(
+            "feeder_cm",
+            say("Fee&der edge"),
+            self.feeder,
+            say("Where birds can eat, both sides counted. {empty}", empty=empty),
+        )
+        form.add_field(
+            "drinker_cm",
+            say("Drin&ker edge"),
+            self.drinker,
+            say("Where birds can drink, all round. {empty}", empty=empty),
+        )
+        form.add_field(
+            "light_hours", say("&Light by lamps"), self.light,
+            say(
+                "From the first to the last hour that lamps are on; what lies between counts as lit. "
+                "Empty if none is told"
+            ),
         )  # fmt: skip
 
     def show_fitting(self, form: RecordForm, role: Role) -> None:
@@ -75,12 +94,12 @@ class WorkField(QWidget):
         self.hours = NumberField(0, MOST_WORK_HOURS, 1, " hours")
         self.hours.setValue(shown.work_hours)
         self.day = day_field(shown.work_from or today)
-        self.day.setAccessibleName("Work counted on")
+        self.day.setAccessibleName(say("Work counted on"))
         self.day.setEnabled(shown.work_hours > 0)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.hours)
-        row.addWidget(QLabel("counted on"))
+        row.addWidget(QLabel(say("counted on")))
         row.addWidget(self.day)
         row.addStretch()
         self.setFocusProxy(self.hours)

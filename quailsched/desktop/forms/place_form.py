@@ -17,14 +17,15 @@ from quailsched.farm.records import Place, Role
 from quailsched.farm.units import count_text
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import marked, say
 
 _ROLE_WORDS = {
-    Role.SETTER: "Setter: turns eggs until lockdown",
-    Role.HATCHER: "Hatcher: lockdown and hatch",
-    Role.CABINET: "Cabinet: setter and hatcher in one",
-    Role.BROODER: "Brooder: heated floor for chicks",
-    Role.PEN: "Pen: fixed, for feathered birds",
-    Role.GRASS_PEN: "Grass pen: moved over grass",
+    Role.SETTER: marked("Setter: turns eggs until lockdown"),
+    Role.HATCHER: marked("Hatcher: lockdown and hatch"),
+    Role.CABINET: marked("Cabinet: setter and hatcher in one"),
+    Role.BROODER: marked("Brooder: heated floor for chicks"),
+    Role.PEN: marked("Pen: fixed, for feathered birds"),
+    Role.GRASS_PEN: marked("Grass pen: moved over grass"),
 }
 _USUAL_CLEAN_OUT = {Role.SETTER: 0, Role.HATCHER: 1, Role.CABINET: 1}
 
@@ -33,27 +34,27 @@ class PlaceForm(RecordForm):
     """Name, what it is for, how much it holds, its fittings, and the days on which it cannot be used."""
 
     def __init__(self, parent: QWidget | None, opened: OpenFarm, today: date, place: Place | None = None) -> None:
-        super().__init__(parent, opened, f"Change {place.name}" if place else "Add a place")
+        super().__init__(parent, opened, say("Change {place}", place=place.name) if place else say("Add a place"))
         self._before = place
         shown = place or Place(new_id(), "", Role.BROODER, position=_next_position(opened))
         self._id, self._position = shown.id, shown.position
         self.name = name_field(shown.name)
         self.role = QComboBox()
         for role, words in _ROLE_WORDS.items():
-            self.role.addItem(words, role)
+            self.role.addItem(say(words), role)
         self.role.setCurrentIndex(list(_ROLE_WORDS).index(shown.role))
         self.egg_places = QSpinBox(maximum=MOST_EGGS, value=shown.egg_places)
         self.floor = FloorField(shown.floor_cm2, opened.farm.settings.units)
         self.clean_out = days_field(0, MOST_CLEAN_OUT_DAYS)
         self.clean_out.setValue(shown.clean_out_days if place else self._usual_clean_out())
-        self.outdoors = QCheckBox("Birds feel the nights here")
+        self.outdoors = QCheckBox(say("Birds feel the nights here"))
         self.outdoors.setChecked(shown.outdoors)
-        self.turns = QCheckBox("Turns the eggs by itself")
+        self.turns = QCheckBox(say("Turns the eggs by itself"))
         self.turns.setChecked(shown.turns_itself)
         self.fittings = Fittings(shown, opened.farm.settings.units)
         self.work = WorkField(shown, today)
         self._ready_fields(shown, today)
-        self.shut = SpansField(shown.shut, today, "Add days out of use")
+        self.shut = SpansField(shown.shut, today, say("Add days out of use"))
         self.note = QLineEdit(shown.note)
         self._add_fields()
         self.holds = QLabel()
@@ -66,11 +67,11 @@ class PlaceForm(RecordForm):
         self._show_fitting()
 
     def _ready_fields(self, shown: Place, today: date) -> None:
-        self.is_built_later = QCheckBox("Being built, ready on")
+        self.is_built_later = QCheckBox(say("Being built, ready on"))
         self.is_built_later.setChecked(shown.ready_on is not None)
         self.ready = day_field(shown.ready_on or today)
         self.ready.setEnabled(shown.ready_on is not None)
-        self.ready.setAccessibleName("Ready on")
+        self.ready.setAccessibleName(say("Ready on"))
         self.is_built_later.toggled.connect(self.ready.setEnabled)
         self.ready_row = QWidget()
         row = QHBoxLayout(self.ready_row)
@@ -81,20 +82,22 @@ class PlaceForm(RecordForm):
         row.addStretch()
 
     def _add_fields(self) -> None:
-        self.add_field("name", "&Name", self.name)
-        self.add_field("role", "&What it is", self.role)
-        self.add_field("egg_places", "&Egg places", self.egg_places)
-        self.add_field("floor_cm2", "&Floor", self.floor, "Usable floor; width times length fills it")
-        self.floor.area.setAccessibleName("Floor")
-        self.add_field("clean_out_days", "&Clean-out", self.clean_out, "Days between the last out and the next in")
+        self.add_field("name", say("&Name"), self.name)
+        self.add_field("role", say("&What it is"), self.role)
+        self.add_field("egg_places", say("&Egg places"), self.egg_places)
+        self.add_field("floor_cm2", say("&Floor"), self.floor, say("Usable floor; width times length fills it"))
+        self.floor.area.setAccessibleName(say("Floor"))
+        self.add_field(
+            "clean_out_days", say("&Clean-out"), self.clean_out, say("Days between the last out and the next in")
+        )
         self.add_field("outdoors", "", self.outdoors)
         self.add_field("turns_itself", "", self.turns)
         self.fittings.add_to(self)
         self.add_field("ready_on", "", self.ready_row)
-        work_tip = "Set against people's hours of building until somebody is due here"
-        self.add_field("work_hours", "Wo&rk left", self.work, work_tip)
-        self.add_field("shut", "Out of use", self.shut)
-        self.add_field("note", "N&ote", self.note)
+        work_tip = say("Set against people's hours of building until somebody is due here")
+        self.add_field("work_hours", say("Wo&rk left"), self.work, work_tip)
+        self.add_field("shut", say("Out of use"), self.shut)
+        self.add_field("note", say("N&ote"), self.note)
 
     def _chosen(self) -> Role:
         return list(_ROLE_WORDS)[self.role.currentIndex()]
@@ -125,12 +128,12 @@ class PlaceForm(RecordForm):
             self.holds.setText("")
             return
         kind = kind_in(self.opened.farm, "coturnix")
-        ages = ((10, "at 10 days"), (25, "at 25 days"), (42, "grown"))
+        ages = ((10, say("at 10 days")), (25, say("at 25 days")), (42, say("grown")))
         counts = [f"{int(self.floor.floor_cm2() / kind.at('floor_cm2', age)):,} {words}" for age, words in ages]
-        text = f"Holds {', '.join(counts)} Coturnix by the figures."
+        text = say("Holds {birds} Coturnix by the figures.", birds=", ".join(counts))
         if self._chosen().is_pen:
             least = -(-self.floor.floor_cm2() // int(kind.value("calm_area_cm2")))
-            text += f" From {count_text(least, 'bird')} on a group is calm in it."
+            text += say(" From {count} on a group is calm in it.", count=count_text(least, "bird"))
         self.holds.setText(text if self.floor.floor_cm2() else "")
 
     def record(self) -> Place:

@@ -26,6 +26,7 @@ from quailsched.edits.records import put
 from quailsched.farm.records import Record
 from quailsched.session.faults import FarmError, Fault, StoreError
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import say
 
 
 class RecordForm(QDialog):
@@ -64,13 +65,13 @@ class RecordForm(QDialog):
     def _buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.addStretch()
-        cancel, self.save_button = QPushButton("Cancel"), QPushButton("Save")
+        cancel, self.save_button = QPushButton(say("Cancel")), QPushButton(say("Save"))
         cancel.setAutoDefault(False)
-        cancel.setToolTip("Key: Escape")
+        cancel.setToolTip(say("Key: Escape"))
         cancel.clicked.connect(self.reject)
         self.save_button.setObjectName("main")
         self.save_button.setDefault(True)
-        self.save_button.setToolTip("Key: Ctrl+Return")
+        self.save_button.setToolTip(say("Key: Ctrl+Return"))
         self.save_button.clicked.connect(self.save)
         row.addWidget(cancel)
         row.addWidget(self.save_button)

@@ -23,10 +23,12 @@ from quailsched.desktop.forms.dates import day_field, day_of, set_day
 from quailsched.desktop.forms.fields import NarrowChoice, button, dress, tab_in_order
 from quailsched.farm.records import Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
+from quailsched.words import marked, say
 
-_PARTS = {Part.ALL: "all", Part.HENS: "laying group", Part.COCKS: "surplus cocks"}
-_GO_ON, _OPEN = "go on", "stay until replaced"
-_THEN = (_GO_ON, _OPEN, "sold", "processed")
+_PARTS = {Part.ALL: marked("all"), Part.HENS: marked("laying group"), Part.COCKS: marked("surplus cocks")}
+_GO_ON, _OPEN, _SOLD, _PROCESSED = range(4)
+_THEN = (marked("go on"), marked("stay until replaced"), marked("sold"), marked("processed"))
+_LEAVING = {_SOLD: Leaving.SOLD, _PROCESSED: Leaving.PROCESSED}
 
 
 class _Row(NamedTuple):
@@ -57,10 +59,10 @@ class RouteField(QWidget):
         self._table = QWidget()
         outer.addWidget(self._table)
         row = QHBoxLayout()
-        self.add_button = button("Add a stay", self.add_stay)
+        self.add_button = button(say("Add a stay"), self.add_stay)
         self.add_button.setEnabled(bool(farm.places))
         row.addWidget(self.add_button)
-        self.usual_button = button("Usual route", self.usual_asked.emit)
+        self.usual_button = button(say("Usual route"), self.usual_asked.emit)
         row.addWidget(self.usual_button)
         row.addStretch()
         outer.addLayout(row)
@@ -113,7 +115,9 @@ class RouteField(QWidget):
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(6)
         grid.setVerticalSpacing(2)
-        for column, text in enumerate(("Birds", "Place", "From", "Out on", "Then") if self._stays else ()):
+        for column, text in enumerate(
+            (say("Birds"), say("Place"), say("From"), say("Out on"), say("Then")) if self._stays else ()
+        ):
             heading = QLabel(text)
             heading.setObjectName("soft")
             grid.addWidget(heading, 0, column)
@@ -138,18 +142,20 @@ class RouteField(QWidget):
     def _add_row(self, grid: QGridLayout, index: int, stay: Stay) -> _Row:
         part, place, then = NarrowChoice(), NarrowChoice(), NarrowChoice()
         for value, text in _PARTS.items():
-            part.addItem(text, value)
+            part.addItem(say(text), value)
         part.setCurrentIndex(list(_PARTS).index(stay.part))
         for one in self._farm.places:
             place.addItem(one.name, one.id)
         place.setCurrentIndex(max(place.findData(stay.place_id), 0))
-        then.addItems(_THEN)
-        then.setCurrentText(_then_text(stay))
-        remove = button("Remove", lambda: self.remove_stay(index))
+        then.addItems([say(text) for text in _THEN])
+        then.setCurrentIndex(_then_of(stay))
+        remove = button(say("Remove"), lambda: self.remove_stay(index))
         row = _Row(part, place, QLabel(), day_field(self._start), then, remove)
         cells = (part, place, row.out, then, remove)
-        for widget, name in zip(cells, ("Birds", "Place", "Out on", "Then", "Remove"), strict=True):
-            widget.setAccessibleName(f"{name}, stay {index + 1}")
+        for widget, name in zip(
+            cells, (say("Birds"), say("Place"), say("Out on"), say("Then"), say("Remove")), strict=True
+        ):
+            widget.setAccessibleName(say("{field}, stay {number}", field=name, number=index + 1))
         for column, cell in enumerate(row):
             grid.addWidget(cell, index + 1, column, Qt.AlignmentFlag.AlignVCenter)
         for box in (part, place, then):
@@ -164,9 +170,9 @@ class RouteField(QWidget):
         self.touched = True
         read: list[Stay] = []
         for row in self._rows:
-            text = row.then.currentText()
-            end = None if text == _OPEN else (day_of(row.out) - self._start).days
-            leaving = Leaving(text) if text in ("sold", "processed") else None
+            then = row.then.currentIndex()
+            end = None if then == _OPEN else (day_of(row.out) - self._start).days
+            leaving = _LEAVING.get(then)
             read.append(Stay(row.place.currentData(), 0, end, list(_PARTS)[row.part.currentIndex()], leaving))
         self._stays = _linked(read)
         self._show_days()
@@ -179,7 +185,9 @@ class RouteField(QWidget):
             is_open = stay.to_day is None
             set_day(row.out, self._start + timedelta(days=stay.from_day + 1 if stay.to_day is None else stay.to_day))
             row.out.setEnabled(not is_open)
-            row.then.setToolTip(f"{_OPEN}: until the end of their lay" if is_open else row.then.currentText())
+            row.then.setToolTip(
+                say("stay until replaced: until the end of their lay") if is_open else row.then.currentText()
+            )
             row.place.setToolTip(row.place.currentText())
             row.part.setToolTip(row.part.currentText())
         self._is_showing = False
@@ -196,7 +204,7 @@ def _linked(stays: list[Stay]) -> list[Stay]:
     return linked
 
 
-def _then_text(stay: Stay) -> str:
+def _then_of(stay: Stay) -> int:
     if stay.to_day is None:
         return _OPEN
-    return stay.leaving.value if stay.leaving is not None else _GO_ON
+    return _GO_ON if stay.leaving is None else next(then for then, one in _LEAVING.items() if one is stay.leaving)

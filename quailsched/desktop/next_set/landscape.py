@@ -16,6 +16,7 @@ from quailsched.desktop.theme import current
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, day_text
 from quailsched.planner.next_set import NextSet
+from quailsched.words import number_text, say
 
 _STEPS = (1, 2, 5)
 
@@ -32,7 +33,7 @@ class Landscape(QWidget):
         self._at = self._eggs = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(220, 120)
-        self.setAccessibleName("Most eggs by day")
+        self.setAccessibleName(say("Most eggs by day"))
 
     def show_days(self, farm: Farm, days: Sequence[NextSet], at: int) -> None:
         self._farm, self._days = farm, days
@@ -44,7 +45,14 @@ class Landscape(QWidget):
             self._at = min(max(at, 0), len(self._days) - 1)
             one = self._days[self._at]
             self._eggs = one.eggs if eggs is None else min(max(eggs, min(1, one.eggs)), one.eggs)
-            self.setAccessibleDescription(f"{day_text(one.day)}: {count_text(self._eggs, 'egg')} of {one.eggs:,}")
+            self.setAccessibleDescription(
+                say(
+                    "{day}: {count} of {eggs}",
+                    day=day_text(one.day),
+                    count=count_text(self._eggs, "egg"),
+                    eggs=number_text(one.eggs),
+                )
+            )
             self.chosen.emit(self._at, self._eggs)
         self.update()
 
@@ -178,9 +186,8 @@ class Landscape(QWidget):
 
     def _limit_words(self, one: NextSet) -> tuple[str, str]:
         if one.limit is None or self._farm is None:
-            return "egg places", ""
-        words = {**MARK_WORDS, "floor": "too small", "eggs": "is full"}
-        return self._farm.place(one.limit.place_id).name, words[one.limit.kind]
+            return say("egg places"), ""
+        return self._farm.place(one.limit.place_id).name, say(MARK_WORDS[one.limit.kind])
 
     def _paint_chosen(self, p: QPainter) -> None:
         theme, one = current(), self._days[self._at]

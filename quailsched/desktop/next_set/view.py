@@ -32,6 +32,7 @@ from quailsched.report.inspect import odds_text
 from quailsched.season.season import Season
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import say
 
 DAYS = 120
 
@@ -52,18 +53,18 @@ class NextSetView(QWidget):
         self.kind = QComboBox()
         for kind in handbook().values():
             self.kind.addItem(kind.name, kind.id)
-        self.kind.setAccessibleName("Kind")
+        self.kind.setAccessibleName(say("Kind"))
         self.landscape = Landscape()
         self.state = label("", "soft")
         self.eggs = QSpinBox(minimum=0, maximum=MOST_EGGS)
         self.eggs.setKeyboardTracking(False)  # a number is looked at when it is typed, not figure by figure
-        self.eggs.setAccessibleName("Eggs")
+        self.eggs.setAccessibleName(say("Eggs"))
         self.eggs.setEnabled(False)
-        self.button = QPushButton("Set eggs")
+        self.button = QPushButton(say("Set eggs"))
         self.button.setObjectName("main")
         self.button.setEnabled(False)
-        self.look = QPushButton("See it in the season")
-        self.look.setToolTip("The season with this batch as an outline; nothing is set yet")
+        self.look = QPushButton(say("See it in the season"))
+        self.look.setToolTip(say("The season with this batch as an outline; nothing is set yet"))
         self.look.setEnabled(False)
         self._lay_out()
         self.landscape.chosen.connect(self._chosen)
@@ -77,12 +78,14 @@ class NextSetView(QWidget):
         outer.setContentsMargins(22, 14, 14, 14)
         outer.setSpacing(16)
         left = QVBoxLayout()
-        left.addWidget(label("When can the next eggs go in, and how many?", "heading"))
+        left.addWidget(label(say("When can the next eggs go in, and how many?"), "heading"))
         left.addWidget(
             label(
-                "Each day shows the most eggs that make no new clash, with room for all but the largest hatches "
-                "(how sure: Change › Farm). Below stands what stops more. Drag the point, or use the arrow keys, to "
-                "another day or fewer eggs.",
+                say(
+                    "Each day shows the most eggs that make no new clash, with room for all but the largest hatches "
+                    "(how sure: Change › Farm). Below stands what stops more. Drag the point, or use the arrow keys, "
+                    "to another day or fewer eggs."
+                ),
                 "soft",
             )
         )
@@ -97,7 +100,7 @@ class NextSetView(QWidget):
         column.addWidget(self._title)
         column.addWidget(self._rows_area(), 1)
         row = QHBoxLayout()
-        row.addWidget(label("Eggs"))
+        row.addWidget(label(say("Eggs")))
         row.addWidget(self.eggs, 1)
         column.addLayout(row)
         column.addWidget(self.button)
@@ -136,7 +139,7 @@ class NextSetView(QWidget):
             return
         self._worked_out, self._is_shown = wanted, False
         self._arm(False)  # what is shown is of another farm or kind
-        self.state.setText("Trying every day …")
+        self.state.setText(say("Trying every day …"))
         (farm, kind_id), now = wanted, self.opened.checked
 
         def show(days: tuple[NextSet, ...]) -> None:
@@ -154,11 +157,13 @@ class NextSetView(QWidget):
         kept = self._one.day if self._one is not None else None
         self._days = days
         if not days:
-            self.state.setText("There is no place for eggs. Add a setter or a cabinet first.")
+            self.state.setText(say("There is no place for eggs. Add a setter or a cabinet first."))
         elif best is None:
-            self.state.setText("On no day can eggs be set without a new clash. Solve those that there are first.")
+            self.state.setText(say("On no day can eggs be set without a new clash. Solve those that there are first."))
         else:
-            self.state.setText(f"Best: up to {count_text(best.eggs, 'egg')} on {named_day_text(best.day)}.")
+            self.state.setText(
+                say("Best: up to {count} on {day}.", count=count_text(best.eggs, "egg"), day=named_day_text(best.day))
+            )
         day = kept or (best.day if best is not None else self.today)
         self.landscape.show_days(farm, days, number_of(days, day))
 
@@ -188,15 +193,15 @@ class NextSetView(QWidget):
 
     def _what_follows(self, one: NextSet, eggs: int) -> list[tuple[str, str]]:
         farm = self.opened.farm
-        rows = [("At most", count_text(one.eggs, "egg"))]
+        rows = [(say("At most"), count_text(one.eggs, "egg"))]
         clash = what_stops(self.opened.checked, one)
         if clash is not None:
-            rows.append(("One more than that", clash.sentence))
+            rows.append((say("One more than that"), clash.sentence))
         if one.eggs:
             batch = self._batch(one, eggs)
             kind = Season(farm).kind(batch)
-            rows.append(("Hatch", f"{named_day_text(one.hatch)}; {odds_text(kind, eggs)}"))
-            words = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
+            rows.append((say("Hatch"), f"{named_day_text(one.hatch)}; {odds_text(kind, eggs)}"))
+            words = {Part.ALL: "", Part.HENS: say(" (laying group)"), Part.COCKS: say(" (surplus cocks)")}
             for stay in one.route:
                 start = one.day + timedelta(days=stay.from_day)
                 rows.append((day_text(start), f"{farm.place(stay.place_id).name}{words[stay.part]}"))
@@ -215,17 +220,24 @@ class NextSetView(QWidget):
         batch = self._batch(one, self.eggs.value())
         season = self.opened.season
         with_it = season.after(season.farm.with_records(set(), (batch,)), (), (batch,))
-        return ghosts_of(with_it, {batch.id}, "thought of")
+        return ghosts_of(with_it, {batch.id}, say("thought of"))
 
     def _name_button(self) -> None:
         if self._one is not None:
             when = day_text(self._one.day)
             self.button.setText(
-                f"Set {count_text(self.eggs.value(), 'egg')} on {when}" if self._one.eggs else "None on this day"
+                say("Set {count} on {when}", count=count_text(self.eggs.value(), "egg"), when=when)
+                if self._one.eggs
+                else say("None on this day")
             )
 
     def _ask(self) -> None:
         if self._one is not None and self._one.eggs and self._is_shown:
             batch = self._batch(self._one, self.eggs.value())
-            label_text = f"Set {count_text(batch.number, 'egg')} of {batch.name} on {day_text(batch.start)}"
+            label_text = say(
+                "Set {count} of {batch} on {day}",
+                count=count_text(batch.number, "egg"),
+                batch=batch.name,
+                day=day_text(batch.start),
+            )
             self.set_asked.emit(put(self.opened.farm, batch, label_text))

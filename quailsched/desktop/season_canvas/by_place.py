@@ -19,6 +19,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence, Share, Spell, emptyings_of, room_of
 from quailsched.season.rules.notready import closures
 from quailsched.season.season import Season
+from quailsched.words import say
 
 # Heights in units of the font's height: a place that fills slowly needs more to show its steps.
 _BODY = {
@@ -178,7 +179,7 @@ def _overs(place: Place, spells: Sequence[Spell]) -> Iterator[Over]:
 
 
 def _shut(place: Place) -> Iterator[Closed]:
-    return (Closed(one.start, one.end, one.reason or "out of use", False) for one in closures(place))
+    return (Closed(one.start, one.end, one.reason or say("out of use"), False) for one in closures(place))
 
 
 def _clean_outs(place: Place, spells: Sequence[Spell]) -> Iterator[Closed]:

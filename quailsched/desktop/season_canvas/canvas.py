@@ -45,6 +45,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
 from quailsched.season.severity import open_clashes
+from quailsched.words import say
 
 _EDGES_MS = 160
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
@@ -87,7 +88,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.viewport().setMouseTracking(True)
-        self.setAccessibleName("Season")
+        self.setAccessibleName(say("Season"))
         self.setMinimumSize(QSize(240, 120))
 
     # what is shown
@@ -278,9 +279,9 @@ class SeasonCanvas(QAbstractScrollArea):
         if picked.batch_id is not None:
             batch = self.season.farm.batch(picked.batch_id)
             what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
-            return f"Batch {batch.name}, {what}, {batch.start}"
+            return say("Batch {batch}, {what}, {start}", batch=batch.name, what=what, start=batch.start)
         count = count_text(len(self._open()), "clash", "clashes")
-        return f"{count}. Left and right go through batches, up and down through clashes."
+        return say("{count}. Left and right go through batches, up and down through clashes.", count=count)
 
     # geometry
 

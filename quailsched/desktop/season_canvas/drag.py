@@ -24,6 +24,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.fits import fitting_starts
 from quailsched.season.season import Season
+from quailsched.words import number_text, say
 
 
 class Grip(StrEnum):
@@ -79,9 +80,12 @@ def _into(farm: Farm, batch: Batch, grab: Grab, place_id: str) -> Change:
     """All stays that the band is made of go to another place, in one step."""
     own, other = farm.place(grab.band.place_id), farm.place(place_id)
     if own.role.holds_eggs != other.role.holds_eggs:
-        accepted = "a setter, hatcher or cabinet is accepted" if own.role.holds_eggs else "a brooder or pen is accepted"
-        what = "eggs" if own.role.holds_eggs else "birds"
-        raise FarmError([Fault(f"{batch.name}, place", other.name, f"for {what} {accepted}", "place")])
+        accepted = (
+            say("for eggs a setter, hatcher or cabinet is accepted")
+            if own.role.holds_eggs
+            else say("for birds a brooder or pen is accepted")
+        )
+        raise FarmError([Fault(say("{batch}, place", batch=batch.name), other.name, accepted, "place")])
     change: Change | None = None
     for presence in grab.band.presences:
         step = change_place(farm, batch.id, presence.leg.index, place_id)
@@ -97,8 +101,10 @@ def _come_later(farm: Farm, batch: Batch, grab: Grab, days: int) -> Change:
     for index, before in enumerate(batch.stays):
         if before.to_day == stay.from_day and before.part in (stay.part, Part.ALL) and before is not stay:
             return end_stay(farm, batch.id, index, stay.from_day + days)
-    accepted = "it begins with the batch: move the whole band"
-    raise FarmError([Fault(f"{batch.name}, first stay", "its own beginning", accepted, "from_day")])
+    accepted = say("it begins with the batch: move the whole band")
+    raise FarmError(
+        [Fault(say("{batch}, first stay", batch=batch.name), say("its own beginning"), accepted, "from_day")]
+    )
 
 
 _FITS_BEFORE, _FITS_AFTER = timedelta(days=60), timedelta(days=400)
@@ -137,15 +143,15 @@ def verdict(now: Checked, after: Checked, grab: Grab, drop: Drop, today: date) -
     stay = set(map(id, before)) & set(map(id, then))  # of hundreds most are the very same
     changes = clash_changes([c for c in before if id(c) not in stay], [c for c in then if id(c) not in stay])
     old, new = now.season.farm, after.season.farm
-    better = _in_words(old, changes.gone, "{}") + _in_words(new, changes.eased, "{}, less")
-    worse = _in_words(new, changes.new, "{}") + _in_words(new, changes.worse, "{}, more")
+    better = _in_words(old, changes.gone, "{}") + _in_words(new, changes.eased, say("{clash}, less", clash="{}"))
+    worse = _in_words(new, changes.new, "{}") + _in_words(new, changes.worse, say("{clash}, more", clash="{}"))
     return Verdict(_what(old, grab, drop), better, worse)
 
 
 def impossible(farm: Farm, grab: Grab, drop: Drop, error: FarmError) -> Verdict:
     """The reason why not, told before the mouse is let go."""
     reason = "; ".join(fault.accepted for fault in error.faults)
-    return Verdict(f"{_what(farm, grab, drop)}: not possible", worse=(reason,), is_possible=False)
+    return Verdict(say("{what}: not possible", what=_what(farm, grab, drop)), worse=(reason,), is_possible=False)
 
 
 def _what(farm: Farm, grab: Grab, drop: Drop) -> str:
@@ -153,25 +159,35 @@ def _what(farm: Farm, grab: Grab, drop: Drop) -> str:
     if drop.split and drop.place_id is not None:
         what = "egg" if batch.origin.is_eggs else "bird"
         where = farm.place(drop.place_id).name
-        return f"Split {batch.name}: {count_text(drop.split, what)} of {batch.number:,} go to {where}"
+        return say(
+            "Split {batch}: {count} of {number} go to {where}",
+            batch=batch.name,
+            count=count_text(drop.split, what),
+            number=number_text(batch.number),
+            where=where,
+        )
     place = farm.place(band.place_id).name
     if grab.grip is Grip.END:
-        return f"{batch.name} leaves {place}: {_days(band.presences[-1].end, drop.days)}"
+        return say(
+            "{batch} leaves {place}: {end}", batch=batch.name, place=place, end=_days(band.presences[-1].end, drop.days)
+        )
     if grab.grip is Grip.START:
-        return f"{batch.name} comes into {place}: {_days(band.start, drop.days)}"
-    verb = "set" if batch.origin.is_eggs else "comes"
-    texts = [f"{verb} {_days(batch.start, drop.days)}"] if drop.days or drop.place_id is None else []
+        return say(
+            "{batch} comes into {place}: {start}", batch=batch.name, place=place, start=_days(band.start, drop.days)
+        )
+    days = _days(batch.start, drop.days)
+    said = say("set {days}", days=days) if batch.origin.is_eggs else say("comes {days}", days=days)
+    texts = [said] if drop.days or drop.place_id is None else []
     if drop.place_id not in (None, band.place_id):
-        texts.append(f"{farm.place(drop.place_id or '').name} in place of {place}")
+        texts.append(say("{new} in place of {old}", new=farm.place(drop.place_id or "").name, old=place))
     return f"{batch.name}: {', '.join(texts)}" if texts else batch.name
 
 
 def _days(old: date, days: int) -> str:
     if not days:
         return day_text(old)
-    later = "later" if days > 0 else "earlier"
-    new = old + timedelta(days=days)
-    return f"{day_text(old)} → {day_text(new)}, {count_text(abs(days), 'day')} {later}"
+    words = {"old": day_text(old), "new": day_text(old + timedelta(days=days)), "days": count_text(abs(days), "day")}
+    return say("{old} → {new}, {days} later", **words) if days > 0 else say("{old} → {new}, {days} earlier", **words)
 
 
 _MOST_TOLD = 3
@@ -180,7 +196,7 @@ _MOST_TOLD = 3
 def _in_words(farm: Farm, clashes: Sequence[Clash], form: str) -> tuple[str, ...]:
     texts = list(dict.fromkeys(form.format(title_of(farm, clash)) for clash in clashes))
     if len(texts) > _MOST_TOLD:
-        texts = [*texts[: _MOST_TOLD - 1], f"and {len(texts) - _MOST_TOLD + 1} more"]
+        texts = [*texts[: _MOST_TOLD - 1], say("and {number} more", number=len(texts) - _MOST_TOLD + 1)]
     return tuple(texts)
 
 
@@ -206,7 +222,16 @@ def split_drop(now: Checked, grab: Grab, number: int, today: date) -> Drop:
     places = places_for_split(farm, grab.band.place_id)
     if not places:
         own = farm.place(grab.band.place_id)
-        raise FarmError([Fault(f"split {own.name}", number, f"there is no other {own.role} to split over", "place")])
+        raise FarmError(
+            [
+                Fault(
+                    say("split {place}", place=own.name),
+                    number,
+                    say("there is no other place of the kind to split over"),
+                    "place",
+                )
+            ]
+        )
     drops = [Drop(place_id=place.id, split=number) for place in places]
     if len(drops) == 1:
         return drops[0]

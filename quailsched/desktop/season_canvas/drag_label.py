@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from quailsched.desktop.season_canvas.drag import Verdict
 from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.theme import current
+from quailsched.words import say
 
 _AWAY = QPoint(16, 22)  # from the pointer, so that it does not cover what is dragged
 _MARGIN = 8
@@ -49,7 +50,7 @@ class DragLabel(QWidget):
         sign = "!" if verdict.is_possible else "✗"
         lines += [(plain, f"{sign} {text}", theme.clash) for text in verdict.worse]
         if verdict.is_possible and not verdict.better and not verdict.worse:
-            lines.append((plain, "no clash comes or goes", theme.soft))
+            lines.append((plain, say("no clash comes or goes"), theme.soft))
         return lines
 
     def paintEvent(self, event: QPaintEvent) -> None:

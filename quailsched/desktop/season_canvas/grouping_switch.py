@@ -6,10 +6,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QToolButton, QWidget
 
 from quailsched.desktop.season_canvas.lanes import Grouping
+from quailsched.words import marked, say
 
 _WORDS = {
-    Grouping.PLACES: ("Places", "One lane for each place: what is taken of it (Ctrl+L)"),
-    Grouping.BATCHES: ("Batches", "One lane for each batch: its stays and numbers (Ctrl+L)"),
+    Grouping.PLACES: (marked("Places"), marked("One lane for each place: what is taken of it (Ctrl+L)")),
+    Grouping.BATCHES: (marked("Batches"), marked("One lane for each batch: its stays and numbers (Ctrl+L)")),
 }
 
 
@@ -27,9 +28,9 @@ class GroupingSwitch(QWidget):
         row.setSpacing(0)
         for grouping, (text, tip) in _WORDS.items():
             button = QToolButton()
-            button.setText(text)
-            button.setToolTip(tip)
-            button.setAccessibleDescription(tip)
+            button.setText(say(text))
+            button.setToolTip(say(tip))
+            button.setAccessibleDescription(say(tip))
             button.setCheckable(True)
             button.setAutoRaise(True)
             button.setCursor(Qt.CursorShape.ArrowCursor)

@@ -11,6 +11,7 @@ from quailsched.report.clashes import told_sentence
 from quailsched.season.footprint import Run
 from quailsched.season.occupancy import Presence, Slice, room_of
 from quailsched.season.season import Season
+from quailsched.words import number_text, say
 
 
 def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
@@ -31,9 +32,16 @@ def hover_text_of_batch(season: Season, batch: Batch, day: date, hit: Picked) ->
         run = presence.run_on(day) if presence.start <= day < presence.end else None
         if run is not None:
             room = _room(season, place, season.slice_on(place, day))
-            lines.append(f"{_who(season, presence, run, day)}, in {place.name} ({room})")
+            lines.append(
+                say(
+                    "{who}, in {place} ({room})",
+                    who=_who(season, presence, run, day),
+                    place=place.name,
+                    room=room,
+                )
+            )
     if len(lines) == 1:
-        lines.append("not on the farm")
+        lines.append(say("not on the farm"))
     if hit.clash is not None:
         lines.append(told_sentence(season.farm, hit.clash))
     return "\n".join(lines)
@@ -44,16 +52,28 @@ def _who(season: Season, presence: Presence, run: Run, day: date) -> str:
     age = (day - batch.start).days - season.days(batch).hatch
     stage = season.stage(presence, day)
     if run.birds and age >= 0:
-        return f"{batch.name}: {count_text(run.birds, 'bird')}, {count_text(age, 'day')} old, {stage}"
+        return say(
+            "{batch}: {birds}, {age} old, {stage}",
+            batch=batch.name,
+            birds=count_text(run.birds, "bird"),
+            age=count_text(age, "day"),
+            stage=say(stage),
+        )
     number = (day - batch.start).days
-    return f"{batch.name}: {count_text(run.eggs, 'egg')}, day {number}, {stage}"
+    return say(
+        "{batch}: {eggs}, day {number}, {stage}",
+        batch=batch.name,
+        eggs=count_text(run.eggs, "egg"),
+        number=number,
+        stage=say(stage),
+    )
 
 
 def _room(season: Season, place: Place, piece: Slice | None) -> str:
     if piece is None:
-        return "empty"
+        return say("empty")
     units, taken, room = season.farm.settings.units, piece.taken(place), room_of(place)
     if place.role.holds_eggs:
-        return f"{taken:,} of {count_text(room, 'egg place')} taken"
+        return say("{taken} of {places} taken", taken=number_text(taken), places=count_text(room, "egg place"))
     most = max(taken, room)
-    return f"need {area_text(taken, units, most)}, have {area_text(room, units, most)}"
+    return say("need {need}, have {have}", need=area_text(taken, units, most), have=area_text(room, units, most))

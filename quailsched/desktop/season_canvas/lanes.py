@@ -21,6 +21,7 @@ from quailsched.farm.units import day_text
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.severity import Severity, acceptance_of, severity_of
+from quailsched.words import say
 
 
 class Grouping(StrEnum):
@@ -177,7 +178,9 @@ def closed_words(closed: Closed) -> str:
     """Why a place is out of use; nothing for a clean-out, which its dots tell."""
     if closed.is_clean_out:
         return ""
-    return f"{closed.why}, ready {day_text(closed.end)}" if closed.start < EARLIEST else closed.why
+    return (
+        say("{why}, ready {day}", why=closed.why, day=day_text(closed.end)) if closed.start < EARLIEST else closed.why
+    )
 
 
 def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool) -> Timed[Mark]:

@@ -13,29 +13,30 @@ from quailsched.desktop.season_canvas.lanes import Mark, Over
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.farm.units import span_text
 from quailsched.season.severity import Severity
+from quailsched.words import marked, say
 
 MARK_WORDS = {
-    "eggs": "too many eggs",
-    "floor": "too small",
-    "cabinet": "turning and lockdown",
-    "cleanout": "no clean-out",
-    "notready": "not ready",
-    "young": "too young",
-    "cold": "cold nights",
-    "calm": "too few birds",
-    "nowhere": "no place",
-    "stale": "old eggs",
-    "ages": "two ages",
-    "crowd": "a crowd",
-    "cocks": "too many cocks",
+    "eggs": marked("too many eggs"),
+    "floor": marked("too small"),
+    "cabinet": marked("turning and lockdown"),
+    "cleanout": marked("no clean-out"),
+    "notready": marked("not ready"),
+    "young": marked("too young"),
+    "cold": marked("cold nights"),
+    "calm": marked("too few birds"),
+    "nowhere": marked("no place"),
+    "stale": marked("old eggs"),
+    "ages": marked("two ages"),
+    "crowd": marked("a crowd"),
+    "cocks": marked("too many cocks"),
     "quarantine": "quarantine",
-    "hands": "nobody home",
-    "heat": "too little heat",
-    "water": "short drinkers",
-    "feeder": "short feeders",
-    "overdue": "past their day",
-    "build": "not built",
-    "dark": "short days",
+    "hands": marked("nobody home"),
+    "heat": marked("too little heat"),
+    "water": marked("short drinkers"),
+    "feeder": marked("short feeders"),
+    "overdue": marked("past their day"),
+    "build": marked("not built"),
+    "dark": marked("short days"),
 }
 
 
@@ -122,7 +123,11 @@ class ClashPainter:
 
     def _mark_words(self, lane: Lane, mark: Mark, bar: QRectF, is_on: bool) -> None:
         """The words of a mark in its bar, else after it, else before it; where all is taken, the pointer tells."""
-        text = f"{MARK_WORDS[mark.clash.kind]}, accepted" if mark.is_accepted else MARK_WORDS[mark.clash.kind]
+        text = (
+            say("{clash}, accepted", clash=say(MARK_WORDS[mark.clash.kind]))
+            if mark.is_accepted
+            else say(MARK_WORDS[mark.clash.kind])
+        )
         ink = self.theme.soft if mark.is_accepted else self.theme.clash
         face = self.pens.fonts.tiny
         wide = face.width(text)

@@ -14,6 +14,7 @@ from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import Tick, TimeScale, month_ticks, uncrossed, week_ticks
 from quailsched.farm.units import area_text, count_text, day_text
 from quailsched.season.season import Season
+from quailsched.words import say
 
 
 @lru_cache(maxsize=16)
@@ -48,7 +49,7 @@ class FramePainter:
         p.setClipRect(QRectF(scene.left, 0, scene.width - scene.left, scene.head), Qt.ClipOperation.IntersectClip)
         p.fillRect(QRectF(0, 0, scene.width, scene.head), QColor(self.theme.paper))
         first, last = scene.days()
-        months = list(month_ticks(scene.scale, first, last, self.fonts.bold.width("September 8")))
+        months = list(month_ticks(scene.scale, first, last, self.fonts.bold.width(f"{say('September')} 8")))
         line = self.fonts.small.height
         p.setPen(QPen(QColor(self.theme.line), 1.4))
         p.drawLines([QLineF(x, scene.head - line - 4, x, scene.head) for x in (scene.x(t.day) for t in months)])

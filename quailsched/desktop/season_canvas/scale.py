@@ -6,20 +6,23 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from quailsched.farm.units import MONTHS
+from quailsched.words import marked, say
+
 LEAST_PX, MOST_PX = 0.5, 240.0  # pixels a day: three years in a small window, a week in a large one
 _MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
+    marked("January"),
+    marked("February"),
+    marked("March"),
+    marked("April"),
+    marked("May"),
+    marked("June"),
+    marked("July"),
+    marked("August"),
+    marked("September"),
+    marked("October"),
+    marked("November"),
+    marked("December"),
 )
 
 
@@ -56,9 +59,11 @@ def month_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> It
     month_px = 30 * scale.day_px
     day = start.replace(day=1)
     while day < end:
-        name = _MONTHS[day.month - 1]
+        name = say(_MONTHS[day.month - 1])
         if month_px < label_px:
-            name = name[:3] if month_px >= label_px * 0.55 else (str(day.year) if day.month == 1 else "")
+            name = (
+                say(MONTHS[day.month - 1]) if month_px >= label_px * 0.55 else (str(day.year) if day.month == 1 else "")
+            )
         elif day.month == 1:
             name = f"{name} {day.year}" if month_px >= label_px * 1.5 else name
         yield Tick(day, name, True)

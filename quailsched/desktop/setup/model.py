@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
 from quailsched.desktop.setup.tables import Row
+from quailsched.words import say
 
 _Index = QModelIndex | QPersistentModelIndex
 SORT_ROLE = Qt.ItemDataRole.UserRole
@@ -17,7 +18,7 @@ class RowsModel(QAbstractTableModel):
 
     def __init__(self, headings: tuple[str, ...]) -> None:
         super().__init__()
-        self._headings = headings
+        self._headings = tuple(map(say, headings))
         self._rows: list[Row] = []
 
     def show_rows(self, rows: list[Row]) -> None:

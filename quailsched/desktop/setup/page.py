@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QPushButto
 from quailsched.desktop.labels import plain
 from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
 from quailsched.desktop.setup.tables import Row
+from quailsched.words import say
 
 _Index = QModelIndex | QPersistentModelIndex
 
@@ -44,7 +45,7 @@ class _Table(QTableView):
         header.setStretchLastSection(True)
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        header.setToolTip("A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells.")
+        header.setToolTip(say("A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells."))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, is_ctrl = Qt.Key(event.key()), event.modifiers() == Qt.KeyboardModifier.ControlModifier
@@ -79,9 +80,9 @@ class TablePage(QWidget):
         self._wanted: list[int] = []  # widths of columns, if there were room for all
         self._order = _Order(self)
         self._order.setSourceModel(self.model)
-        self.table = _Table(title)
+        self.table = _Table(say(title))
         self.table.setModel(self._order)
-        self.empty = QLabel(empty)
+        self.empty = QLabel(say(empty))
         self.empty.setObjectName("soft")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.empty.setWordWrap(True)
@@ -104,9 +105,9 @@ class TablePage(QWidget):
 
     def _buttons(self, can_add: bool) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.add = self._button("Add…", self.add_asked.emit, "main", "Insert")
-        self.change = self._button("Change…", lambda: self._ask(self.change_asked), "", "Return")
-        self.remove = self._button("Remove…", lambda: self._ask(self.remove_asked), "", "Delete")
+        self.add = self._button(say("Add…"), self.add_asked.emit, "main", "Insert")
+        self.change = self._button(say("Change…"), lambda: self._ask(self.change_asked), "", "Return")
+        self.remove = self._button(say("Remove…"), lambda: self._ask(self.remove_asked), "", "Delete")
         for button in (self.add, self.change, self.remove):
             row.addWidget(button)
         self.add.setVisible(can_add)
@@ -117,7 +118,7 @@ class TablePage(QWidget):
     def _button(self, text: str, action: Callable[[], object], name: str, key: str) -> QPushButton:
         button = QPushButton(text)
         button.setObjectName(name)
-        button.setToolTip(f"Key: {key}")
+        button.setToolTip(say("Key: {key}", key=key))
         button.clicked.connect(lambda: action())
         return button
 

@@ -20,10 +20,13 @@ from quailsched.desktop.setup.tables import FIGURE_HEADINGS, TABLES, figure_rows
 from quailsched.farm.records import Batch, Person, Place
 from quailsched.husbandry.handbook import handbook
 from quailsched.session.open_farm import Notice, OpenFarm
+from quailsched.words import marked, say
 
 PLACES, PEOPLE, BATCHES, FIGURES = range(4)
-_KEYS = "Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell."
-_FIGURE_KEYS = "Return shows a figure and lets this farm have its own; Ctrl+Up or Ctrl+Down sorts by the column."
+_KEYS = marked("Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell.")
+_FIGURE_KEYS = marked(
+    "Return shows a figure and lets this farm have its own; Ctrl+Up or Ctrl+Down sorts by the column."
+)
 
 
 class SetupView(QWidget):
@@ -36,16 +39,16 @@ class SetupView(QWidget):
         self.opened, self.today = opened, today
         self._followed: OpenFarm | None = None
         self.pages = [TablePage(t.title, t.headings, t.empty) for t in TABLES]
-        self.figures = TablePage("Figures", FIGURE_HEADINGS, "", can_add=False)
+        self.figures = TablePage(marked("Figures"), FIGURE_HEADINGS, "", can_add=False)
         self.kind = QComboBox()
-        self.kind.setAccessibleName("Kind")
+        self.kind.setAccessibleName(say("Kind"))
         for kind in handbook().values():
             self.kind.addItem(kind.name, kind.id)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         for table, page in zip(TABLES, self.pages, strict=True):
-            self.tabs.addTab(page, table.title)
-        self.tabs.addTab(self._figures_page(), "Figures")
+            self.tabs.addTab(page, say(table.title))
+        self.tabs.addTab(self._figures_page(), say("Figures"))
         self._lay_out()
         self._connect()
         self.set_farm(opened)
@@ -54,9 +57,9 @@ class SetupView(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(22, 12, 22, 12)
         row = QHBoxLayout()
-        row.addWidget(label("Setup", "heading"))
+        row.addWidget(label(say("Setup"), "heading"))
         row.addStretch()
-        self.farm_button = QPushButton("F&arm: name, units, nights…")
+        self.farm_button = QPushButton(say("F&arm: name, units, nights…"))
         row.addWidget(self.farm_button)
         column.addLayout(row)
         column.addWidget(self.tabs, 1)
@@ -66,11 +69,11 @@ class SetupView(QWidget):
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 10, 0, 0)
         row = QHBoxLayout()
-        kind_label = QLabel("&Kind")
+        kind_label = QLabel(say("&Kind"))
         kind_label.setBuddy(self.kind)
         row.addWidget(kind_label)
         row.addWidget(self.kind)
-        note = QLabel("Every figure shows its source. A farm may replace any of them by its own.")
+        note = QLabel(say("Every figure shows its source. A farm may replace any of them by its own."))
         note.setObjectName("soft")
         note.setWordWrap(True)
         row.addWidget(note, 1)
@@ -133,7 +136,7 @@ class SetupView(QWidget):
 
     def _tab_chosen(self) -> None:
         self.refresh()
-        self.status.emit(_FIGURE_KEYS if self.tabs.currentIndex() == FIGURES else _KEYS)
+        self.status.emit(say(_FIGURE_KEYS if self.tabs.currentIndex() == FIGURES else _KEYS))
 
     def _changed(self, notice: Notice) -> None:
         if self.isVisible():  # else when it is shown

@@ -20,6 +20,7 @@ from quailsched.season.freeing import place_states
 from quailsched.season.occupancy import room_of
 from quailsched.season.season import Season
 from quailsched.season.severity import Severity
+from quailsched.words import marked, say, value_text
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ def place_rows(now: Checked, today: date) -> list[Row]:
         _row(
             state.place.id,
             state.place.name,
-            state.place.role.value,
+            say(state.place.role),
             (room_text(season.farm, state.place, room_of(state.place)), room_of(state.place)),
             (count_text(state.place.clean_out_days, "day"), state.place.clean_out_days),
             place_line(season.farm, state, today).split("): ", 1)[1],
@@ -67,7 +68,7 @@ def person_rows(now: Checked, today: date) -> list[Row]:
     for person in now.season.farm.people:
         ahead = [span for span in person.away if span.end > today]
         away = "; ".join(span_text(s.start, s.last_day, today) + (f" ({s.reason})" if s.reason else "") for s in ahead)
-        grown = "grown-up" if person.is_grown_up else "young person"
+        grown = say("grown-up") if person.is_grown_up else say("young person")
         rows.append(_row(person.id, person.name, grown, (away, ahead[0].start if ahead else date.max), person.note))
     return rows
 
@@ -94,7 +95,7 @@ def batch_rows(now: Checked, today: date) -> list[Row]:
                 (what, batch.number),
                 (_day(hatch) if batch.origin.is_eggs else "", hatch),
                 (_day(out) if out else "", out or date.max),
-                where or ("not yet" if batch.start > today else "gone"),
+                where or (say("not yet") if batch.start > today else say("gone")),
                 stage,
                 _clashes_cell(season.farm, own),
             )
@@ -102,13 +103,24 @@ def batch_rows(now: Checked, today: date) -> list[Row]:
     return rows
 
 
+_GROUPS = {
+    Severity.STOPS.value: marked("Stops the plan"),
+    Severity.WATCH.value: marked("Watch"),
+    "accepted": marked("Accepted"),
+}
+
+
 def _clashes_cell(farm: Farm, clashes: list[Clash]) -> tuple[str, tuple[int, ...]]:
     """Their titles after how grave they are, the gravest first; sorted by how many of each there are."""
     titles: dict[str, list[str]] = {said: [] for said in (*Severity, "accepted")}
     for clash in clashes:
         titles[said_severity(farm, clash)].append(title_of(farm, clash))
-    told = [f"{said.capitalize()}: {'; '.join(found)}" for said, found in titles.items() if found]
-    return ". ".join(told) or "none", tuple(len(found) for found in titles.values())
+    told = [
+        say("{group}: {clashes}", group=say(_GROUPS[said]), clashes="; ".join(found))
+        for said, found in titles.items()
+        if found
+    ]
+    return ". ".join(told) or say("none"), tuple(len(found) for found in titles.values())
 
 
 def figure_rows(season: Season, kind_id: str) -> list[Row]:
@@ -117,15 +129,19 @@ def figure_rows(season: Season, kind_id: str) -> list[Row]:
     known: list[Figure | Curve] = [*kind.figures.values(), *kind.curves.values()]
     for one in known:
         if isinstance(one, Figure):
-            value = (f"{one.value:g}", (0, one.value))
-            span = (f"{one.low:g} – {one.high:g}" if one.low != one.high else "", one.low)
+            value = (value_text(one.value), (0, one.value))
+            span = (f"{value_text(one.low)} – {value_text(one.high)}" if one.low != one.high else "", one.low)
         else:
-            value = (f"a curve, {one.shape}", (1, 0.0))
+            value = (say("a curve, {shape}", shape=say(one.shape)), (1, 0.0))
             span = ("", inf)
         year = ", ".join(dict.fromkeys(source.year_text for source in one.sources if source.year))
-        own = "your own" if one.is_replaced else ""
+        own = say("your own") if one.is_replaced else ""
         source = "; ".join(dict.fromkeys(source.text for source in one.sources)) or one.basis
-        rows.append(_row(one.key, one.label, value, span, unit_text(one.unit), own, one.confidence.value, source, year))
+        rows.append(
+            _row(
+                one.key, say(one.label), value, span, unit_text(one.unit), own, say(one.confidence.value), source, year
+            )
+        )
     return rows
 
 
@@ -135,15 +151,34 @@ def _day(day: date) -> str:
 
 TABLES = (
     Table(
-        "Places", ("Name", "What", "Room", "Clean-out", "Now and next"), place_rows,
-        "No places yet. Add a setter, a brooder and a pen.",
+        marked("Places"),
+        (marked("Name"), marked("What"), marked("Room"), marked("Clean-out"), marked("Now and next")),
+        place_rows,
+        marked("No places yet. Add a setter, a brooder and a pen."),
     ),
-    Table("People", ("Name", "Who", "Away", "Note"), person_rows, "Nobody yet. Add who does the chores."),
     Table(
-        "Batches",
-        ("Name", "Kind", "Set on", "Number", "Hatch", "Move out", "Where now", "Stage", "Clashes ahead"),
-        batch_rows,
-        "No batches yet. Add places first, then the first eggs.",
+        marked("People"),
+        (marked("Name"), marked("Who"), marked("Away"), marked("Note")),
+        person_rows,
+        marked("Nobody yet. Add who does the chores."),
     ),
-)  # fmt: skip
-FIGURE_HEADINGS = ("Figure", "Value", "Range", "Unit", "Yours", "How sure", "Source", "Year")
+    Table(
+        marked("Batches"),
+        (
+            *(marked("Name"), marked("Kind"), marked("Set on"), marked("Number"), marked("Hatch")),
+            *(marked("Move out"), marked("Where now"), marked("Stage"), marked("Clashes ahead")),
+        ),
+        batch_rows,
+        marked("No batches yet. Add places first, then the first eggs."),
+    ),
+)
+FIGURE_HEADINGS = (
+    marked("Figure"),
+    marked("Value"),
+    marked("Range"),
+    marked("Unit"),
+    marked("Yours"),
+    marked("How sure"),
+    marked("Source"),
+    marked("Year"),
+)

@@ -41,8 +41,16 @@ def texts_of(tree: ast.AST, where: str) -> Iterator[str]:
         name = node.func.id if isinstance(node.func, ast.Name) else ""
         if name in ("say", "marked"):
             yield from _written_out(node.args[0], where)
+        elif name == "Command":
+            yield from (text for number in (1, 2, 4) for text in _written_out_at(node.args, number, where))
         elif name == "count_text" and len(node.args) > 1:
             yield from _nouns(node.args[1:], where)
+
+
+def _written_out_at(arguments: list[ast.expr], number: int, where: str) -> Iterator[str]:
+    """The text that stands at a place of a command of the window: its name, its menu, its sentence."""
+    if number < len(arguments):
+        yield from (text for text in _written_out(arguments[number], where) if text)
 
 
 def _written_out(argument: ast.expr, where: str) -> Iterator[str]:

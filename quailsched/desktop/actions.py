@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
+from quailsched.words import say
+
 
 @dataclass(frozen=True, slots=True)
 class Command:
@@ -75,6 +77,7 @@ COMMANDS = (
     Command("show_auto", "Colours as the &desktop", "&Show", "", "Light or dark as the desktop is set", True),
     Command("show_light", "&Light", "&Show"),
     Command("show_dark", "Dar&k", "&Show"),
+    Command("choose_language", "La&nguage…", "&Show", "", "English, or another language there is"),
     Command("how_to_begin", "How to &begin", "&Help", "F1", "Your own farm in five steps"),
     Command("show_keys", "&Keys and mouse", "&Help", "", "What the keys and the mouse do"),
     Command("about", "&About Quailsched", "&Help", "", "Version and cautions"),
@@ -87,16 +90,16 @@ def make_actions(window: QMainWindow, *owners: object) -> dict[str, QAction]:
     menus = {}
     for command in COMMANDS:
         if command.menu not in menus:
-            menus[command.menu] = window.menuBar().addMenu(command.menu)
+            menus[command.menu] = window.menuBar().addMenu(say(command.menu))
         menu = menus[command.menu]
         if command.parts_before:
             menu.addSeparator()
-        action = QAction(command.text, window)
+        action = QAction(say(command.text), window)
         if command.keys:
             action.setShortcut(QKeySequence(command.keys))
         if command.tip:
-            action.setStatusTip(command.tip)
-            action.setToolTip(command.tip)
+            action.setStatusTip(say(command.tip))
+            action.setToolTip(say(command.tip))
         method = _method(command.name, window, *owners)
         action.triggered.connect(_without_checked(method))
         menu.addAction(action)

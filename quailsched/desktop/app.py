@@ -9,16 +9,18 @@ from datetime import date
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from quailsched.desktop.icons import icon
+from quailsched.desktop.language import speak, wanted_language
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.theme import show_theme, wanted_theme
 from quailsched.session.farms import home_example, open_farm
 from quailsched.session.faults import StoreError
 from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import data_dir, last_farm, remembered
+from quailsched.words import say
 
 
 def run(file: Path | None) -> int:
@@ -26,7 +28,7 @@ def run(file: Path | None) -> int:
     app = QApplication(sys.argv[:1])
     app.setApplicationName("Quailsched")
     app.setDesktopFileName("quailsched")
-    QLocale.setDefault(QLocale.system())
+    speak(app, wanted_language(str(remembered().get("language", "auto"))))
     show_theme(app, wanted_theme(str(remembered().get("colours", "auto"))))
     app.setWindowIcon(icon("quailsched", "#2b2622"))
     sys.excepthook = _tell
@@ -50,8 +52,8 @@ def _farm_to_show(file: Path | None, today: date) -> tuple[OpenFarm, str]:
         try:
             return open_farm(kept), ""
         except StoreError as error:
-            return home_example(today), f"{error} Here is the example instead."
-    return home_example(today), "This is an example. Farm › New farm begins your own; F1 tells how."
+            return home_example(today), say("{error} Here is the example instead.", error=error)
+    return home_example(today), say("This is an example. Farm › New farm begins your own; F1 tells how.")
 
 
 def _follow_desktop(window: MainWindow) -> None:
@@ -67,12 +69,12 @@ def _tell(kind: type[BaseException], error: BaseException, trace: TracebackType 
         path.parent.mkdir(parents=True, exist_ok=True)
         with path.open("a", encoding="utf-8") as file:
             file.write(details + "\n")
-        where = f" The details are in {path}."
+        where = say(" The details are in {path}.", path=path)
     except OSError:
         logging.getLogger(__name__).error("%s", details)
         where = ""
     QMessageBox.critical(
         QApplication.activeWindow(),
         "Quailsched",
-        f"Something went wrong inside the program; what was saved stays saved.{where}",
+        say("Something went wrong inside the program; what was saved stays saved.{where}", where=where),
     )

@@ -18,6 +18,7 @@ from quailsched.desktop.icons import icon
 from quailsched.desktop.labels import ShortLabel, as_it_is
 from quailsched.desktop.theme import current
 from quailsched.farm.units import count_text
+from quailsched.words import say
 
 
 class TopBar(QWidget):
@@ -44,10 +45,10 @@ class TopBar(QWidget):
         self.farm_name.setFont(font)
         self.season_name = ShortLabel(0)
         self.season_name.setObjectName("soft")
-        self.undo = self._button("Undo", "flat", undo)
-        self.redo = self._button("Redo", "flat", redo)
-        self.calendar = self._button("Calendar file", "", calendar)
-        self.calendar.setToolTip("Write every chore into a file that phones and calendars read")
+        self.undo = self._button(say("Undo"), "flat", undo)
+        self.redo = self._button(say("Redo"), "flat", redo)
+        self.calendar = self._button(say("Calendar file"), "", calendar)
+        self.calendar.setToolTip(say("Write every chore into a file that phones and calendars read"))
         self.clashes = self._button("", "clashes", clashes)
         row.addWidget(self.farm_name)
         row.addWidget(self.season_name)
@@ -73,21 +74,27 @@ class TopBar(QWidget):
 
     def show_steps(self, undo: str | None, redo: str | None) -> None:
         """What Undo and Redo would do; None where there is nothing."""
-        for button, word, label in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+        nothing = say("Nothing to undo"), say("Nothing to redo")
+        for button, none, label in ((self.undo, nothing[0], undo), (self.redo, nothing[1], redo)):
             button.setEnabled(label is not None)
-            button.setToolTip(as_it_is(f"{word}: {label}") if label else f"Nothing to {word.lower()}")
+            button.setToolTip(as_it_is(f"{button.text()}: {label}") if label else none)
 
     def show_clashes(self, count: int, accepted: int) -> None:
         """``count`` clashes that are open, and ``accepted`` ones, which do not count as long as they do not grow."""
         lived_with = count_text(accepted, "accepted clash", "accepted clashes")
         if count:
-            text, tip = f"{count_text(count, 'clash', 'clashes')} ahead", "Go to the next clash (F3)"
+            text, tip = (
+                say("{clashes} ahead", clashes=count_text(count, "clash", "clashes")),
+                say("Go to the next clash (F3)"),
+            )
         elif accepted:
-            text, tip = f"{lived_with} ahead", "Everything else fits. Shows what is accepted"
+            text, tip = say("{clashes} ahead", clashes=lived_with), say("Everything else fits. Shows what is accepted")
         else:
-            text, tip = "no clash ahead", "Everything fits"
+            text, tip = say("no clash ahead"), say("Everything fits")
         self.clashes.setText(text)
-        self.clashes.setToolTip(f"{tip}; beside these, {lived_with}" if count and accepted else tip)
+        self.clashes.setToolTip(
+            say("{tip}; beside these, {lived_with}", tip=tip, lived_with=lived_with) if count and accepted else tip
+        )
         name = "clashes" if count else "calm"
         if self.clashes.objectName() != name:  # to dress it anew takes longer than a frame of a drag has
             self.clashes.setObjectName(name)

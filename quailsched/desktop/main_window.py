@@ -28,6 +28,7 @@ from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
 from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.labels import as_it_is, on_button
+from quailsched.desktop.language_commands import LanguageCommands
 from quailsched.desktop.next_set.view import NextSetView
 from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.scene import Picked
@@ -44,6 +45,7 @@ from quailsched.planner.ways_out import WayOut
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
+from quailsched.words import say
 
 SEASON, NEXT_SET, SETUP = 0, 1, 2
 
@@ -55,29 +57,28 @@ class MainWindow(QMainWindow):
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
         self._background = Background(self)
-        self.today = today
-        self.opened = opened
+        self.today, self.opened = today, opened
         self.files, self.clashes = FileCommands(self), ClashCommands(self)
         self.top = TopBar(self.undo, self.redo, self.files.write_calendar, self.clashes.next_clash)
         views = [
-            ("season", "Season", "Lanes of places over time (Ctrl+1)"),
-            ("egg", "Next set", "When the next eggs can go in, and how many (Ctrl+2)"),
-            ("setup", "Setup", "Places, people, batches and figures (Ctrl+3)"),
+            ("season", say("Season"), say("Lanes of places over time (Ctrl+1)")),
+            ("egg", say("Next set"), say("When the next eggs can go in, and how many (Ctrl+2)")),
+            ("setup", say("Setup"), say("Places, people, batches and figures (Ctrl+3)")),
         ]
         self.rail = Rail(views)
         self.season = SeasonView(today, run or self._background.run)
         self.next_set = NextSetView(opened, today, run or self._background.run)
-        self._is_thinking = False  # whether the season shows the batch that Next set thinks of
+        self._is_thinking = False  # the season shows the batch that Next set thinks of
         self.setup_view = SetupView(opened, today)
         self.stack = QStackedWidget()
-        self.stack.addWidget(self.season)
-        self.stack.addWidget(self.next_set)
-        self.stack.addWidget(self.setup_view)
+        for view in (self.season, self.next_set, self.setup_view):
+            self.stack.addWidget(view)
         self.stage = Stage(self.stack)
-        self.files, self.colours, self.trials = FileCommands(self), ColourCommands(self), TrialCommands(self)
+        self.colours, self.trials = ColourCommands(self), TrialCommands(self)
         self._lay_out()
         self.actions_by_name = make_actions(
-            self, self.files, self.clashes, self.trials, self.colours, HelpCommands(self), self.season
+            *(self, self.files, self.clashes, self.trials, self.colours, self.season),
+            *(LanguageCommands(self), HelpCommands(self)),
         )
         self._connect()
         self.show_view(SEASON)
@@ -151,7 +152,7 @@ class MainWindow(QMainWindow):
     def _enable(self, _picked: object = None) -> None:
         for name, label in (("undo", self.opened.undo_label), ("redo", self.opened.redo_label)):
             self.actions_by_name[name].setEnabled(label is not None)
-            word = "&Undo" if name == "undo" else "&Redo"
+            word = say("&Undo") if name == "undo" else say("&Redo")
             self.actions_by_name[name].setText(f"{word}: {on_button(label)}" if label else word)
         is_picked = self.season.picked.batch_id is not None
         for name in ("change_picked", "remove_picked"):
@@ -160,10 +161,10 @@ class MainWindow(QMainWindow):
     def _changed(self, notice: Notice) -> None:
         self.refresh()
         words = {
-            "apply": f"{notice.label}. Ctrl+Z takes it back.",
-            "undo": f"Taken back: {notice.label}.",
-            "redo": f"Done again: {notice.label}.",
-            "look": f"You are looking at {notice.label}.",
+            "apply": say("{label}. Ctrl+Z takes it back.", label=notice.label),
+            "undo": say("Taken back: {label}.", label=notice.label),
+            "redo": say("Done again: {label}.", label=notice.label),
+            "look": say("You are looking at {label}.", label=notice.label),
         }
         self.say(words[notice.how])
 

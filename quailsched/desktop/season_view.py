@@ -24,6 +24,7 @@ from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.severity import open_clashes
+from quailsched.words import say
 
 _CHORES_MS, _CHORES_DAYS = 120, 14
 
@@ -112,7 +113,7 @@ class SeasonView(QWidget):
         end = self.today + timedelta(days=_CHORES_DAYS)
         number = len(chores_between(self._shown.season, self.today, end))
         text = count_text(number, "chore")
-        self.frees_up.show_chores(f"{text} in the next {_CHORES_DAYS} days")
+        self.frees_up.show_chores(say("{chores} in the next {days} days", chores=text, days=_CHORES_DAYS))
 
     def swap_grouping(self) -> None:
         """Lanes of batches in place of lanes of places, or back."""

@@ -5,219 +5,219 @@
   <name>quailsched</name>
   <message>
    <source> (laying group)</source>
-   <translation type="unfinished" />
+   <translation> (Legegruppe)</translation>
   </message>
   <message>
    <source> (surplus cocks)</source>
-   <translation type="unfinished" />
+   <translation> (überzählige Hähne)</translation>
   </message>
   <message>
    <source> From {count} on a group is calm in it.</source>
-   <translation type="unfinished" />
+   <translation> Ab {count} ist eine Gruppe darin ruhig.</translation>
   </message>
   <message>
    <source> The details are in {path}.</source>
-   <translation type="unfinished" />
+   <translation> Einzelheiten stehen in {path}.</translation>
   </message>
   <message>
    <source> hours a day</source>
-   <translation type="unfinished" />
+   <translation> Stunden am Tag</translation>
   </message>
   <message>
    <source> hours a week</source>
-   <translation type="unfinished" />
+   <translation> Stunden die Woche</translation>
   </message>
   <message>
    <source> of 100 hatches</source>
-   <translation type="unfinished" />
+   <translation> von 100 Schlüpfen</translation>
   </message>
   <message>
    <source> of the plan, not of the trial,</source>
-   <translation type="unfinished" />
+   <translation> des Plans, nicht des Versuchs,</translation>
   </message>
   <message>
    <source> sq ft</source>
-   <translation type="unfinished" />
+   <translation> Quadratfuß</translation>
   </message>
   <message>
    <source>&amp;About Quailsched</source>
-   <translation type="unfinished" />
+   <translation>&amp;Über Quailsched</translation>
   </message>
   <message>
    <source>&amp;Age when they come</source>
-   <translation type="unfinished" />
+   <translation>&amp;Alter bei der Ankunft</translation>
   </message>
   <message>
    <source>&amp;Birds</source>
-   <translation type="unfinished" />
+   <translation>&amp;Vögel</translation>
   </message>
   <message>
    <source>&amp;Building</source>
-   <translation type="unfinished" />
+   <translation>&amp;Bauen</translation>
   </message>
   <message>
    <source>&amp;Calendar file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Kalenderdatei …</translation>
   </message>
   <message>
    <source>&amp;Change</source>
-   <translation type="unfinished" />
+   <translation>Ä&amp;ndern</translation>
   </message>
   <message>
    <source>&amp;Clean-out</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ausmisten</translation>
   </message>
   <message>
    <source>&amp;Come on</source>
-   <translation type="unfinished" />
+   <translation>&amp;Kommen am</translation>
   </message>
   <message>
    <source>&amp;Compare with the plan</source>
-   <translation type="unfinished" />
+   <translation>Mit dem Plan &amp;vergleichen</translation>
   </message>
   <message>
    <source>&amp;Drop it</source>
-   <translation type="unfinished" />
+   <translation>Ver&amp;werfen</translation>
   </message>
   <message>
    <source>&amp;Egg places</source>
-   <translation type="unfinished" />
+   <translation>&amp;Eiplätze</translation>
   </message>
   <message>
    <source>&amp;Eggs</source>
-   <translation type="unfinished" />
+   <translation>&amp;Eier</translation>
   </message>
   <message>
    <source>&amp;Example farm</source>
-   <translation type="unfinished" />
+   <translation>&amp;Beispielhof</translation>
   </message>
   <message>
    <source>&amp;Farm</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hof</translation>
   </message>
   <message>
    <source>&amp;Fit the season</source>
-   <translation type="unfinished" />
+   <translation>Saison ein&amp;passen</translation>
   </message>
   <message>
    <source>&amp;Floor</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fläche</translation>
   </message>
   <message>
    <source>&amp;From</source>
-   <translation type="unfinished" />
+   <translation>&amp;Herkunft</translation>
   </message>
   <message>
    <source>&amp;Heat sources</source>
-   <translation type="unfinished" />
+   <translation>&amp;Wärmequellen</translation>
   </message>
   <message>
    <source>&amp;Help</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hilfe</translation>
   </message>
   <message>
    <source>&amp;Import a document…</source>
-   <translation type="unfinished" />
+   <translation>Dokument &amp;importieren …</translation>
   </message>
   <message>
    <source>&amp;Keep it</source>
-   <translation type="unfinished" />
+   <translation>Über&amp;nehmen</translation>
   </message>
   <message>
    <source>&amp;Keys and mouse</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tasten und Maus</translation>
   </message>
   <message>
    <source>&amp;Kind</source>
-   <translation type="unfinished" />
+   <translation>&amp;Art</translation>
   </message>
   <message>
    <source>&amp;Latitude</source>
-   <translation type="unfinished" />
+   <translation>&amp;Breite</translation>
   </message>
   <message>
    <source>&amp;Light</source>
-   <translation type="unfinished" />
+   <translation>Hell (&amp;L)</translation>
   </message>
   <message>
    <source>&amp;Light by lamps</source>
-   <translation type="unfinished" />
+   <translation>&amp;Licht durch Lampen</translation>
   </message>
   <message>
    <source>&amp;Name</source>
-   <translation type="unfinished" />
+   <translation>&amp;Name</translation>
   </message>
   <message>
    <source>&amp;New farm…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Neuer Hof …</translation>
   </message>
   <message>
    <source>&amp;Next clash</source>
-   <translation type="unfinished" />
+   <translation>Nächster &amp;Engpass</translation>
   </message>
   <message>
    <source>&amp;Open farm…</source>
-   <translation type="unfinished" />
+   <translation>Hof ö&amp;ffnen …</translation>
   </message>
   <message>
    <source>&amp;Previous clash</source>
-   <translation type="unfinished" />
+   <translation>&amp;Voriger Engpass</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Beenden</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
-   <translation type="unfinished" />
+   <translation>&amp;Wiederholen</translation>
   </message>
   <message>
    <source>&amp;Rename…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Umbenennen …</translation>
   </message>
   <message>
    <source>&amp;Season</source>
-   <translation type="unfinished" />
+   <translation>&amp;Saison</translation>
   </message>
   <message>
    <source>&amp;Set on</source>
-   <translation type="unfinished" />
+   <translation>&amp;Einlegen am</translation>
   </message>
   <message>
    <source>&amp;Show</source>
-   <translation type="unfinished" />
+   <translation>An&amp;sicht</translation>
   </message>
   <message>
    <source>&amp;Start a trial…</source>
-   <translation type="unfinished" />
+   <translation>Versuch &amp;beginnen …</translation>
   </message>
   <message>
    <source>&amp;Trials</source>
-   <translation type="unfinished" />
+   <translation>&amp;Versuche</translation>
   </message>
   <message>
    <source>&amp;Undo</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
    <source>&amp;Units</source>
-   <translation type="unfinished" />
+   <translation>&amp;Einheiten</translation>
   </message>
   <message>
    <source>&amp;What it is</source>
-   <translation type="unfinished" />
+   <translation>&amp;Was es ist</translation>
   </message>
   <message>
    <source>&amp;Why</source>
-   <translation type="unfinished" />
+   <translation>&amp;Warum</translation>
   </message>
   <message>
    <source>&amp;Yours</source>
-   <translation type="unfinished" />
+   <translation>&amp;Deiner</translation>
   </message>
   <message>
    <source>, {number} of them new</source>
-   <translation type="unfinished" />
+   <translation>, davon neu: {number}</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Keys and mouse&lt;/h3&gt;
@@ -233,7 +233,19 @@ Drag a band to move its batch, its edge to leave a place earlier or later, or in
 its lane it splits. &lt;b&gt;Shift&lt;/b&gt; keeps to weeks, &lt;b&gt;Esc&lt;/b&gt; lets go. &lt;b&gt;Ctrl+L&lt;/b&gt; changes between lanes of
 places and of batches.&lt;br&gt;
 Double click a place's name to change it. The Setup view has everything as tables.&lt;/p&gt;</source>
-   <translation type="unfinished" />
+   <translation>&lt;h3&gt;Tasten und Maus&lt;/h3&gt;
+&lt;p&gt;&lt;b&gt;Links, Rechts&lt;/b&gt; gehen durch die Sätze, &lt;b&gt;Auf, Ab&lt;/b&gt; oder &lt;b&gt;F3&lt;/b&gt; durch die Engpässe.&lt;br&gt;
+&lt;b&gt;Alt+Links, Alt+Rechts&lt;/b&gt; verschieben den ausgewählten Satz um einen Tag, mit &lt;b&gt;Umschalt&lt;/b&gt; um eine Woche.&lt;br&gt;
+&lt;b&gt;Strg+Umschalt+A&lt;/b&gt; nimmt den ausgewählten Engpass hin, wenn er zu beachten ist; &lt;b&gt;Eingabe&lt;/b&gt; sagt warum, &lt;b&gt;Esc&lt;/b&gt; lässt es.&lt;br&gt;
+&lt;b&gt;Eingabe&lt;/b&gt; oder ein Doppelklick öffnet, auch &lt;b&gt;Strg+E&lt;/b&gt;; &lt;b&gt;Strg+Entf&lt;/b&gt; entfernt. &lt;b&gt;Esc&lt;/b&gt; lässt los.&lt;br&gt;
+&lt;b&gt;+&lt;/b&gt; und &lt;b&gt;−&lt;/b&gt; vergrößern und verkleinern, ebenso Strg und das Rad um den Zeiger; &lt;b&gt;Strg+0&lt;/b&gt; passt die Saison ein.&lt;br&gt;
+&lt;b&gt;Pos1&lt;/b&gt; geht zu heute, &lt;b&gt;Bild auf&lt;/b&gt; und &lt;b&gt;Bild ab&lt;/b&gt; durch die Zeit; das Papier lässt sich ziehen.&lt;br&gt;
+&lt;b&gt;Strg+Umschalt+T&lt;/b&gt; beginnt einen Versuch, &lt;b&gt;Strg+Umschalt+C&lt;/b&gt; vergleicht ihn, &lt;b&gt;Strg+Umschalt+P&lt;/b&gt; geht zum Plan zurück.&lt;br&gt;
+Ein gefüllter roter Balken unter einer Bahn verhindert den Plan, ein gestrichelter Umriss ist zu beachten, ein grauer ist hingenommen.&lt;br&gt;
+Ein Band ziehen verschiebt seinen Satz, sein Rand lässt ihn früher oder später gehen, in einer anderen Bahn wechselt er den Platz; hinauf oder
+hinunter in seiner Bahn teilt es ihn. &lt;b&gt;Umschalt&lt;/b&gt; bleibt bei Wochen, &lt;b&gt;Esc&lt;/b&gt; lässt los. &lt;b&gt;Strg+L&lt;/b&gt; wechselt zwischen Bahnen der
+Plätze und der Sätze.&lt;br&gt;
+Ein Doppelklick auf den Namen eines Platzes ändert ihn. Die Einrichtung hat alles als Tabellen.&lt;/p&gt;</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Quailsched {version}&lt;/h3&gt;
@@ -241,7 +253,11 @@ Double click a place's name to change it. The Setup view has everything as table
 &lt;p&gt;Its figures carry their sources; a plan is no promise. Heat lamps start fires, birds can carry Salmonella,
 dust harms lungs, and killing is for those who are able and allowed. Local rules on keeping, processing and
 selling come first. Ask a vet, not a program, about sick birds.&lt;/p&gt;</source>
-   <translation type="unfinished" />
+   <translation>&lt;h3&gt;Quailsched {version}&lt;/h3&gt;
+&lt;p&gt;Plant eine Saison mit Wachteln: welche Sätze dieselbe Fläche wollen werden und wann die nächsten Eier einzulegen sind.&lt;/p&gt;
+&lt;p&gt;Seine Richtwerte nennen ihre Quellen; ein Plan ist kein Versprechen. Wärmelampen lösen Brände aus, Vögel können Salmonellen tragen,
+Staub schadet der Lunge, und Töten ist nur für die, die es können und dürfen. Örtliche Regeln zum Halten, Schlachten und
+Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Programm.&lt;/p&gt;</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Your own farm in five steps&lt;/h3&gt;
@@ -253,1627 +269,1635 @@ selling come first. Ask a vet, not a program, about sick birds.&lt;/p&gt;</sourc
 &lt;li&gt;Look at what is red: pick it, read why, change the batch (Ctrl+E) or move it by a day (Alt+Left, Alt+Right).&lt;/li&gt;
 &lt;/ol&gt;
 &lt;p&gt;Ctrl+Z takes every step back, even tomorrow. What you see first is an example; change in it what you like.&lt;/p&gt;</source>
-   <translation type="unfinished" />
+   <translation>&lt;h3&gt;Der eigene Hof in fünf Schritten&lt;/h3&gt;
+&lt;ol&gt;
+&lt;li&gt;&lt;b&gt;Hof › Neuer Hof&lt;/b&gt; (Strg+N): ein Name und eine Datei. Jede Änderung ist sofort gespeichert; ein Speichern gibt es nicht.&lt;/li&gt;
+&lt;li&gt;&lt;b&gt;Ändern › Platz hinzufügen&lt;/b&gt; (Strg+P): was die Eier hält, die Aufzuchtbox, die Voliere. Fläche als Breite mal Länge.&lt;/li&gt;
+&lt;li&gt;&lt;b&gt;Ändern › Hof: Name, Einheiten, Nächte&lt;/b&gt;: wie kalt die Nächte werden, damit kalte Umzüge sich zeigen.&lt;/li&gt;
+&lt;li&gt;&lt;b&gt;Ändern › Satz hinzufügen&lt;/b&gt; (Strg+B): wie viele Eier und wann. Der Weg durch die Plätze wird ausgefüllt.&lt;/li&gt;
+&lt;li&gt;Ansehen, was rot ist: auswählen, lesen warum, den Satz ändern (Strg+E) oder um einen Tag verschieben (Alt+Links, Alt+Rechts).&lt;/li&gt;
+&lt;/ol&gt;
+&lt;p&gt;Strg+Z nimmt jeden Schritt zurück, auch morgen noch. Was du zuerst siehst, ist ein Beispiel; ändere darin, was du willst.&lt;/p&gt;</translation>
   </message>
   <message>
    <source>A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells.</source>
-   <translation type="unfinished" />
+   <translation>Ein Klick sortiert nach dieser Spalte, ebenso Strg+Auf oder Strg+Ab in einer ihrer Zellen.</translation>
   </message>
   <message>
    <source>A cold night in {month}</source>
-   <translation type="unfinished" />
+   <translation>Eine kalte Nacht im {month}</translation>
   </message>
   <message>
    <source>A day earlier</source>
-   <translation type="unfinished" />
+   <translation>Einen Tag früher</translation>
   </message>
   <message>
    <source>A day later</source>
-   <translation type="unfinished" />
+   <translation>Einen Tag später</translation>
   </message>
   <message>
    <source>A grown-up: may do what needs knives</source>
-   <translation type="unfinished" />
+   <translation>Erwachsen: darf, was Messer braucht</translation>
   </message>
   <message>
    <source>A setter, hatcher, cabinet, brooder or pen</source>
-   <translation type="unfinished" />
+   <translation>Vorbrüter, Schlupfbrüter, Kombibrüter, Aufzuchtbox oder Voliere</translation>
   </message>
   <message>
    <source>A&amp;ccept the clash that is picked…</source>
-   <translation type="unfinished" />
+   <translation>Ausgewählten Engpass hin&amp;nehmen …</translation>
   </message>
   <message>
    <source>About Quailsched</source>
-   <translation type="unfinished" />
+   <translation>Über Quailsched</translation>
   </message>
   <message>
    <source>Accept</source>
-   <translation type="unfinished" />
+   <translation>Hinnehmen</translation>
   </message>
   <message>
    <source>Accepted</source>
-   <translation type="unfinished" />
+   <translation>Hingenommen</translation>
   </message>
   <message>
    <source>Accept…</source>
-   <translation type="unfinished" />
+   <translation>Hinnehmen …</translation>
   </message>
   <message>
    <source>Add a &amp;batch…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Satz hinzufügen …</translation>
   </message>
   <message>
    <source>Add a &amp;place…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Platz hinzufügen …</translation>
   </message>
   <message>
    <source>Add a batch</source>
-   <translation type="unfinished" />
+   <translation>Satz hinzufügen</translation>
   </message>
   <message>
    <source>Add a p&amp;erson…</source>
-   <translation type="unfinished" />
+   <translation>P&amp;erson hinzufügen …</translation>
   </message>
   <message>
    <source>Add a person</source>
-   <translation type="unfinished" />
+   <translation>Person hinzufügen</translation>
   </message>
   <message>
    <source>Add a place</source>
-   <translation type="unfinished" />
+   <translation>Platz hinzufügen</translation>
   </message>
   <message>
    <source>Add a stay</source>
-   <translation type="unfinished" />
+   <translation>Aufenthalt hinzufügen</translation>
   </message>
   <message>
    <source>Add another place</source>
-   <translation type="unfinished" />
+   <translation>Noch einen Platz hinzufügen</translation>
   </message>
   <message>
    <source>Add days away</source>
-   <translation type="unfinished" />
+   <translation>Tage der Abwesenheit hinzufügen</translation>
   </message>
   <message>
    <source>Add days out of use</source>
-   <translation type="unfinished" />
+   <translation>Tage außer Betrieb hinzufügen</translation>
   </message>
   <message>
    <source>Add what your birds live in: a setter or a cabinet for the eggs, a brooder for the chicks, a pen for grown birds. Then add a batch: its days follow by themselves.</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen, worin die Vögel leben: einen Vorbrüter oder Kombibrüter für die Eier, eine Aufzuchtbox für die Küken, eine Voliere für die ausgewachsenen Vögel. Dann einen Satz hinzufügen: Seine Tage ergeben sich von selbst.</translation>
   </message>
   <message>
    <source>Add…</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen …</translation>
   </message>
   <message>
    <source>Age and value pairs, such as 0:103 10:155 42:310</source>
-   <translation type="unfinished" />
+   <translation>Paare aus Alter und Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
    <source>All clashes</source>
-   <translation type="unfinished" />
+   <translation>Alle Engpässe</translation>
   </message>
   <message>
    <source>All clashes of the trial</source>
-   <translation type="unfinished" />
+   <translation>Alle Engpässe des Versuchs</translation>
   </message>
   <message>
    <source>Another name for the trial</source>
-   <translation type="unfinished" />
+   <translation>Ein anderer Name für den Versuch</translation>
   </message>
   <message>
    <source>April</source>
-   <translation type="unfinished" />
+   <translation>April</translation>
   </message>
   <message>
    <source>As the desktop is set</source>
-   <translation type="unfinished" />
+   <translation>Wie der Schreibtisch eingestellt ist</translation>
   </message>
   <message>
    <source>At most</source>
-   <translation type="unfinished" />
+   <translation>Höchstens</translation>
   </message>
   <message>
    <source>August</source>
-   <translation type="unfinished" />
+   <translation>August</translation>
   </message>
   <message>
    <source>Away</source>
-   <translation type="unfinished" />
+   <translation>Abwesend</translation>
   </message>
   <message>
    <source>Back to the plan</source>
-   <translation type="unfinished" />
+   <translation>Zurück zum Plan</translation>
   </message>
   <message>
    <source>Batch {batch}, {what}, {start}</source>
-   <translation type="unfinished" />
+   <translation>Satz {batch}, {what}, {start}</translation>
   </message>
   <message>
    <source>Batches</source>
-   <translation type="unfinished" />
+   <translation>Sätze</translation>
   </message>
   <message>
    <source>Begin with your places</source>
-   <translation type="unfinished" />
+   <translation>Mit den Plätzen anfangen</translation>
   </message>
   <message>
    <source>Begin your own farm in a file of its own</source>
-   <translation type="unfinished" />
+   <translation>Den eigenen Hof in einer eigenen Datei beginnen</translation>
   </message>
   <message>
    <source>Being built, ready on</source>
-   <translation type="unfinished" />
+   <translation>Im Bau, fertig am</translation>
   </message>
   <message>
    <source>Best: up to {count} on {day}.</source>
-   <translation type="unfinished" />
+   <translation>Am besten: bis zu {count} am {day}.</translation>
   </message>
   <message>
    <source>Birds</source>
-   <translation type="unfinished" />
+   <translation>Vögel</translation>
   </message>
   <message>
    <source>Birds feel the nights here</source>
-   <translation type="unfinished" />
+   <translation>Hier spüren Vögel die Nächte</translation>
   </message>
   <message>
    <source>Bring today into view</source>
-   <translation type="unfinished" />
+   <translation>Den heutigen Tag zeigen</translation>
   </message>
   <message>
    <source>Brooder: heated floor for chicks</source>
-   <translation type="unfinished" />
+   <translation>Aufzuchtbox: geheizte Fläche für Küken</translation>
   </message>
   <message>
    <source>Cabinet: setter and hatcher in one</source>
-   <translation type="unfinished" />
+   <translation>Kombibrüter: beides in einem</translation>
   </message>
   <message>
    <source>Calendar file</source>
-   <translation type="unfinished" />
+   <translation>Kalenderdatei</translation>
   </message>
   <message>
    <source>Calendars (*.ics)</source>
-   <translation type="unfinished" />
+   <translation>Kalender (*.ics)</translation>
   </message>
   <message>
    <source>Cancel</source>
-   <translation type="unfinished" />
+   <translation>Abbrechen</translation>
   </message>
   <message>
    <source>Chan&amp;ge what is picked…</source>
-   <translation type="unfinished" />
+   <translation>Aus&amp;gewähltes ändern …</translation>
   </message>
   <message>
    <source>Change the batch that is picked</source>
-   <translation type="unfinished" />
+   <translation>Den ausgewählten Satz ändern</translation>
   </message>
   <message>
    <source>Change {batch}</source>
-   <translation type="unfinished" />
+   <translation>{batch} ändern</translation>
   </message>
   <message>
    <source>Change {person}</source>
-   <translation type="unfinished" />
+   <translation>{person} ändern</translation>
   </message>
   <message>
    <source>Change {place}</source>
-   <translation type="unfinished" />
+   <translation>{place} ändern</translation>
   </message>
   <message>
    <source>Change…</source>
-   <translation type="unfinished" />
+   <translation>Ändern …</translation>
   </message>
   <message>
    <source>Clashes</source>
-   <translation type="unfinished" />
+   <translation>Engpässe</translation>
   </message>
   <message>
    <source>Clashes ahead</source>
-   <translation type="unfinished" />
+   <translation>Engpässe voraus</translation>
   </message>
   <message>
    <source>Clean-out</source>
-   <translation type="unfinished" />
+   <translation>Ausmisten</translation>
   </message>
   <message>
    <source>Colours as the &amp;desktop</source>
-   <translation type="unfinished" />
+   <translation>Farben wie der &amp;Schreibtisch</translation>
   </message>
   <message>
    <source>Compare</source>
-   <translation type="unfinished" />
+   <translation>Vergleichen</translation>
   </message>
   <message>
    <source>Comparing …</source>
-   <translation type="unfinished" />
+   <translation>Vergleiche …</translation>
   </message>
   <message>
    <source>Counts on</source>
-   <translation type="unfinished" />
+   <translation>Rechnet mit</translation>
   </message>
   <message>
    <source>Dar&amp;k</source>
-   <translation type="unfinished" />
+   <translation>Dun&amp;kel</translation>
   </message>
   <message>
    <source>Day 0 of the batch; its whole route moves along</source>
-   <translation type="unfinished" />
+   <translation>Tag 0 des Satzes; sein ganzer Weg zieht mit</translation>
   </message>
   <message>
    <source>Days before setting</source>
-   <translation type="unfinished" />
+   <translation>Tage vor dem Einlegen</translation>
   </message>
   <message>
    <source>Days between the last out and the next in</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen den Letzten hinaus und den Nächsten hinein</translation>
   </message>
   <message>
    <source>December</source>
-   <translation type="unfinished" />
+   <translation>Dezember</translation>
   </message>
   <message>
    <source>Do it</source>
-   <translation type="unfinished" />
+   <translation>Tun</translation>
   </message>
   <message>
    <source>Do it: {sentence}</source>
-   <translation type="unfinished" />
+   <translation>Tun: {sentence}</translation>
   </message>
   <message>
    <source>Do the step that was taken back again</source>
-   <translation type="unfinished" />
+   <translation>Den zurückgenommenen Schritt wieder tun</translation>
   </message>
   <message>
    <source>Documents (*.json)</source>
-   <translation type="unfinished" />
+   <translation>Dokumente (*.json)</translation>
   </message>
   <message>
    <source>Done again: {label}.</source>
-   <translation type="unfinished" />
+   <translation>Wieder getan: {label}.</translation>
   </message>
   <message>
    <source>Drin&amp;ker edge</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tränke</translation>
   </message>
   <message>
    <source>Drop it</source>
-   <translation type="unfinished" />
+   <translation>Verwerfen</translation>
   </message>
   <message>
    <source>E&amp;xport everything…</source>
-   <translation type="unfinished" />
+   <translation>Alles e&amp;xportieren …</translation>
   </message>
   <message>
    <source>Each day shows the most eggs that make no new clash, with room for all but the largest hatches (how sure: Change › Farm). Below stands what stops more. Drag the point, or use the arrow keys, to another day or fewer eggs.</source>
-   <translation type="unfinished" />
+   <translation>Jeder Tag zeigt die meisten Eier, die keinen neuen Engpass machen, mit Platz für alle außer den größten Schlüpfen (wie sicher: Ändern › Hof). Darunter steht, was mehr verhindert. Den Punkt ziehen, oder mit den Pfeiltasten, zu einem anderen Tag oder weniger Eiern.</translation>
   </message>
   <message>
    <source>Eggs</source>
-   <translation type="unfinished" />
+   <translation>Eier</translation>
   </message>
   <message>
    <source>Empty if you do not want it checked</source>
-   <translation type="unfinished" />
+   <translation>Leer, wenn es nicht geprüft werden soll</translation>
   </message>
   <message>
    <source>English, or another language there is</source>
-   <translation type="unfinished" />
+   <translation>Englisch oder eine andere Sprache, die es gibt</translation>
   </message>
   <message>
    <source>Every batch has its place, its room and its clean-out. Pick a batch to see its days.</source>
-   <translation type="unfinished" />
+   <translation>Jeder Satz hat seinen Platz, seinen Raum und sein Ausmisten. Einen Satz auswählen, um seine Tage zu sehen.</translation>
   </message>
   <message>
    <source>Every figure shows its source. A farm may replace any of them by its own.</source>
-   <translation type="unfinished" />
+   <translation>Jeder Richtwert zeigt seine Quelle. Ein Hof darf jeden durch einen eigenen ersetzen.</translation>
   </message>
   <message>
    <source>Everything else fits. Shows what is accepted</source>
-   <translation type="unfinished" />
+   <translation>Alles andere passt. Zeigt, was hingenommen ist</translation>
   </message>
   <message>
    <source>Everything fits</source>
-   <translation type="unfinished" />
+   <translation>Alles passt</translation>
   </message>
   <message>
    <source>Export everything to</source>
-   <translation type="unfinished" />
+   <translation>Alles exportieren nach</translation>
   </message>
   <message>
    <source>F&amp;arm: name, units, nights…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hof: Name, Einheiten, Nächte …</translation>
   </message>
   <message>
    <source>Farm</source>
-   <translation type="unfinished" />
+   <translation>Hof</translation>
   </message>
   <message>
    <source>Farm: name, units, &amp;nights…</source>
-   <translation type="unfinished" />
+   <translation>Hof: Name, Einheiten, &amp;Nächte …</translation>
   </message>
   <message>
    <source>Farms (*.quail);;All files (*)</source>
-   <translation type="unfinished" />
+   <translation>Höfe (*.quail);;Alle Dateien (*)</translation>
   </message>
   <message>
    <source>February</source>
-   <translation type="unfinished" />
+   <translation>Februar</translation>
   </message>
   <message>
    <source>Fee&amp;der edge</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fressplatz</translation>
   </message>
   <message>
    <source>Fewer days, wider</source>
-   <translation type="unfinished" />
+   <translation>Weniger Tage, breiter</translation>
   </message>
   <message>
    <source>Figure</source>
-   <translation type="unfinished" />
+   <translation>Richtwert</translation>
   </message>
   <message>
    <source>Figures</source>
-   <translation type="unfinished" />
+   <translation>Richtwerte</translation>
   </message>
   <message>
    <source>First day, {number}</source>
-   <translation type="unfinished" />
+   <translation>Erster Tag, {number}</translation>
   </message>
   <message>
    <source>Floor</source>
-   <translation type="unfinished" />
+   <translation>Fläche</translation>
   </message>
   <message>
    <source>For places that are being built; none of it on days away</source>
-   <translation type="unfinished" />
+   <translation>Für Plätze im Bau; nichts davon an Tagen der Abwesenheit</translation>
   </message>
   <message>
    <source>Frees up</source>
-   <translation type="unfinished" />
+   <translation>Wird frei</translation>
   </message>
   <message>
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>Von</translation>
   </message>
   <message>
    <source>From the first to the last hour that lamps are on; what lies between counts as lit. Empty if none is told</source>
-   <translation type="unfinished" />
+   <translation>Von der ersten bis zur letzten Stunde, in der Lampen an sind; was dazwischen liegt, gilt als hell. Leer, wenn nichts gesagt ist</translation>
   </message>
   <message>
    <source>From the next start on, Quailsched speaks</source>
-   <translation type="unfinished" />
+   <translation>Vom nächsten Start an spricht Quailsched</translation>
   </message>
   <message>
    <source>From the next start on: {language}.</source>
-   <translation type="unfinished" />
+   <translation>Vom nächsten Start an: {language}.</translation>
   </message>
   <message>
    <source>Go to &amp;today</source>
-   <translation type="unfinished" />
+   <translation>Zu &amp;heute</translation>
   </message>
   <message>
    <source>Go to the clash before</source>
-   <translation type="unfinished" />
+   <translation>Zum Engpass davor</translation>
   </message>
   <message>
    <source>Go to the next clash</source>
-   <translation type="unfinished" />
+   <translation>Zum nächsten Engpass</translation>
   </message>
   <message>
    <source>Go to the next clash (F3)</source>
-   <translation type="unfinished" />
+   <translation>Zum nächsten Engpass (F3)</translation>
   </message>
   <message>
    <source>Gone</source>
-   <translation type="unfinished" />
+   <translation>Weg</translation>
   </message>
   <message>
    <source>Grass pen: moved over grass</source>
-   <translation type="unfinished" />
+   <translation>Wiesenvoliere: wandert über Gras</translation>
   </message>
   <message>
    <source>Hang lamps by a chain and a second cord, well away from bedding: they start fires.</source>
-   <translation type="unfinished" />
+   <translation>Lampen an einer Kette und einer zweiten Schnur aufhängen, weit weg von der Einstreu: Sie lösen Brände aus.</translation>
   </message>
   <message>
    <source>Hatch</source>
-   <translation type="unfinished" />
+   <translation>Schlupf</translation>
   </message>
   <message>
    <source>Hatcher: lockdown and hatch</source>
-   <translation type="unfinished" />
+   <translation>Schlupfbrüter: Umlegen und Schlupf</translation>
   </message>
   <message>
    <source>Holds {birds} Coturnix by the figures.</source>
-   <translation type="unfinished" />
+   <translation>Fasst nach den Richtwerten {birds} Coturnix.</translation>
   </message>
   <message>
    <source>How &amp;sure</source>
-   <translation type="unfinished" />
+   <translation>Wie &amp;sicher</translation>
   </message>
   <message>
    <source>How sure</source>
-   <translation type="unfinished" />
+   <translation>Wie sicher</translation>
   </message>
   <message>
    <source>How to &amp;begin</source>
-   <translation type="unfinished" />
+   <translation>&amp;Anfangen</translation>
   </message>
   <message>
    <source>How to begin</source>
-   <translation type="unfinished" />
+   <translation>Anfangen</translation>
   </message>
   <message>
    <source>I know how cold a cold night gets</source>
-   <translation type="unfinished" />
+   <translation>Ich weiß, wie kalt eine kalte Nacht wird</translation>
   </message>
   <message>
    <source>I know my latitude</source>
-   <translation type="unfinished" />
+   <translation>Ich kenne meine geografische Breite</translation>
   </message>
   <message>
    <source>Import a document</source>
-   <translation type="unfinished" />
+   <translation>Ein Dokument importieren</translation>
   </message>
   <message>
    <source>In so many the next set has room, and enough birds</source>
-   <translation type="unfinished" />
+   <translation>In so vielen hat das nächste Einlegen Platz und genug Vögel</translation>
   </message>
   <message>
    <source>Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell.</source>
-   <translation type="unfinished" />
+   <translation>Einfg fügt hinzu, Eingabe ändert, Entf entfernt; Strg+Auf oder Strg+Ab sortiert nach der Spalte der Zelle.</translation>
   </message>
   <message>
    <source>It is in {count}</source>
-   <translation type="unfinished" />
+   <translation>Er ist in {count}</translation>
   </message>
   <message>
    <source>It makes no clash.</source>
-   <translation type="unfinished" />
+   <translation>Er macht keinen Engpass.</translation>
   </message>
   <message>
    <source>It makes {count}</source>
-   <translation type="unfinished" />
+   <translation>Er macht {count}</translation>
   </message>
   <message>
    <source>Its route is empty: add a stay, or take the usual route.</source>
-   <translation type="unfinished" />
+   <translation>Sein Weg ist leer: Aufenthalt hinzufügen oder den üblichen Weg nehmen.</translation>
   </message>
   <message>
    <source>January</source>
-   <translation type="unfinished" />
+   <translation>Januar</translation>
   </message>
   <message>
    <source>July</source>
-   <translation type="unfinished" />
+   <translation>Juli</translation>
   </message>
   <message>
    <source>June</source>
-   <translation type="unfinished" />
+   <translation>Juni</translation>
   </message>
   <message>
    <source>Keep</source>
-   <translation type="unfinished" />
+   <translation>Behalten</translation>
   </message>
   <message>
    <source>Keep it</source>
-   <translation type="unfinished" />
+   <translation>Übernehmen</translation>
   </message>
   <message>
    <source>Keep the farm in</source>
-   <translation type="unfinished" />
+   <translation>Den Hof aufbewahren in</translation>
   </message>
   <message>
    <source>Key: Ctrl+Return</source>
-   <translation type="unfinished" />
+   <translation>Taste: Strg+Eingabe</translation>
   </message>
   <message>
    <source>Key: Escape</source>
-   <translation type="unfinished" />
+   <translation>Taste: Esc</translation>
   </message>
   <message>
    <source>Key: Return</source>
-   <translation type="unfinished" />
+   <translation>Taste: Eingabe</translation>
   </message>
   <message>
    <source>Key: {key}</source>
-   <translation type="unfinished" />
+   <translation>Taste: {key}</translation>
   </message>
   <message>
    <source>Keys and mouse</source>
-   <translation type="unfinished" />
+   <translation>Tasten und Maus</translation>
   </message>
   <message>
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Art</translation>
   </message>
   <message>
    <source>La&amp;nguage…</source>
-   <translation type="unfinished" />
+   <translation>S&amp;prache …</translation>
   </message>
   <message>
    <source>Lamps or plates. {empty}. {lamps}</source>
-   <translation type="unfinished" />
+   <translation>Lampen oder Platten. {empty}. {lamps}</translation>
   </message>
   <message>
    <source>Lanes of places or &amp;batches</source>
-   <translation type="unfinished" />
+   <translation>&amp;Bahnen der Plätze oder der Sätze</translation>
   </message>
   <message>
    <source>Lanes of places over time</source>
-   <translation type="unfinished" />
+   <translation>Bahnen der Plätze über die Zeit</translation>
   </message>
   <message>
    <source>Lanes of places over time (Ctrl+1)</source>
-   <translation type="unfinished" />
+   <translation>Bahnen der Plätze über die Zeit (Strg+1)</translation>
   </message>
   <message>
    <source>Language</source>
-   <translation type="unfinished" />
+   <translation>Sprache</translation>
   </message>
   <message>
    <source>Last day, {number}</source>
-   <translation type="unfinished" />
+   <translation>Letzter Tag, {number}</translation>
   </message>
   <message>
    <source>Left out – {sentence}</source>
-   <translation type="unfinished" />
+   <translation>Weggelassen – {sentence}</translation>
   </message>
   <message>
    <source>Length, fills the floor</source>
-   <translation type="unfinished" />
+   <translation>Länge, füllt die Fläche aus</translation>
   </message>
   <message>
    <source>Light or dark as the desktop is set</source>
-   <translation type="unfinished" />
+   <translation>Hell oder dunkel, wie der Schreibtisch eingestellt ist</translation>
   </message>
   <message>
    <source>Live with a clash to watch, with a word of why; it comes back when it grows</source>
-   <translation type="unfinished" />
+   <translation>Mit einem Engpass leben, der zu beachten ist, mit einem Wort warum; er kommt wieder, wenn er wächst</translation>
   </message>
   <message>
    <source>Live with it, with a word of why. Key: Ctrl+Shift+A</source>
-   <translation type="unfinished" />
+   <translation>Damit leben, mit einem Wort warum. Taste: Strg+Umschalt+A</translation>
   </message>
   <message>
    <source>Look at Pebble Bank, an invented farm</source>
-   <translation type="unfinished" />
+   <translation>Pebble Bank ansehen, einen erfundenen Hof</translation>
   </message>
   <message>
    <source>Look at the plan again</source>
-   <translation type="unfinished" />
+   <translation>Wieder den Plan ansehen</translation>
   </message>
   <message>
    <source>Look at the trial “{trial}”</source>
-   <translation type="unfinished" />
+   <translation>Den Versuch „{trial}“ ansehen</translation>
   </message>
   <message>
    <source>Make a farm file from an exported document</source>
-   <translation type="unfinished" />
+   <translation>Aus einem exportierten Dokument eine Hofdatei machen</translation>
   </message>
   <message>
    <source>March</source>
-   <translation type="unfinished" />
+   <translation>März</translation>
   </message>
   <message>
    <source>More days, narrower</source>
-   <translation type="unfinished" />
+   <translation>Mehr Tage, schmaler</translation>
   </message>
   <message>
    <source>Most eggs by day</source>
-   <translation type="unfinished" />
+   <translation>Meiste Eier nach Tagen</translation>
   </message>
   <message>
    <source>Move out</source>
-   <translation type="unfinished" />
+   <translation>Umzug</translation>
   </message>
   <message>
    <source>N&amp;ote</source>
-   <translation type="unfinished" />
+   <translation>N&amp;otiz</translation>
   </message>
   <message>
    <source>Name</source>
-   <translation type="unfinished" />
+   <translation>Name</translation>
   </message>
   <message>
    <source>Ne&amp;xt set</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nächstes Einlegen</translation>
   </message>
   <message>
    <source>New farm</source>
-   <translation type="unfinished" />
+   <translation>Neuer Hof</translation>
   </message>
   <message>
    <source>Next set</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Einlegen</translation>
   </message>
   <message>
    <source>Ni&amp;ghts</source>
-   <translation type="unfinished" />
+   <translation>Nä&amp;chte</translation>
   </message>
   <message>
    <source>No batches yet. Add places first, then the first eggs.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Sätze. Erst Plätze hinzufügen, dann die ersten Eier.</translation>
   </message>
   <message>
    <source>No clash ahead</source>
-   <translation type="unfinished" />
+   <translation>Kein Engpass voraus</translation>
   </message>
   <message>
    <source>No clash ahead but accepted ones</source>
-   <translation type="unfinished" />
+   <translation>Kein Engpass voraus außer hingenommenen</translation>
   </message>
   <message>
    <source>No places yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Plätze.</translation>
   </message>
   <message>
    <source>No places yet. Add a setter, a brooder and a pen.</source>
-   <translation type="unfinished" />
+   <translation>Noch keine Plätze. Einen Vorbrüter, eine Aufzuchtbox und eine Voliere hinzufügen.</translation>
   </message>
   <message>
    <source>Nobody yet. Add who does the chores.</source>
-   <translation type="unfinished" />
+   <translation>Noch niemand. Hinzufügen, wer die Aufgaben erledigt.</translation>
   </message>
   <message>
    <source>None on this day</source>
-   <translation type="unfinished" />
+   <translation>An diesem Tag keine</translation>
   </message>
   <message>
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <source>Nothing is otherwise than in the plan yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts anders als im Plan.</translation>
   </message>
   <message>
    <source>Nothing to redo</source>
-   <translation type="unfinished" />
+   <translation>Nichts zu wiederholen</translation>
   </message>
   <message>
    <source>Nothing to undo</source>
-   <translation type="unfinished" />
+   <translation>Nichts zurückzunehmen</translation>
   </message>
   <message>
    <source>November</source>
-   <translation type="unfinished" />
+   <translation>November</translation>
   </message>
   <message>
    <source>Now a batch</source>
-   <translation type="unfinished" />
+   <translation>Jetzt ein Satz</translation>
   </message>
   <message>
    <source>Now and next</source>
-   <translation type="unfinished" />
+   <translation>Jetzt und danach</translation>
   </message>
   <message>
    <source>Number</source>
-   <translation type="unfinished" />
+   <translation>Zahl</translation>
   </message>
   <message>
    <source>October</source>
-   <translation type="unfinished" />
+   <translation>Oktober</translation>
   </message>
   <message>
    <source>Oldest egg s&amp;tored</source>
-   <translation type="unfinished" />
+   <translation>Äl&amp;testes Ei gelagert</translation>
   </message>
   <message>
    <source>On no day can eggs be set without a new clash. Solve those that there are first.</source>
-   <translation type="unfinished" />
+   <translation>An keinem Tag können Eier ohne neuen Engpass eingelegt werden. Erst die vorhandenen lösen.</translation>
   </message>
   <message>
    <source>One lane a place or a batch</source>
-   <translation type="unfinished" />
+   <translation>Eine Bahn je Platz oder je Satz</translation>
   </message>
   <message>
    <source>One lane for each batch: its stays and numbers (Ctrl+L)</source>
-   <translation type="unfinished" />
+   <translation>Eine Bahn je Satz: seine Aufenthalte und Zahlen (Strg+L)</translation>
   </message>
   <message>
    <source>One lane for each place: what is taken of it (Ctrl+L)</source>
-   <translation type="unfinished" />
+   <translation>Eine Bahn je Platz: was davon belegt ist (Strg+L)</translation>
   </message>
   <message>
    <source>One more than that</source>
-   <translation type="unfinished" />
+   <translation>Eins mehr als das</translation>
   </message>
   <message>
    <source>Open a farm</source>
-   <translation type="unfinished" />
+   <translation>Einen Hof öffnen</translation>
   </message>
   <message>
    <source>Open a farm file</source>
-   <translation type="unfinished" />
+   <translation>Eine Hofdatei öffnen</translation>
   </message>
   <message>
    <source>Out of use</source>
-   <translation type="unfinished" />
+   <translation>Außer Betrieb</translation>
   </message>
   <message>
    <source>Out on</source>
-   <translation type="unfinished" />
+   <translation>Hinaus am</translation>
   </message>
   <message>
    <source>Pen: fixed, for feathered birds</source>
-   <translation type="unfinished" />
+   <translation>Voliere: fest, für befiederte Vögel</translation>
   </message>
   <message>
    <source>People</source>
-   <translation type="unfinished" />
+   <translation>Leute</translation>
   </message>
   <message>
    <source>Pick one to see why.</source>
-   <translation type="unfinished" />
+   <translation>Einen auswählen, um zu sehen, warum.</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Platz</translation>
   </message>
   <message>
    <source>Places</source>
-   <translation type="unfinished" />
+   <translation>Plätze</translation>
   </message>
   <message>
    <source>Places, people, batches and figures (Ctrl+3)</source>
-   <translation type="unfinished" />
+   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+3)</translation>
   </message>
   <message>
    <source>Places, people, batches and figures as tables</source>
-   <translation type="unfinished" />
+   <translation>Plätze, Leute, Sätze und Richtwerte als Tabellen</translation>
   </message>
   <message>
    <source>Published</source>
-   <translation type="unfinished" />
+   <translation>Veröffentlicht</translation>
   </message>
   <message>
    <source>Range</source>
-   <translation type="unfinished" />
+   <translation>Spanne</translation>
   </message>
   <message>
    <source>Re&amp;move what is picked…</source>
-   <translation type="unfinished" />
+   <translation>Ausgewähltes ent&amp;fernen …</translation>
   </message>
   <message>
    <source>Ready on</source>
-   <translation type="unfinished" />
+   <translation>Fertig am</translation>
   </message>
   <message>
    <source>Reason, {number}</source>
-   <translation type="unfinished" />
+   <translation>Grund, {number}</translation>
   </message>
   <message>
    <source>Redo</source>
-   <translation type="unfinished" />
+   <translation>Wiederholen</translation>
   </message>
   <message>
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Entfernen</translation>
   </message>
   <message>
    <source>Remove the batch that is picked</source>
-   <translation type="unfinished" />
+   <translation>Den ausgewählten Satz entfernen</translation>
   </message>
   <message>
    <source>Remove the days {number}</source>
-   <translation type="unfinished" />
+   <translation>Die Tage {number} entfernen</translation>
   </message>
   <message>
    <source>Remove…</source>
-   <translation type="unfinished" />
+   <translation>Entfernen …</translation>
   </message>
   <message>
    <source>Rename the trial</source>
-   <translation type="unfinished" />
+   <translation>Versuch umbenennen</translation>
   </message>
   <message>
    <source>Return shows a figure and lets this farm have its own; Ctrl+Up or Ctrl+Down sorts by the column.</source>
-   <translation type="unfinished" />
+   <translation>Eingabe zeigt einen Richtwert und lässt diesem Hof seinen eigenen; Strg+Auf oder Strg+Ab sortiert nach der Spalte.</translation>
   </message>
   <message>
    <source>Room</source>
-   <translation type="unfinished" />
+   <translation>Raum</translation>
   </message>
   <message>
    <source>Route</source>
-   <translation type="unfinished" />
+   <translation>Weg</translation>
   </message>
   <message>
    <source>Save</source>
-   <translation type="unfinished" />
+   <translation>Speichern</translation>
   </message>
   <message>
    <source>Say how many eggs go in and when. The route through your places is filled in, and where it goes wrong shows at once.</source>
-   <translation type="unfinished" />
+   <translation>Sagen, wie viele Eier wann hineinkommen. Der Weg durch die Plätze wird ausgefüllt, und wo es nicht geht, zeigt sich sofort.</translation>
   </message>
   <message>
    <source>Se&amp;tup</source>
-   <translation type="unfinished" />
+   <translation>&amp;Einrichtung</translation>
   </message>
   <message>
    <source>Season</source>
-   <translation type="unfinished" />
+   <translation>Saison</translation>
   </message>
   <message>
    <source>See it in the season</source>
-   <translation type="unfinished" />
+   <translation>In der Saison ansehen</translation>
   </message>
   <message>
    <source>September</source>
-   <translation type="unfinished" />
+   <translation>September</translation>
   </message>
   <message>
    <source>Set against people's hours of building until somebody is due here</source>
-   <translation type="unfinished" />
+   <translation>Wird gegen die Baustunden der Leute gerechnet, bis hier jemand einziehen soll</translation>
   </message>
   <message>
    <source>Set eggs</source>
-   <translation type="unfinished" />
+   <translation>Eier einlegen</translation>
   </message>
   <message>
    <source>Set eggs or bring birds in</source>
-   <translation type="unfinished" />
+   <translation>Eier einlegen oder Vögel hereinbringen</translation>
   </message>
   <message>
    <source>Set on</source>
-   <translation type="unfinished" />
+   <translation>Einlegen am</translation>
   </message>
   <message>
    <source>Set {count} of {batch} on {day}</source>
-   <translation type="unfinished" />
+   <translation>{count} von {batch} am {day} einlegen</translation>
   </message>
   <message>
    <source>Set {count} on {when}</source>
-   <translation type="unfinished" />
+   <translation>{count} einlegen am {when}</translation>
   </message>
   <message>
    <source>Setter: turns eggs until lockdown</source>
-   <translation type="unfinished" />
+   <translation>Vorbrüter: wendet Eier bis zum Umlegen</translation>
   </message>
   <message>
    <source>Setup</source>
-   <translation type="unfinished" />
+   <translation>Einrichtung</translation>
   </message>
   <message>
    <source>Show {name}</source>
-   <translation type="unfinished" />
+   <translation>{name} zeigen</translation>
   </message>
   <message>
    <source>Somebody who does chores</source>
-   <translation type="unfinished" />
+   <translation>Jemand, der Aufgaben erledigt</translation>
   </message>
   <message>
    <source>Something went wrong inside the program; what was saved stays saved.{where}</source>
-   <translation type="unfinished" />
+   <translation>Im Programm ist etwas schiefgegangen; was gespeichert war, bleibt gespeichert.{where}</translation>
   </message>
   <message>
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Quelle</translation>
   </message>
   <message>
    <source>South of the equator is negative</source>
-   <translation type="unfinished" />
+   <translation>Südlich des Äquators ist negativ</translation>
   </message>
   <message>
    <source>Split {batch}: {count} of {number} go to {where}</source>
-   <translation type="unfinished" />
+   <translation>{batch} teilen: {count} von {number} kommen nach {where}</translation>
   </message>
   <message>
    <source>Stage</source>
-   <translation type="unfinished" />
+   <translation>Abschnitt</translation>
   </message>
   <message>
    <source>Start a trial</source>
-   <translation type="unfinished" />
+   <translation>Versuch beginnen</translation>
   </message>
   <message>
    <source>Stops the plan</source>
-   <translation type="unfinished" />
+   <translation>Verhindert den Plan</translation>
   </message>
   <message>
    <source>Take acceptance back</source>
-   <translation type="unfinished" />
+   <translation>Nicht mehr hinnehmen</translation>
   </message>
   <message>
    <source>Take the last step back</source>
-   <translation type="unfinished" />
+   <translation>Den letzten Schritt zurücknehmen</translation>
   </message>
   <message>
    <source>Taken back: {label}.</source>
-   <translation type="unfinished" />
+   <translation>Zurückgenommen: {label}.</translation>
   </message>
   <message>
    <source>The &amp;plan</source>
-   <translation type="unfinished" />
+   <translation>Der &amp;Plan</translation>
   </message>
   <message>
    <source>The plan and the trial side by side</source>
-   <translation type="unfinished" />
+   <translation>Der Plan und der Versuch nebeneinander</translation>
   </message>
   <message>
    <source>The plan becomes as the trial is, in one step</source>
-   <translation type="unfinished" />
+   <translation>Der Plan wird in einem Schritt, wie der Versuch ist</translation>
   </message>
   <message>
    <source>The plan becomes as the trial is; undo takes it back</source>
-   <translation type="unfinished" />
+   <translation>Der Plan wird, wie der Versuch ist; Zurücknehmen macht es ungeschehen</translation>
   </message>
   <message>
    <source>The season with this batch as an outline; nothing is set yet</source>
-   <translation type="unfinished" />
+   <translation>Die Saison mit diesem Satz als Umriss; noch ist nichts eingelegt</translation>
   </message>
   <message>
    <source>The trial goes, the plan stays as it is</source>
-   <translation type="unfinished" />
+   <translation>Der Versuch geht, der Plan bleibt, wie er ist</translation>
   </message>
   <message>
    <source>The trial goes, the plan stays as it is; undo brings it back</source>
-   <translation type="unfinished" />
+   <translation>Der Versuch geht, der Plan bleibt; Zurücknehmen bringt ihn wieder</translation>
   </message>
   <message>
    <source>The trial stays for later, under Trials in the menu</source>
-   <translation type="unfinished" />
+   <translation>Der Versuch bleibt für später, unter Versuche im Menü</translation>
   </message>
   <message>
    <source>The two side by side</source>
-   <translation type="unfinished" />
+   <translation>Beide nebeneinander</translation>
   </message>
   <message>
    <source>The whole season in view</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Saison im Blick</translation>
   </message>
   <message>
    <source>Then</source>
-   <translation type="unfinished" />
+   <translation>Dann</translation>
   </message>
   <message>
    <source>There is no place for eggs. Add a setter or a cabinet first.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keinen Platz für Eier. Erst einen Vorbrüter oder Kombibrüter hinzufügen.</translation>
   </message>
   <message>
    <source>There is no place for its first day: add {what} first.</source>
-   <translation type="unfinished" />
+   <translation>Für seinen ersten Tag gibt es keinen Platz: erst {what} hinzufügen.</translation>
   </message>
   <message>
    <source>This is an example. Farm › New farm begins your own; F1 tells how.</source>
-   <translation type="unfinished" />
+   <translation>Dies ist ein Beispiel. Hof › Neuer Hof beginnt den eigenen; F1 sagt wie.</translation>
   </message>
   <message>
    <source>Try changes beside the plan</source>
-   <translation type="unfinished" />
+   <translation>Änderungen neben dem Plan ausprobieren</translation>
   </message>
   <message>
    <source>Trying every day …</source>
-   <translation type="unfinished" />
+   <translation>Jeder Tag wird versucht …</translation>
   </message>
   <message>
    <source>Trying small changes …</source>
-   <translation type="unfinished" />
+   <translation>Kleine Änderungen werden versucht …</translation>
   </message>
   <message>
    <source>Turns the eggs by itself</source>
-   <translation type="unfinished" />
+   <translation>Wendet die Eier selbst</translation>
   </message>
   <message>
    <source>Undo</source>
-   <translation type="unfinished" />
+   <translation>Zurücknehmen</translation>
   </message>
   <message>
    <source>Undo brings it back.</source>
-   <translation type="unfinished" />
+   <translation>Zurücknehmen bringt es wieder.</translation>
   </message>
   <message>
    <source>Unit</source>
-   <translation type="unfinished" />
+   <translation>Einheit</translation>
   </message>
   <message>
    <source>Usable floor; width times length fills it</source>
-   <translation type="unfinished" />
+   <translation>Nutzbare Fläche; Breite mal Länge füllt sie aus</translation>
   </message>
   <message>
    <source>Use the &amp;published value again</source>
-   <translation type="unfinished" />
+   <translation>Wieder den &amp;veröffentlichten Wert nehmen</translation>
   </message>
   <message>
    <source>Usual route</source>
-   <translation type="unfinished" />
+   <translation>Üblicher Weg</translation>
   </message>
   <message>
    <source>Value</source>
-   <translation type="unfinished" />
+   <translation>Wert</translation>
   </message>
   <message>
    <source>Version and cautions</source>
-   <translation type="unfinished" />
+   <translation>Version und Hinweise zur Vorsicht</translation>
   </message>
   <message>
    <source>Watch</source>
-   <translation type="unfinished" />
+   <translation>Beachten</translation>
   </message>
   <message>
    <source>Ways out, each re-checked</source>
-   <translation type="unfinished" />
+   <translation>Auswege, jeder neu geprüft</translation>
   </message>
   <message>
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Was</translation>
   </message>
   <message>
    <source>What do you want to try?</source>
-   <translation type="unfinished" />
+   <translation>Was möchtest du versuchen?</translation>
   </message>
   <message>
    <source>What is it called?</source>
-   <translation type="unfinished" />
+   <translation>Wie heißt er?</translation>
   </message>
   <message>
    <source>What is your farm called?</source>
-   <translation type="unfinished" />
+   <translation>Wie heißt dein Hof?</translation>
   </message>
   <message>
    <source>What the keys and the mouse do</source>
-   <translation type="unfinished" />
+   <translation>Was die Tasten und die Maus tun</translation>
   </message>
   <message>
    <source>What there is one of in a farm</source>
-   <translation type="unfinished" />
+   <translation>Was es auf einem Hof einmal gibt</translation>
   </message>
   <message>
    <source>When can the next eggs go in, and how many?</source>
-   <translation type="unfinished" />
+   <translation>Wann können die nächsten Eier hinein, und wie viele?</translation>
   </message>
   <message>
    <source>When the next eggs can go in, and how many</source>
-   <translation type="unfinished" />
+   <translation>Wann die nächsten Eier hinein können, und wie viele</translation>
   </message>
   <message>
    <source>When the next eggs can go in, and how many (Ctrl+2)</source>
-   <translation type="unfinished" />
+   <translation>Wann die nächsten Eier hinein können, und wie viele (Strg+2)</translation>
   </message>
   <message>
    <source>Where birds can drink, all round. {empty}</source>
-   <translation type="unfinished" />
+   <translation>Wo Vögel trinken können, ringsum. {empty}</translation>
   </message>
   <message>
    <source>Where birds can eat, both sides counted. {empty}</source>
-   <translation type="unfinished" />
+   <translation>Wo Vögel fressen können, beide Seiten gezählt. {empty}</translation>
   </message>
   <message>
    <source>Where now</source>
-   <translation type="unfinished" />
+   <translation>Wo jetzt</translation>
   </message>
   <message>
    <source>Who</source>
-   <translation type="unfinished" />
+   <translation>Wer</translation>
   </message>
   <message>
    <source>Why do you live with it?</source>
-   <translation type="unfinished" />
+   <translation>Warum lebst du damit?</translation>
   </message>
   <message>
    <source>Why do you live with it? It is a clash again when it grows.</source>
-   <translation type="unfinished" />
+   <translation>Warum lebst du damit? Er ist wieder ein Engpass, wenn er wächst.</translation>
   </message>
   <message>
    <source>Width, fills the floor</source>
-   <translation type="unfinished" />
+   <translation>Breite, füllt die Fläche aus</translation>
   </message>
   <message>
    <source>Without them, moves into the cold cannot be seen</source>
-   <translation type="unfinished" />
+   <translation>Ohne sie sind Umzüge in die Kälte nicht zu sehen</translation>
   </message>
   <message>
    <source>Wo&amp;rk left</source>
-   <translation type="unfinished" />
+   <translation>Noch zu &amp;bauen</translation>
   </message>
   <message>
    <source>Work counted on</source>
-   <translation type="unfinished" />
+   <translation>Arbeit gezählt am</translation>
   </message>
   <message>
    <source>Write every chore into a file that phones and calendars read</source>
-   <translation type="unfinished" />
+   <translation>Alle Aufgaben in eine Datei schreiben, die Telefone und Kalender lesen</translation>
   </message>
   <message>
    <source>Write the calendar to</source>
-   <translation type="unfinished" />
+   <translation>Den Kalender schreiben nach</translation>
   </message>
   <message>
    <source>Write the whole farm as one JSON document</source>
-   <translation type="unfinished" />
+   <translation>Den ganzen Hof als ein JSON-Dokument schreiben</translation>
   </message>
   <message>
    <source>Year</source>
-   <translation type="unfinished" />
+   <translation>Jahr</translation>
   </message>
   <message>
    <source>You are looking at the trial “{trial}”. What you change stays in it; dashed outlines show the plan.</source>
-   <translation type="unfinished" />
+   <translation>Zu sehen ist der Versuch „{trial}“. Was du änderst, bleibt in ihm; gestrichelte Umrisse zeigen den Plan.</translation>
   </message>
   <message>
    <source>You are looking at {label}.</source>
-   <translation type="unfinished" />
+   <translation>Zu sehen: {label}.</translation>
   </message>
   <message>
    <source>Your own farm in five steps</source>
-   <translation type="unfinished" />
+   <translation>Der eigene Hof in fünf Schritten</translation>
   </message>
   <message>
    <source>Yours</source>
-   <translation type="unfinished" />
+   <translation>Deiner</translation>
   </message>
   <message>
    <source>Zoom &amp;in</source>
-   <translation type="unfinished" />
+   <translation>Ver&amp;größern</translation>
   </message>
   <message>
    <source>Zoom &amp;out</source>
-   <translation type="unfinished" />
+   <translation>Ver&amp;kleinern</translation>
   </message>
   <message>
    <source>a brooder or a pen</source>
-   <translation type="unfinished" />
+   <translation>Aufzuchtbox oder Voliere</translation>
   </message>
   <message>
    <source>a crowd</source>
-   <translation type="unfinished" />
+   <translation>Gedränge</translation>
   </message>
   <message>
    <source>a curve, {shape}</source>
-   <translation type="unfinished" />
+   <translation>eine Kurve, {shape}</translation>
   </message>
   <message>
    <source>a formula</source>
-   <translation type="unfinished" />
+   <translation>eine Formel</translation>
   </message>
   <message>
    <source>a setter or a cabinet</source>
-   <translation type="unfinished" />
+   <translation>Vorbrüter oder Kombibrüter</translation>
   </message>
   <message>
    <source>about {alive} alive at the move out on {day}</source>
-   <translation type="unfinished" />
+   <translation>etwa {alive} leben beim Umzug am {day}</translation>
   </message>
   <message>
    <source>about {birds} of {number} should hatch on {day} ({odds})</source>
-   <translation type="unfinished" />
+   <translation>etwa {birds} von {number} sollten am {day} schlüpfen ({odds})</translation>
   </message>
   <message>
    <source>accepted clash</source>
-   <translation type="unfinished" />
+   <translation>hingenommener Engpass</translation>
   </message>
   <message>
    <source>accepted clashes</source>
-   <translation type="unfinished" />
+   <translation>hingenommene Engpässe</translation>
   </message>
   <message>
    <source>age:value, such as 0:103 10:155 42:310</source>
-   <translation type="unfinished" />
+   <translation>Alter:Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
    <source>all</source>
-   <translation type="unfinished" />
+   <translation>alle</translation>
   </message>
   <message>
    <source>and {number} more</source>
-   <translation type="unfinished" />
+   <translation>und {number} weitere</translation>
   </message>
   <message>
    <source>at 10 days</source>
-   <translation type="unfinished" />
+   <translation>mit 10 Tagen</translation>
   </message>
   <message>
    <source>at 25 days</source>
-   <translation type="unfinished" />
+   <translation>mit 25 Tagen</translation>
   </message>
   <message>
    <source>birds brought in</source>
-   <translation type="unfinished" />
+   <translation>hereingebrachte Vögel</translation>
   </message>
   <message>
    <source>cold nights</source>
-   <translation type="unfinished" />
+   <translation>kalte Nächte</translation>
   </message>
   <message>
    <source>comes {days}</source>
-   <translation type="unfinished" />
+   <translation>kommt {days}</translation>
   </message>
   <message>
    <source>counted on</source>
-   <translation type="unfinished" />
+   <translation>gezählt am</translation>
   </message>
   <message>
    <source>empty</source>
-   <translation type="unfinished" />
+   <translation>leer</translation>
   </message>
   <message>
    <source>feet, ounces, °F</source>
-   <translation type="unfinished" />
+   <translation>Fuß, Unzen, °F</translation>
   </message>
   <message>
    <source>first eggs about {day}</source>
-   <translation type="unfinished" />
+   <translation>erste Eier um den {day}</translation>
   </message>
   <message>
    <source>for birds a brooder or pen is accepted</source>
-   <translation type="unfinished" />
+   <translation>für Vögel wird eine Aufzuchtbox oder Voliere angenommen</translation>
   </message>
   <message>
    <source>for eggs a setter, hatcher or cabinet is accepted</source>
-   <translation type="unfinished" />
+   <translation>für Eier wird ein Vorbrüter, Schlupfbrüter oder Kombibrüter angenommen</translation>
   </message>
   <message>
    <source>free now</source>
-   <translation type="unfinished" />
+   <translation>jetzt frei</translation>
   </message>
   <message>
    <source>free {day}</source>
-   <translation type="unfinished" />
+   <translation>frei {day}</translation>
   </message>
   <message>
    <source>go on</source>
-   <translation type="unfinished" />
+   <translation>weiter</translation>
   </message>
   <message>
    <source>gone</source>
-   <translation type="unfinished" />
+   <translation>fort</translation>
   </message>
   <message>
    <source>grown</source>
-   <translation type="unfinished" />
+   <translation>ausgewachsen</translation>
   </message>
   <message>
    <source>grown bird</source>
-   <translation type="unfinished" />
+   <translation>ausgewachsenen Vogel</translation>
   </message>
   <message>
    <source>grown birds</source>
-   <translation type="unfinished" />
+   <translation>ausgewachsene Vögel</translation>
   </message>
   <message>
    <source>grown-up</source>
-   <translation type="unfinished" />
+   <translation>erwachsen</translation>
   </message>
   <message>
    <source>it begins with the batch: move the whole band</source>
-   <translation type="unfinished" />
+   <translation>er beginnt mit dem Satz: das ganze Band verschieben</translation>
   </message>
   <message>
    <source>its own beginning</source>
-   <translation type="unfinished" />
+   <translation>sein eigener Anfang</translation>
   </message>
   <message>
    <source>laying group</source>
-   <translation type="unfinished" />
+   <translation>Legegruppe</translation>
   </message>
   <message>
    <source>lockdown on {day}</source>
-   <translation type="unfinished" />
+   <translation>Umlegen am {day}</translation>
   </message>
   <message>
    <source>metres, grams, °C</source>
-   <translation type="unfinished" />
+   <translation>Meter, Gramm, °C</translation>
   </message>
   <message>
    <source>need {need}, have {have}</source>
-   <translation type="unfinished" />
+   <translation>nötig {need}, vorhanden {have}</translation>
   </message>
   <message>
    <source>no clash ahead</source>
-   <translation type="unfinished" />
+   <translation>kein Engpass voraus</translation>
   </message>
   <message>
    <source>no clash comes or goes</source>
-   <translation type="unfinished" />
+   <translation>kein Engpass kommt oder geht</translation>
   </message>
   <message>
    <source>no clean-out</source>
-   <translation type="unfinished" />
+   <translation>kein Ausmisten</translation>
   </message>
   <message>
    <source>no place</source>
-   <translation type="unfinished" />
+   <translation>kein Platz</translation>
   </message>
   <message>
    <source>nobody home</source>
-   <translation type="unfinished" />
+   <translation>niemand da</translation>
   </message>
   <message>
    <source>nobody planned</source>
-   <translation type="unfinished" />
+   <translation>niemand geplant</translation>
   </message>
   <message>
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
   </message>
   <message>
    <source>not built</source>
-   <translation type="unfinished" />
+   <translation>nicht gebaut</translation>
   </message>
   <message>
    <source>not on the farm</source>
-   <translation type="unfinished" />
+   <translation>nicht auf dem Hof</translation>
   </message>
   <message>
    <source>not ready</source>
-   <translation type="unfinished" />
+   <translation>nicht fertig</translation>
   </message>
   <message>
    <source>not told</source>
-   <translation type="unfinished" />
+   <translation>nicht gesagt</translation>
   </message>
   <message>
    <source>not yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht</translation>
   </message>
   <message>
    <source>old eggs</source>
-   <translation type="unfinished" />
+   <translation>alte Eier</translation>
   </message>
   <message>
    <source>or wide</source>
-   <translation type="unfinished" />
+   <translation>oder breit</translation>
   </message>
   <message>
    <source>out of use</source>
-   <translation type="unfinished" />
+   <translation>außer Betrieb</translation>
   </message>
   <message>
    <source>own eggs</source>
-   <translation type="unfinished" />
+   <translation>eigene Eier</translation>
   </message>
   <message>
    <source>pairs of age and value are accepted, such as 0:103 10:155 42:310</source>
-   <translation type="unfinished" />
+   <translation>Paare aus Alter und Wert werden angenommen, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
    <source>past their day</source>
-   <translation type="unfinished" />
+   <translation>überfällig</translation>
   </message>
   <message>
    <source>processed</source>
-   <translation type="unfinished" />
+   <translation>geschlachtet</translation>
   </message>
   <message>
    <source>ready {day}</source>
-   <translation type="unfinished" />
+   <translation>fertig {day}</translation>
   </message>
   <message>
    <source>room for {count}</source>
-   <translation type="unfinished" />
+   <translation>Platz für {count}</translation>
   </message>
   <message>
    <source>set {days}</source>
-   <translation type="unfinished" />
+   <translation>einlegen {days}</translation>
   </message>
   <message>
    <source>shipped eggs, rested first</source>
-   <translation type="unfinished" />
+   <translation>verschickte Eier, erst geruht</translation>
   </message>
   <message>
    <source>short days</source>
-   <translation type="unfinished" />
+   <translation>kurze Tage</translation>
   </message>
   <message>
    <source>short drinkers</source>
-   <translation type="unfinished" />
+   <translation>zu kurze Tränken</translation>
   </message>
   <message>
    <source>short feeders</source>
-   <translation type="unfinished" />
+   <translation>zu kurze Tröge</translation>
   </message>
   <message>
    <source>sold</source>
-   <translation type="unfinished" />
+   <translation>verkauft</translation>
   </message>
   <message>
    <source>sold on Friday</source>
-   <translation type="unfinished" />
+   <translation>am Freitag verkauft</translation>
   </message>
   <message>
    <source>split {place}</source>
-   <translation type="unfinished" />
+   <translation>{place} teilen</translation>
   </message>
   <message>
    <source>stay until replaced</source>
-   <translation type="unfinished" />
+   <translation>bleiben, bis sie ersetzt werden</translation>
   </message>
   <message>
    <source>stay until replaced: until the end of their lay</source>
-   <translation type="unfinished" />
+   <translation>bleiben, bis sie ersetzt werden: bis zum Ende ihrer Legezeit</translation>
   </message>
   <message>
    <source>there is no other place of the kind to split over</source>
-   <translation type="unfinished" />
+   <translation>es gibt keinen anderen Platz dieser Art zum Aufteilen</translation>
   </message>
   <message>
    <source>thought of</source>
-   <translation type="unfinished" />
+   <translation>gedacht</translation>
   </message>
   <message>
    <source>too few birds</source>
-   <translation type="unfinished" />
+   <translation>zu wenige Vögel</translation>
   </message>
   <message>
    <source>too little heat</source>
-   <translation type="unfinished" />
+   <translation>zu wenig Wärme</translation>
   </message>
   <message>
    <source>too many cocks</source>
-   <translation type="unfinished" />
+   <translation>zu viele Hähne</translation>
   </message>
   <message>
    <source>too many eggs</source>
-   <translation type="unfinished" />
+   <translation>zu viele Eier</translation>
   </message>
   <message>
    <source>too small</source>
-   <translation type="unfinished" />
+   <translation>zu klein</translation>
   </message>
   <message>
    <source>too young</source>
-   <translation type="unfinished" />
+   <translation>zu jung</translation>
   </message>
   <message>
    <source>turning and lockdown</source>
-   <translation type="unfinished" />
+   <translation>Wenden und Umlegen</translation>
   </message>
   <message>
    <source>two ages</source>
-   <translation type="unfinished" />
+   <translation>zwei Alter</translation>
   </message>
   <message>
    <source>young person</source>
-   <translation type="unfinished" />
+   <translation>jung</translation>
   </message>
   <message>
    <source>your curve</source>
-   <translation type="unfinished" />
+   <translation>deine Kurve</translation>
   </message>
   <message>
    <source>your own</source>
-   <translation type="unfinished" />
+   <translation>dein eigener</translation>
   </message>
   <message>
    <source>{batch} comes into {place}: {start}</source>
-   <translation type="unfinished" />
+   <translation>{batch} kommt nach {place}: {start}</translation>
   </message>
   <message>
    <source>{batch} leaves {place}: {end}</source>
-   <translation type="unfinished" />
+   <translation>{batch} verlässt {place}: {end}</translation>
   </message>
   <message>
    <source>{batch}, first stay</source>
-   <translation type="unfinished" />
+   <translation>{batch}, erster Aufenthalt</translation>
   </message>
   <message>
    <source>{batch}, place</source>
-   <translation type="unfinished" />
+   <translation>{batch}, Platz</translation>
   </message>
   <message>
    <source>{batch}: {birds}, {age} old, {stage}</source>
-   <translation type="unfinished" />
+   <translation>{batch}: {birds}, {age} alt, {stage}</translation>
   </message>
   <message>
    <source>{batch}: {eggs}, day {number}, {stage}</source>
-   <translation type="unfinished" />
+   <translation>{batch}: {eggs}, Tag {number}, {stage}</translation>
   </message>
   <message>
    <source>{chores} in the next {days} days</source>
-   <translation type="unfinished" />
+   <translation>{chores} in den nächsten {days} Tagen</translation>
   </message>
   <message>
    <source>{clashes} ahead</source>
-   <translation type="unfinished" />
+   <translation>{clashes} voraus</translation>
   </message>
   <message>
    <source>{clash}, accepted</source>
-   <translation type="unfinished" />
+   <translation>{clash}, hingenommen</translation>
   </message>
   <message>
    <source>{clash}, less</source>
-   <translation type="unfinished" />
+   <translation>{clash}, weniger</translation>
   </message>
   <message>
    <source>{clash}, more</source>
-   <translation type="unfinished" />
+   <translation>{clash}, mehr</translation>
   </message>
   <message>
    <source>{count}. Left and right go through batches, up and down through clashes.</source>
-   <translation type="unfinished" />
+   <translation>{count}. Links und rechts gehen durch die Sätze, hinauf und hinunter durch die Engpässe.</translation>
   </message>
   <message>
    <source>{day}: {count} of {eggs}</source>
-   <translation type="unfinished" />
+   <translation>{day}: {count} von {eggs}</translation>
   </message>
   <message>
    <source>{error} Here is the example instead.</source>
-   <translation type="unfinished" />
+   <translation>{error} Hier ist stattdessen das Beispiel.</translation>
   </message>
   <message>
    <source>{field}, stay {number}</source>
-   <translation type="unfinished" />
+   <translation>{field}, Aufenthalt {number}</translation>
   </message>
   <message>
    <source>{group}: {clashes}</source>
-   <translation type="unfinished" />
+   <translation>{group}: {clashes}</translation>
   </message>
   <message>
    <source>{label}. Ctrl+Z takes it back.</source>
-   <translation type="unfinished" />
+   <translation>{label}. Strg+Z nimmt es zurück.</translation>
   </message>
   <message>
    <source>{name}, trial “{trial}”</source>
-   <translation type="unfinished" />
+   <translation>{name}, Versuch „{trial}“</translation>
   </message>
   <message>
    <source>{new} in place of {old}</source>
-   <translation type="unfinished" />
+   <translation>{new} statt {old}</translation>
   </message>
   <message>
    <source>{number} birds in</source>
-   <translation type="unfinished" />
+   <translation>{number} Vögel darin</translation>
   </message>
   <message>
    <source>{number} eggs in</source>
-   <translation type="unfinished" />
+   <translation>{number} Eier darin</translation>
   </message>
   <message>
    <source>{old} → {new}, {days} earlier</source>
-   <translation type="unfinished" />
+   <translation>{old} → {new}, {days} früher</translation>
   </message>
   <message>
    <source>{old} → {new}, {days} later</source>
-   <translation type="unfinished" />
+   <translation>{old} → {new}, {days} später</translation>
   </message>
   <message>
    <source>{points} {unit}, by age in days</source>
-   <translation type="unfinished" />
+   <translation>{points} {unit}, nach Alter in Tagen</translation>
   </message>
   <message>
    <source>{taken} of {places} taken</source>
-   <translation type="unfinished" />
+   <translation>{taken} von {places} belegt</translation>
   </message>
   <message>
    <source>{tip}; beside these, {lived_with}</source>
-   <translation type="unfinished" />
+   <translation>{tip}; außerdem {lived_with}</translation>
   </message>
   <message>
    <source>{what}: not possible</source>
-   <translation type="unfinished" />
+   <translation>{what}: nicht möglich</translation>
   </message>
   <message>
    <source>{who} come on {day}</source>
-   <translation type="unfinished" />
+   <translation>{who} kommen am {day}</translation>
   </message>
   <message>
    <source>{who} comes on {day}</source>
-   <translation type="unfinished" />
+   <translation>{who} kommt am {day}</translation>
   </message>
   <message>
    <source>{who}, in {place} ({room})</source>
-   <translation type="unfinished" />
+   <translation>{who}, in {place} ({room})</translation>
   </message>
   <message>
    <source>{why}, ready {day}</source>
-   <translation type="unfinished" />
+   <translation>{why}, fertig {day}</translation>
   </message>
   <message>
    <source>° north</source>
-   <translation type="unfinished" />
+   <translation>° Nord</translation>
   </message>
   <message>
    <source>“{name}” beside the plan</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ neben dem Plan</translation>
   </message>
   <message>
    <source>• and {number} more</source>
-   <translation type="unfinished" />
+   <translation>• und {number} weitere</translation>
   </message>
  </context>
 </TS>

@@ -45,7 +45,7 @@
   </message>
   <message>
    <source>May</source>
-   <translation type="unfinished" />
+   <translation>Mai</translation>
   </message>
   <message>
    <source>Mon</source>

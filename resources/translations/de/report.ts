@@ -25,7 +25,7 @@
   </message>
   <message>
    <source>egg places</source>
-   <translation type="unfinished" />
+   <translation>Eiplätze</translation>
   </message>
   <message>
    <source>pair</source>

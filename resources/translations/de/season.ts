@@ -57,7 +57,7 @@
   </message>
   <message>
    <source>surplus cocks</source>
-   <translation type="unfinished" />
+   <translation>überzählige Hähne</translation>
   </message>
  </context>
 </TS>

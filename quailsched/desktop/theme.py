@@ -39,7 +39,7 @@ class Theme:
     good: str  # the way forward: main buttons, focus
     good_tint: str
     on_good: str
-    batches: tuple[BatchColour, ...]
+    batches: tuple[BatchColour, ...]  # in an order in which neighbours are told apart by the colour-blind: tested
 
     def batch(self, number: int) -> BatchColour:
         return self.batches[number % len(self.batches)]
@@ -66,14 +66,14 @@ LIGHT = Theme(
     good_tint="#eef3e6",
     on_good="#ffffff",
     batches=(
-        BatchColour("#b5532b", "#ffffff"),
-        BatchColour("#4a7899", "#ffffff"),
-        BatchColour("#5b7f3a", "#ffffff"),
-        BatchColour("#7a4b76", "#ffffff"),
-        BatchColour("#d3a13c", "#2b2622"),
-        BatchColour("#2f8278", "#ffffff"),
-        BatchColour("#8a6f52", "#ffffff"),
-        BatchColour("#6d5fa6", "#ffffff"),
+        BatchColour("#bc5929", "#ffffff"),
+        BatchColour("#683a64", "#ffffff"),
+        BatchColour("#6b5fac", "#ffffff"),
+        BatchColour("#557795", "#ffffff"),
+        BatchColour("#2e5722", "#ffffff"),
+        BatchColour("#d19e3e", "#2b2622"),
+        BatchColour("#886e50", "#ffffff"),
+        BatchColour("#30837a", "#ffffff"),
     ),
 )
 
@@ -98,14 +98,14 @@ DARK = Theme(
     good_tint="#2e3a26",
     on_good="#1e1b18",
     batches=(
-        BatchColour("#d9784d", "#1e1b18"),
-        BatchColour("#7ba7c9", "#1e1b18"),
-        BatchColour("#8fb368", "#1e1b18"),
-        BatchColour("#b98ab5", "#1e1b18"),
-        BatchColour("#e0b45a", "#1e1b18"),
-        BatchColour("#5eb5aa", "#1e1b18"),
-        BatchColour("#b89a7a", "#1e1b18"),
-        BatchColour("#a79ada", "#1e1b18"),
+        BatchColour("#c26d3e", "#1e1b18"),
+        BatchColour("#a292da", "#1e1b18"),
+        BatchColour("#ecbd5a", "#1e1b18"),
+        BatchColour("#cebdaa", "#1e1b18"),
+        BatchColour("#88ae5c", "#1e1b18"),
+        BatchColour("#82b4d6", "#1e1b18"),
+        BatchColour("#a97ca3", "#1e1b18"),
+        BatchColour("#6ed2cc", "#1e1b18"),
     ),
 )
 

@@ -55,10 +55,15 @@ class TopBar(QWidget):
         row.addSpacing(16)
         row.addWidget(self.undo)
         row.addWidget(self.redo)
-        row.addStretch()
+        self._row = row
+        row.addStretch(1)
         row.addWidget(self.calendar)
         row.addWidget(self.clashes)
         self.dress()
+
+    def put_in(self, field: QWidget) -> None:
+        """Let ``field`` stand after undo and redo."""
+        self._row.insertWidget(self._row.indexOf(self.redo) + 1, field, 3)
 
     def _button(self, text: str, name: str, action: Callable[[], object]) -> QPushButton:
         button = QPushButton(text)

@@ -21,6 +21,7 @@ from quailsched.desktop.bars import Rail, TopBar
 from quailsched.desktop.clash_commands import ClashCommands
 from quailsched.desktop.colour_commands import ColourCommands
 from quailsched.desktop.file_commands import FileCommands
+from quailsched.desktop.find_box import FindBox
 from quailsched.desktop.forms.batch_form import edit_batch
 from quailsched.desktop.forms.confirm import remove_record
 from quailsched.desktop.forms.farm_form import edit_farm
@@ -37,6 +38,7 @@ from quailsched.desktop.setup.setup_view import SetupView
 from quailsched.desktop.stage import Stage
 from quailsched.desktop.tasks import Background, Run
 from quailsched.desktop.trial_commands import TrialCommands
+from quailsched.desktop.view_commands import ViewCommands
 from quailsched.edits.batches import shift
 from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
@@ -74,11 +76,13 @@ class MainWindow(QMainWindow):
         for view in (self.season, self.next_set, self.setup_view):
             self.stack.addWidget(view)
         self.stage = Stage(self.stack)
-        self.colours, self.trials = ColourCommands(self), TrialCommands(self)
+        self.colours, self.trials, self.looks = ColourCommands(self), TrialCommands(self), ViewCommands(self)
+        self.find_box = FindBox(lambda: self.opened.farm, today)
+        self.top.put_in(self.find_box)
         self._lay_out()
         self.actions_by_name = make_actions(
             *(self, self.files, self.clashes, self.trials, self.colours, self.season),
-            *(LanguageCommands(self), HelpCommands(self)),
+            *(self.looks, LanguageCommands(self), HelpCommands(self)),
         )
         self._connect()
         self.show_view(SEASON)
@@ -101,6 +105,8 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         self.rail.chosen.connect(self.show_view)
+        self.find_box.chosen.connect(self.looks.found)
+        self.find_box.left.connect(self.season.canvas.setFocus)
         canvas, inspector = self.season.canvas, self.season.inspector
         canvas.batch_opened.connect(self.change_batch)
         canvas.place_opened.connect(self.change_place)
@@ -213,19 +219,6 @@ class MainWindow(QMainWindow):
 
     def show_setup(self) -> None:
         self.show_view(SETUP)
-
-    def fit_season(self) -> None:
-        self.season.canvas.fit()
-
-    def go_today(self) -> None:
-        self.show_season()
-        self.season.canvas.go_to(self.today)
-
-    def zoom_in(self) -> None:
-        self.season.canvas.zoom(1.25)
-
-    def zoom_out(self) -> None:
-        self.season.canvas.zoom(0.8)
 
     # changes
 

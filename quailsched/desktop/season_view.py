@@ -15,6 +15,7 @@ from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.inspector import Inspector
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.ghosts import Ghost
+from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
@@ -41,6 +42,7 @@ class SeasonView(QWidget):
         self.today = today
         self._run = run
         self.canvas = SeasonCanvas(today)
+        self.overview = Overview(self.canvas)
         self.inspector = Inspector(today)
         self.comparison = ComparePanel()
         self._comparison_wanted: object = None
@@ -53,6 +55,7 @@ class SeasonView(QWidget):
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.canvas, 1)
+        column.addWidget(self.overview)
         column.addWidget(self.frees_up)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)

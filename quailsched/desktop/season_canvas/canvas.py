@@ -60,6 +60,7 @@ class SeasonCanvas(QAbstractScrollArea):
     nudged = Signal(str, int)  # batch id, days
     change_asked = Signal(object)  # Change, from a drag
     previewed = Signal(object)  # Checked while another season is shown than that of ``show_season``; None at its end
+    looked_at = Signal()  # other days are in view, or another season is drawn
     menu_asked = Signal(str, QPoint)  # batch id, where on the screen
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
@@ -76,6 +77,8 @@ class SeasonCanvas(QAbstractScrollArea):
         self._left_px = 80.0
         self._scale = TimeScale(today, 5.0)
         self._picked, self._hovered = Picked(), Picked()
+        self._marked_day: date | None = None
+        self._marked_lane: str | None = None
         self._grabbed: tuple[QPointF, int, int] | None = None
         self._is_fitted = True
         self._drag = DragSession(self, today)
@@ -87,6 +90,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.switch.chosen.connect(self.group_by)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.viewport().setMouseTracking(True)
         self.setAccessibleName(say("Season"))
         self.setMinimumSize(QSize(240, 120))
@@ -128,6 +132,7 @@ class SeasonCanvas(QAbstractScrollArea):
         else:
             self._show(layout_of(other.season, other.since(self.today), self._grouping, self._shown))
         self.previewed.emit(other)
+        self.looked_at.emit()
 
     def end_preview(self) -> None:
         """Draw the season of ``show_season`` again."""
@@ -136,6 +141,7 @@ class SeasonCanvas(QAbstractScrollArea):
         if self._shown is not self._real:
             self._show(self._real)
         self.previewed.emit(None)
+        self.looked_at.emit()
 
     def show_ghosts(self, ghosts: tuple[Ghost, ...]) -> None:
         """Draw these outlines with the season, until others are given. They cannot be picked."""
@@ -172,7 +178,7 @@ class SeasonCanvas(QAbstractScrollArea):
         before = self.scene()
         self._shown = layout
         self._place()
-        if self._ranges() != self._shown_ranges() or self._scale.first != self._first_day():
+        if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
         dirty = dirty_between(before, self.scene(), self._names)
@@ -194,7 +200,7 @@ class SeasonCanvas(QAbstractScrollArea):
         start, end = fit_span(self._shown, self.today)
         width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
-        self._set_scale(TimeScale(self._first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
+        self._set_scale(TimeScale(self.first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
         self.horizontalScrollBar().setValue(int(self._scale.x(start)))
         if fitting < _LEAST_FIT_PX:  # not all can be told apart at once: what is near comes first
             self.go_to(self.today)
@@ -209,11 +215,38 @@ class SeasonCanvas(QAbstractScrollArea):
         self._set_scale(self._scale.zoomed(factor))
         bar.setValue(round(days * self._scale.day_px - (anchor - left)))
 
+    def look_from(self, day: date) -> None:
+        """Scroll so that ``day`` stands at the left edge."""
+        self.horizontalScrollBar().setValue(round(self._scale.x(day)))
+
     def go_to(self, day: date) -> None:
         """Scroll so that ``day`` stands a third from the left, if it is not well in view."""
         scene = self.scene()
         if not scene.left + 40 <= scene.x(day) <= scene.width - 80:
             self.horizontalScrollBar().setValue(round(self._scale.x(day) - (scene.width - scene.left) / 3))
+
+    def show_days(self, number: int) -> None:
+        """Zoom so that ``number`` days are in view, about the middle, or about today if that is in view."""
+        scene = self.scene()
+        width = max(scene.width - scene.left, 100)
+        today = scene.x(self.today)
+        anchor = today if scene.left <= today <= scene.width else None
+        self.zoom(width / number / scene.scale.day_px, anchor)
+
+    def mark_day(self, day: date) -> None:
+        """Bring ``day`` into view with a thin line at it, until something is picked."""
+        self._marked_day = day
+        self.go_to(day)
+        self.viewport().update()
+
+    def show_place(self, place_id: str) -> None:
+        """Bring the lane of a place into view, and mark it until something is picked."""
+        self.group_by(Grouping.PLACES)
+        lane = self.scene().lane_of(place_id)
+        if lane is not None:
+            self._marked_lane = place_id
+            self._bring_up(lane)
+            self.viewport().update()
 
     def go_to_batch(self, batch_id: str) -> None:
         """Bring the beginning of a batch into view."""
@@ -252,6 +285,7 @@ class SeasonCanvas(QAbstractScrollArea):
         if picked == self._picked:
             return
         self._picked = picked
+        self._marked_day = self._marked_lane = None
         self.setAccessibleDescription(self._spoken(picked))
         self.viewport().update()
         self.picked.emit(picked)
@@ -301,6 +335,8 @@ class SeasonCanvas(QAbstractScrollArea):
             picked=self._picked,
             hovered=self._hovered,
             ghosts=self._ghosts,
+            marked_day=self._marked_day,
+            marked_lane=self._marked_lane,
             fits=self._fits if self._drag.is_moving else (),
         )
 
@@ -311,10 +347,12 @@ class SeasonCanvas(QAbstractScrollArea):
         starts, ends = [start for start, _ in spans], [end for _, end in spans]
         return min([*starts, self.today]), max([*ends, self.today + timedelta(days=120)])
 
-    def _first_day(self) -> date:
+    def first_day(self) -> date:
+        """The first day that can be scrolled to."""
         return self._span()[0] - timedelta(days=28)
 
-    def _last_day(self) -> date:
+    def last_day(self) -> date:
+        """The end of the days that can be scrolled to."""
         return self._span()[1] + timedelta(days=14)
 
     def _head(self) -> float:
@@ -336,7 +374,7 @@ class SeasonCanvas(QAbstractScrollArea):
         self.switch.setGeometry(4, round(self._head()) - room.height() - 4, room.width(), room.height())
 
     def _set_scale(self, scale: TimeScale) -> None:
-        self._scale = TimeScale(self._first_day(), scale.day_px)
+        self._scale = TimeScale(self.first_day(), scale.day_px)
         self._lay_out()
 
     def _ranges(self) -> tuple[int, int]:
@@ -344,7 +382,7 @@ class SeasonCanvas(QAbstractScrollArea):
         page = round(self.viewport().width() - self._left_px)
         tall = round(self._lanes[-1].bottom) if self._lanes else 0
         room = round(self.viewport().height() - self._head())
-        return max(round(self._scale.x(self._last_day())) - page, 0), max(tall - room, 0)
+        return max(round(self._scale.x(self.last_day())) - page, 0), max(tall - room, 0)
 
     def _shown_ranges(self) -> tuple[int, int]:
         return self.horizontalScrollBar().maximum(), self.verticalScrollBar().maximum()
@@ -354,9 +392,9 @@ class SeasonCanvas(QAbstractScrollArea):
         self._place()
         across, down = self.horizontalScrollBar(), self.verticalScrollBar()
         page = round(self.viewport().width() - self._left_px)
-        if self._scale.first != self._first_day():
+        if self._scale.first != self.first_day():
             at = self._scale.day(across.value())
-            self._scale = TimeScale(self._first_day(), self._scale.day_px)
+            self._scale = TimeScale(self.first_day(), self._scale.day_px)
             across.setRange(0, self._ranges()[0])
             across.setValue(round(self._scale.x(at)))
         across.setPageStep(max(page, 1))
@@ -365,6 +403,7 @@ class SeasonCanvas(QAbstractScrollArea):
         down.setSingleStep(24)
         for bar, most in zip((across, down), self._ranges(), strict=True):
             bar.setRange(0, most)
+        self.looked_at.emit()
         self.viewport().update()
 
     # events
@@ -377,6 +416,7 @@ class SeasonCanvas(QAbstractScrollArea):
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:
         """Move the picture, and draw only what comes in and the head; what stands at the edges a little later."""
+        self.looked_at.emit()
         port, left, head = self.viewport(), round(self._left_px), round(self._head())
         is_between_pixels = self.devicePixelRatioF() % 1 != 0
         if dy or is_between_pixels or abs(dx) > (port.width() - left) // 3:

@@ -91,6 +91,9 @@ class FramePainter:
         assert scene.layout.season is not None
         for lane in scene.lanes_in_view():
             middle = scene.top((lane.line_y + lane.base_y) / 2)
+            if lane.content.id == scene.marked_lane:
+                tall = self.fonts.bold.height + self.fonts.small.height
+                p.fillRect(QRectF(2, middle - tall / 2 - 3, scene.left - 6, tall + 6), QColor(self.theme.good_tint))
             for face, text, ink, base in (
                 (self.fonts.bold, lane.content.title, self.theme.ink, middle - self.fonts.bold.descent),
                 (
@@ -110,6 +113,10 @@ class FramePainter:
             bottom = self.scene.top(self.scene.lanes[-1].bottom) if self.scene.lanes else self.scene.height
             self.p.setPen(QPen(QColor(self.theme.ink), 1.5))
             self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, min(bottom, self.scene.height)))
+        if self.scene.marked_day is not None:
+            x = self.scene.x(self.scene.marked_day)
+            self.p.setPen(QPen(QColor(self.theme.good), 2.0))
+            self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, self.scene.height))
 
     def today(self) -> None:
         """The word over its line."""

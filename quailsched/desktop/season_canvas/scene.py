@@ -43,6 +43,8 @@ class Scene:
     picked: Picked
     hovered: Picked
     ghosts: tuple[Ghost, ...] = ()
+    marked_day: date | None = None  # found by typing
+    marked_lane: str | None = None
     fits: tuple[tuple[date, date], ...] = ()  # while a batch is dragged: where the pointer lets it fit in everywhere
 
     def x(self, day: date) -> float:

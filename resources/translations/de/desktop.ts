@@ -96,6 +96,10 @@
    <translation>&amp;Hof</translation>
   </message>
   <message>
+   <source>&amp;Find…</source>
+   <translation>&amp;Suchen …</translation>
+  </message>
+  <message>
    <source>&amp;Fit the season</source>
    <translation>Saison ein&amp;passen</translation>
   </message>
@@ -106,6 +110,10 @@
   <message>
    <source>&amp;From</source>
    <translation>&amp;Herkunft</translation>
+  </message>
+  <message>
+   <source>&amp;Go to a day…</source>
+   <translation>Zu einem &amp;Tag …</translation>
   </message>
   <message>
    <source>&amp;Heat sources</source>
@@ -280,6 +288,22 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
 &lt;p&gt;Strg+Z nimmt jeden Schritt zurück, auch morgen noch. Was du zuerst siehst, ist ein Beispiel; ändere darin, was du willst.&lt;/p&gt;</translation>
   </message>
   <message>
+   <source>A &amp;month in view</source>
+   <translation>Einen &amp;Monat zeigen</translation>
+  </message>
+  <message>
+   <source>A &amp;week in view</source>
+   <translation>Eine &amp;Woche zeigen</translation>
+  </message>
+  <message>
+   <source>A &amp;year in view</source>
+   <translation>Ein &amp;Jahr zeigen</translation>
+  </message>
+  <message>
+   <source>A batch, a place or a day, by typing</source>
+   <translation>Ein Satz, ein Platz oder ein Tag, durch Tippen</translation>
+  </message>
+  <message>
    <source>A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells.</source>
    <translation>Ein Klick sortiert nach dieser Spalte, ebenso Strg+Auf oder Strg+Ab in einer ihrer Zellen.</translation>
   </message>
@@ -298,6 +322,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>A grown-up: may do what needs knives</source>
    <translation>Erwachsen: darf, was Messer braucht</translation>
+  </message>
+  <message>
+   <source>A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)</source>
+   <translation>Ein Name, oder ein Tag wie 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover (Strg+F)</translation>
   </message>
   <message>
    <source>A setter, hatcher, cabinet, brooder or pen</source>
@@ -384,6 +412,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alle Engpässe des Versuchs</translation>
   </message>
   <message>
+   <source>All days: birds in grey, clashes in red. The frame is what is in view: push it, or pull an edge</source>
+   <translation>Alle Tage: Vögel in Grau, Engpässe in Rot. Der Rahmen ist, was zu sehen ist: schieben, oder an einem Rand ziehen</translation>
+  </message>
+  <message>
+   <source>All days; left and right move what is in view, plus and minus zoom</source>
+   <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
+  </message>
+  <message>
    <source>Another name for the trial</source>
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
@@ -450,6 +486,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Brooder: heated floor for chicks</source>
    <translation>Aufzuchtbox: geheizte Fläche für Küken</translation>
+  </message>
+  <message>
+   <source>By typing it: 12 Apr, in 3 weeks, week 15</source>
+   <translation>Durch Tippen: 12. Apr, in 3 Wochen, Woche 15</translation>
   </message>
   <message>
    <source>Cabinet: setter and hatcher in one</source>
@@ -642,6 +682,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Figures</source>
    <translation>Richtwerte</translation>
+  </message>
+  <message>
+   <source>Find a batch, a place or a day</source>
+   <translation>Einen Satz, einen Platz oder einen Tag suchen</translation>
+  </message>
+  <message>
+   <source>Find a batch, place or day…</source>
+   <translation>Satz, Platz oder Tag suchen …</translation>
   </message>
   <message>
    <source>First day, {number}</source>
@@ -913,7 +961,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Next set</source>
-   <translation>Nächstes Einlegen</translation>
+   <translation>Einlegen</translation>
   </message>
   <message>
    <source>Ni&amp;ghts</source>
@@ -1022,6 +1070,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Out on</source>
    <translation>Hinaus am</translation>
+  </message>
+  <message>
+   <source>Overview of the season</source>
+   <translation>Überblick über die Saison</translation>
   </message>
   <message>
    <source>Pen: fixed, for feathered birds</source>
@@ -1200,6 +1252,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Verhindert den Plan</translation>
   </message>
   <message>
+   <source>T&amp;hree years in view</source>
+   <translation>&amp;Drei Jahre zeigen</translation>
+  </message>
+  <message>
    <source>Take acceptance back</source>
    <translation>Nicht mehr hinnehmen</translation>
   </message>
@@ -1266,6 +1322,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>This is an example. Farm › New farm begins your own; F1 tells how.</source>
    <translation>Dies ist ein Beispiel. Hof › Neuer Hof beginnt den eigenen; F1 sagt wie.</translation>
+  </message>
+  <message>
+   <source>Three m&amp;onths in view</source>
+   <translation>Drei M&amp;onate zeigen</translation>
   </message>
   <message>
    <source>Try changes beside the plan</source>
@@ -1512,6 +1572,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>gezählt am</translation>
   </message>
   <message>
+   <source>day {number} of {batch}: {day}</source>
+   <translation>Tag {number} von {batch}: {day}</translation>
+  </message>
+  <message>
    <source>empty</source>
    <translation>leer</translation>
   </message>
@@ -1636,6 +1700,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>noch nicht</translation>
   </message>
   <message>
+   <source>nothing of that name, and no day</source>
+   <translation>nichts mit diesem Namen, und kein Tag</translation>
+  </message>
+  <message>
    <source>old eggs</source>
    <translation>alte Eier</translation>
   </message>
@@ -1720,6 +1788,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>gedacht</translation>
   </message>
   <message>
+   <source>today</source>
+   <translation>heute</translation>
+  </message>
+  <message>
+   <source>tomorrow</source>
+   <translation>morgen</translation>
+  </message>
+  <message>
    <source>too few birds</source>
    <translation>zu wenige Vögel</translation>
   </message>
@@ -1752,6 +1828,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>zwei Alter</translation>
   </message>
   <message>
+   <source>week</source>
+   <translation>Woche</translation>
+  </message>
+  <message>
+   <source>weeks</source>
+   <translation>Wochen</translation>
+  </message>
+  <message>
+   <source>yesterday</source>
+   <translation>gestern</translation>
+  </message>
+  <message>
    <source>young person</source>
    <translation>jung</translation>
   </message>
@@ -1778,6 +1866,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{batch}, place</source>
    <translation>{batch}, Platz</translation>
+  </message>
+  <message>
+   <source>{batch}, {number}, {day}</source>
+   <translation>{batch}, {number}, {day}</translation>
   </message>
   <message>
    <source>{batch}: {birds}, {age} old, {stage}</source>

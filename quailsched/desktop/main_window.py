@@ -112,6 +112,7 @@ class MainWindow(QMainWindow):
         canvas.place_opened.connect(self.change_place)
         canvas.nudged.connect(self.nudge)
         canvas.change_asked.connect(self.take_change)
+        canvas.remove_asked.connect(self.remove)
         self.season.clashes_counted.connect(self.top.show_clashes)
         canvas.picked.connect(self._enable)
         table = self.season.table

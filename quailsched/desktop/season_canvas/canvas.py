@@ -9,19 +9,23 @@ from datetime import date
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
 )
-from PySide6.QtWidgets import QToolTip, QWidget
+from PySide6.QtWidgets import QMenu, QToolTip, QWidget
 
 from quailsched.desktop.season_canvas import keys
 from quailsched.desktop.season_canvas.drag_session import DragSession
 from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
 from quailsched.desktop.season_canvas.lanes import Grouping
+from quailsched.desktop.season_canvas.layout import layout_of
+from quailsched.desktop.season_canvas.menu import fill
 from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
 from quailsched.desktop.season_canvas.port import SeasonPort
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.edits.change import Change
 from quailsched.farm.units import count_text
 from quailsched.report.clashes import told_sentence
 from quailsched.season.clash import Clash
@@ -37,7 +41,8 @@ class SeasonCanvas(SeasonPort):
     batch_opened = Signal(str)  # batch id
     place_opened = Signal(str)  # place id
     nudged = Signal(str, int)  # batch id, days
-    change_asked = Signal(object)  # Change, from a drag
+    change_asked = Signal(object)  # Change, from a drag or the menu
+    remove_asked = Signal(str)  # batch id
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(today, parent)
@@ -171,6 +176,35 @@ class SeasonCanvas(SeasonPort):
             self.batch_opened.emit(hit.batch_id)
         elif at.x() < scene.left and lane is not None:
             (self.place_opened if lane.content.place is not None else self.batch_opened).emit(lane.content.id)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """By the right button of the mouse what is under it; by the key what is picked."""
+        if event.reason() is QContextMenuEvent.Reason.Mouse:
+            hit = self.scene().hit(event.pos().x(), event.pos().y())
+            self.pick(hit if hit.batch_id is not None else self._picked)
+        menu = self.menu()
+        if menu is not None:
+            menu.exec(event.globalPos())
+
+    def menu(self) -> QMenu | None:
+        """What can be done with the batch that is picked; None if none is."""
+        batch_id = self._picked.batch_id
+        if batch_id is None or self._now is None:
+            return None
+        made = QMenu(self)
+        made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        made.setToolTipsVisible(True)
+        made.addAction(say("Change…"), lambda: self.batch_opened.emit(batch_id))
+        made.addAction(say("Remove…"), lambda: self.remove_asked.emit(batch_id))
+        made.addSeparator()
+        bands = [band for lane in layout_of(self._now.season, (), Grouping.BATCHES).lanes if lane.id == batch_id
+                 for band in lane.bands.items]  # fmt: skip
+        fill(made, self._now, batch_id, bands, self.today, self.ask)
+        return made
+
+    def ask(self, change: Change) -> None:
+        """Ask for a change that the keeper has chosen."""
+        self.change_asked.emit(change)
 
     def leaveEvent(self, event: QEvent) -> None:
         self._set_hovered(Picked())

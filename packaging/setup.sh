@@ -77,7 +77,7 @@ prepare_system() {
         # Unquoted: one word a package.
         install_packages $packages
     elif [ -n "$missing" ]; then
-        say "The window may not open: these system libraries are missing (your system's own packages have them):"
+        say "Windows and pictures may fail: these system libraries are missing (your system's own packages have them):"
         printf '%s\n' "$missing" | awk '{ print "    " $1 }' >&2
     fi
     if ! $have_packages && ! find_python >/dev/null; then

@@ -50,12 +50,13 @@ def _day(text: str) -> date:
     return day
 
 
-def _count(most: int) -> Callable[[str], int]:
+def _count(most: int, least: int = 1) -> Callable[[str], int]:
     def read(text: str) -> int:
         # Python reads no number of more than 4,300 digits.
         is_number = text.isascii() and text.isdigit() and len(text) <= 9
-        if not is_number or not 1 <= int(text) <= most:
-            raise argparse.ArgumentTypeError(f"“{text}” cannot be used; a whole number from 1 to {most} is accepted")
+        if not is_number or not least <= int(text) <= most:
+            accepted = f"a whole number from {least} to {most} is accepted"
+            raise argparse.ArgumentTypeError(f"“{text}” cannot be used; {accepted}")
         return int(text)
 
     return read
@@ -67,6 +68,24 @@ def _kind(text: str) -> str:
     if text not in handbook():
         raise argparse.ArgumentTypeError(f"“{text}” is no kind; one of {', '.join(handbook())} is accepted")
     return text
+
+
+def _paper(text: str) -> object:
+    from quailsched.desktop.paper.papers import Paper
+
+    for paper in Paper:
+        if text.lower() == paper.lower():
+            return paper
+    raise argparse.ArgumentTypeError(f"“{text}” is no paper that is known; one of {', '.join(Paper)} is accepted")
+
+
+def _picture_name(text: str) -> Path:
+    from quailsched.desktop.paper.papers import ENDINGS
+
+    if Path(text).suffix.lower() not in ENDINGS:
+        accepted = f"a name that ends in {', '.join(ENDINGS[:-1])} or {ENDINGS[-1]} is accepted"
+        raise argparse.ArgumentTypeError(f"“{text}” cannot be used; {accepted}")
+    return Path(text)
 
 
 def _want(text: str) -> tuple[object, int]:
@@ -136,6 +155,8 @@ def parser() -> argparse.ArgumentParser:
     sub = word("calendar", "write a calendar file", json=False, since="the day that it is made for (today)")
     sub.add_argument("--out", type=Path, required=True, metavar="X.ics", help="the calendar file")
     sub.add_argument("--alarms", action="store_true", help="ring for what cannot wait")
+    text = "the season on one page or as a picture, or a sheet of chores to tick"
+    _add_picture(word("picture", text, json=False, since="as it is on this day (today)"))
     sub = word("figures", "every figure of husbandry with its source", file="")
     sub.add_argument("kind", nargs="?", type=_kind, metavar="KIND", help="one kind only")
     sub.add_argument("--farm", type=Path, metavar="FILE", help="with the figures that this farm replaces")
@@ -149,8 +170,21 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
+def _add_picture(sub: argparse.ArgumentParser) -> None:
+    from quailsched.desktop.paper.papers import LEAST_WEEKS, MOST_SHARP, MOST_WEEKS
+
+    sub.add_argument("--out", type=_picture_name, required=True, metavar="X.pdf|png|svg", help="the file")
+    sub.add_argument(
+        "--paper", type=_paper, metavar="A4|A3|Letter", help="of a PDF (A4; Letter for a farm in US units)"
+    )
+    sub.add_argument("--sharp", type=_count(MOST_SHARP), metavar="N", help="dots to a pixel of a PNG, each way (1)")
+    sub.add_argument("--chores", action="store_true", help="the chores instead, each with a box to tick, as a PDF")
+    weeks = _count(MOST_WEEKS, LEAST_WEEKS)
+    sub.add_argument("--weeks", type=weeks, metavar="N", help=f"how many weeks of chores ({LEAST_WEEKS})")
+
+
 WORDS = (
-    *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "figures"),
+    *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "picture", "figures"),
     *("export", "import"),
 )
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
+from quailsched.desktop.paper.papers import LEAST_WEEKS, usual_paper
 from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
@@ -31,6 +32,7 @@ from quailsched.season.severity import acceptance_of, open_clashes
 from quailsched.session.farms import export_farm, home_example, import_farm, make_example, open_farm
 from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import data_dir
+from quailsched.session.pictures import give_picture
 from quailsched.session.sharing import give_calendar
 
 
@@ -136,6 +138,45 @@ def calendar(words: argparse.Namespace, today: date) -> int:
     count = give_calendar(open_farm(words.file), words.out, words.since or today, alarms=words.alarms)
     print(f"{count} chores are in {words.out}.")
     return 0
+
+
+def picture(words: argparse.Namespace, today: date) -> int:
+    """The season, or its chores, as a file of the sort that the name ends in."""
+    ending = words.out.suffix.lower()
+    _require_together(words, ending)
+    opened, since = open_farm(words.file), words.since or today
+    from quailsched.desktop.paper.chore_sheet import ChoreSheet
+    from quailsched.desktop.paper.give import season_file, without_window
+    from quailsched.desktop.paper.pages import pdf_of
+    from quailsched.desktop.paper.season_page import SeasonPage
+
+    app = without_window()
+    farm, paper = opened.farm, words.paper or usual_paper(opened.farm.settings.units)
+    if words.chores:
+        sheet = ChoreSheet(opened.season, since, today, words.weeks or LEAST_WEEKS)
+        data, what = pdf_of(sheet, paper), f"{farm.settings.name}, {sheet.about},"
+    else:
+        page = SeasonPage(opened.checked, since, today)
+        data, what = season_file(page, ending, paper, words.sharp or 1), page.title
+    del app
+    give_picture(words.out, data)
+    print(f"{what} is in {words.out}.")
+    return 0
+
+
+def _require_together(words: argparse.Namespace, ending: str) -> None:
+    """What is asked for goes together, or FarmError tells what does not."""
+    faults = []
+    if words.chores and ending != ".pdf":
+        faults.append(Fault("--out", str(words.out), "with --chores a name that ends in .pdf is accepted"))
+    if words.weeks is not None and not words.chores:
+        faults.append(Fault("--weeks", words.weeks, "it is accepted together with --chores"))
+    if words.paper is not None and ending != ".pdf":
+        faults.append(Fault("--paper", str(words.paper), "it is accepted for a .pdf"))
+    if words.sharp is not None and ending != ".png":
+        faults.append(Fault("--sharp", words.sharp, "it is accepted for a .png"))
+    if faults:
+        raise FarmError(faults)
 
 
 def figures(words: argparse.Namespace, today: date) -> int:

@@ -33,6 +33,8 @@ COMMANDS = (
         "Write every chore into a file that phones and calendars read",
         True,
     ),
+    Command("print_out", "&Print…", "&Farm", "", "The season on one page, or the chores of the coming weeks to tick"),
+    Command("save_picture", "&Save a picture…", "&Farm", "", "The whole season as a page, a picture or a drawing"),
     Command("export_document", "E&xport everything…", "&Farm", "", "Write the whole farm as one JSON document"),
     Command("import_document", "&Import a document…", "&Farm", "", "Make a farm file from an exported document"),
     Command("close", "&Quit", "&Farm", "Ctrl+Q", "", True),

@@ -27,7 +27,7 @@ class FileCommands:
         name, is_given = QInputDialog.getText(self._window, say("New farm"), say("What is your farm called?"))
         if not is_given or not name.strip():
             return
-        path = self._ask_new_file(say("Keep the farm in"), f"{name.strip()}.quail", say(_FARM_FILES), ".quail")
+        path = self.ask_new_file(say("Keep the farm in"), f"{name.strip()}.quail", say(_FARM_FILES), ".quail")
         if path is not None:
             self._window.attempt(
                 lambda: self._window.show_farm(make_farm(path, name, self._window.opened.farm.settings.units))
@@ -43,7 +43,7 @@ class FileCommands:
 
     def write_calendar(self) -> None:
         name = f"{self._window.opened.plan.settings.name}.ics"
-        path = self._ask_new_file(say("Write the calendar to"), name, say("Calendars (*.ics)"), ".ics")
+        path = self.ask_new_file(say("Write the calendar to"), name, say("Calendars (*.ics)"), ".ics")
         if path is not None:
             self._window.attempt(lambda: self._calendar_to(path))
 
@@ -56,7 +56,7 @@ class FileCommands:
 
     def export_document(self) -> None:
         name = f"{self._window.opened.plan.settings.name}.json"
-        path = self._ask_new_file(say("Export everything to"), name, say("Documents (*.json)"), ".json")
+        path = self.ask_new_file(say("Export everything to"), name, say("Documents (*.json)"), ".json")
         if path is not None:
             self._window.attempt(lambda: export_farm(self._window.opened, path))
 
@@ -67,11 +67,12 @@ class FileCommands:
         if not chosen:
             return
         document = Path(chosen)
-        path = self._ask_new_file(say("Keep the farm in"), f"{document.stem}.quail", say(_FARM_FILES), ".quail")
+        path = self.ask_new_file(say("Keep the farm in"), f"{document.stem}.quail", say(_FARM_FILES), ".quail")
         if path is not None:
             self._window.attempt(lambda: self._window.show_farm(import_farm(document, path)))
 
-    def _ask_new_file(self, title: str, name: str, kinds: str, ending: str) -> Path | None:
+    def ask_new_file(self, title: str, name: str, kinds: str, ending: str) -> Path | None:
+        """Where something new is to be written; ``ending`` is put after a name that has none. None if nowhere."""
         chosen, _ = QFileDialog.getSaveFileName(self._window, title, str(Path.home() / name), kinds)
         if not chosen:
             return None

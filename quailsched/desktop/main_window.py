@@ -31,6 +31,7 @@ from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.labels import as_it_is, on_button
 from quailsched.desktop.language_commands import LanguageCommands
 from quailsched.desktop.next_set.view import NextSetView
+from quailsched.desktop.paper_commands import PaperCommands
 from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
@@ -44,6 +45,7 @@ from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Batch
 from quailsched.planner.ways_out import WayOut
+from quailsched.report.season_name import season_name
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember, remembered
@@ -77,12 +79,13 @@ class MainWindow(QMainWindow):
             self.stack.addWidget(view)
         self.stage = Stage(self.stack)
         self.colours, self.trials, self.looks = ColourCommands(self), TrialCommands(self), ViewCommands(self)
+        self.paper = PaperCommands(self)
         self.find_box = FindBox(lambda: self.opened.farm, today)
         self.top.put_in(self.find_box)
         self._lay_out()
         self.actions_by_name = make_actions(
             *(self, self.files, self.clashes, self.trials, self.colours, self.season),
-            *(self.looks, LanguageCommands(self), HelpCommands(self)),
+            *(self.looks, self.paper, LanguageCommands(self), HelpCommands(self)),
         )
         self._connect()
         self.show_view(SEASON)
@@ -149,10 +152,8 @@ class MainWindow(QMainWindow):
         farm = self.opened.farm
         clashes = self.opened.checked.since(self.today)
         self.season.show_season(self.opened.checked, clashes, self._ghosts())
-        this_year = self.today.year
-        first = min((batch.start.year for batch in farm.batches if batch.start.year >= this_year), default=this_year)
         self.top.farm_name.setText(farm.settings.name)
-        self.top.season_name.setText(f"season {first}")
+        self.top.season_name.setText(season_name(farm, self.today))
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
         if self.stack.currentIndex() == NEXT_SET:
             self.next_set.work_out()

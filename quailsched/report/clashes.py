@@ -35,7 +35,8 @@ TITLES = {
     "dark": "Days too short in {place}",
 }
 
-_GROUPS = {Severity.STOPS.value: "Stop the plan", Severity.WATCH.value: "To watch", "accepted": "Accepted"}
+ACCEPTED = "Accepted"
+_GROUPS = {Severity.STOPS.value: "Stop the plan", Severity.WATCH.value: "To watch", "accepted": ACCEPTED}
 
 
 def title_of(farm: Farm, clash: Clash) -> str:

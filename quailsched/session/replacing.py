@@ -20,7 +20,14 @@ class Sort(NamedTuple):
 CALENDAR: Final = Sort("calendar", re.compile(rb"\s*BEGIN:VCALENDAR"))
 # Export writes the format first. Another JSON file may be somebody's only copy of something.
 DOCUMENT: Final = Sort("exported farm", re.compile(rb'\s*\{\s*"format"\s*:\s*"%s"' % FORMAT.encode()))
-_ENOUGH_BYTES = 256
+# Another PDF or picture may be somebody's only copy. A PDF names its maker in two bytes a letter.
+PICTURE: Final = Sort(
+    "page or picture by Quailsched",
+    re.compile(
+        rb"(%PDF-|\x89PNG|<\?xml).*(Quailsched|" + re.escape("Quailsched".encode("utf-16-be")) + rb")", re.DOTALL
+    ),
+)
+_ENOUGH_BYTES = 2048  # before its maker a PDF has its title, with the names of a farm and a trial
 
 
 def require_replaceable(path: Path, sort: Sort) -> None:

@@ -156,6 +156,14 @@ def test_words_that_open_no_window_need_no_window_libraries(copy: Copy) -> None:
     assert copy.installed() == ["venv", "pip"]
 
 
+def test_a_picture_gets_the_libraries_that_draw_and_none_for_a_screen(copy: Copy) -> None:
+    copy.start("picture", "x.quail", "--out", "x.pdf", LACKING="libGL.so.1 libxcb-cursor.so.0")
+    update, install, *rest = copy.installed()
+    assert update == "apt-get -q update"
+    assert install.endswith(" libgl1")
+    assert rest == ["venv", "pip"]
+
+
 def test_without_a_screen_no_window_library_is_installed(copy: Copy) -> None:
     copy.start(LACKING="libGL.so.1")
     assert copy.installed() == ["venv", "pip"]

@@ -30,6 +30,38 @@ class Face:
             wide = self._widths[text] = self._metrics.horizontalAdvance(text)
         return wide
 
+    def lines(self, text: str, room: float, most: int = 1000) -> list[str]:
+        """``text`` in at most ``most`` lines of ``room`` pixels, broken between words; what is left is three dots.
+
+        Only a word that is wider than a line is broken in itself.
+        """
+        lines = [""]
+        for word in text.split():
+            longer = f"{lines[-1]} {word}".lstrip()
+            if self.width(longer) <= room:
+                lines[-1] = longer
+                continue
+            *whole, rest = self._pieces(word, room)
+            lines += [*whole, rest]
+        lines = [line for line in lines if line]
+        if len(lines) <= most:
+            return lines
+        return [*lines[: most - 1], self._shortened(lines[most - 1], room)]
+
+    def _pieces(self, word: str, room: float) -> list[str]:
+        pieces = [""]
+        for letter in word:
+            if pieces[-1] and self.width(pieces[-1] + letter) > room:
+                pieces.append("")
+            pieces[-1] += letter
+        return pieces
+
+    def _shortened(self, line: str, room: float) -> str:
+        """As many words, or letters of the only word, of ``line`` as leave room for three dots."""
+        while line and self.width(f"{line} …") > room:
+            line = line.rsplit(" ", 1)[0] if " " in line else line[:-1]
+        return f"{line} …".lstrip()
+
     def draw(self, painter: QPainter, x: float, base: float, text: str) -> None:
         """``text`` from a point of its base line, in the colour of the pen."""
         laid_out = self._texts.get(text)

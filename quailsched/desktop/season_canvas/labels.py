@@ -21,6 +21,7 @@ from quailsched.desktop.season_canvas.scale import TimeScale
 
 _APART = 640.0  # pixels between two names in one long band, so that one is always in view
 _MOST_DIGITS = 3
+_CLASH_DAYS_PX = 90.0  # what a clash's days take at most
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -49,12 +50,16 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class Ground:
-    """What places depend on beside the bands: the lane, days to pixels, the line of today, the faces."""
+    """What places depend on beside the bands: the lane, days to pixels, the line of today, the faces.
+
+    ``view``: how many pixels from the first day on are seen; None where it can be scrolled.
+    """
 
     lane: Lane
     scale: TimeScale
     today: date
     fonts: Fonts
+    view: float | None = None
 
     def is_like(self, other: Ground) -> bool:
         """Whether a band that is the same in both has its name in the same place."""
@@ -63,6 +68,7 @@ class Ground:
             and self.scale == other.scale
             and self.today == other.today
             and self.fonts is other.fonts
+            and self.view == other.view
         )
 
 
@@ -157,6 +163,7 @@ class _Placing:
         self._line_y, self._base_y = self._lane.line_y - self._lane.top, self._lane.base_y - self._lane.top
         self._per_load = (self._base_y - self._line_y) / max(self._lane.content.room, 1)
         self._today_x = ground.scale.x(ground.today)
+        self._view = ground.view
         self._taken = taken
         self._boxes: dict[tuple[Band, float], QRectF] = {}
 
@@ -209,6 +216,8 @@ class _Placing:
     def _over_line(self, band: Band, text: str) -> tuple[Label, ...]:
         """``text`` over the line, where no clash stands there."""
         near = timedelta(days=7)
+        if self._view is not None:  # far out, the days of a clash are wider than a week
+            near = max(near, timedelta(days=_CLASH_DAYS_PX / self._scale.day_px))
         if self._lane.content.place is None or self._lane.content.overs.within(band.start - near, band.end + near):
             return ()
         return self._outside(band, self._scale.x(band.start) + 2, self._line_y - 3, text, is_over_line=True)
@@ -241,7 +250,9 @@ class _Placing:
         return self._scale.day(left), self._scale.day(right) + timedelta(days=1)
 
     def _is_free(self, rect: QRectF) -> bool:
-        """Whether no band and no other name stands in ``rect``."""
+        """Whether ``rect`` is in view, and no band and no other name stands in it."""
+        if self._view is not None and not 0 <= rect.left() < rect.right() <= self._view:
+            return False
         first, end = self._days(rect.left(), rect.right())
         return not any(rect.intersects(one) for one in self._taken) and not any(
             rect.intersects(self._rect(piece))
@@ -253,6 +264,10 @@ class _Placing:
         left, right = self._scale.x(piece.start), self._scale.x(piece.end)
         top, bottom = self._y(piece.high), self._y(piece.low)
         return QRectF(left, top, right - left, bottom - top)
+
+    def _x_in_view(self, day: date) -> float:
+        x = self._scale.x(day)
+        return x if self._view is None else min(max(x, 0.0), self._view)
 
     def _y(self, load: int) -> float:
         """How far below the top of the lane ``load`` ends; no higher than the line."""
@@ -268,9 +283,9 @@ class _Placing:
         for piece in band.pieces:
             top, bottom = self._y(piece.high), self._y(piece.low)
             if run is not None and min(bottom, run[3]) - max(top, run[2]) >= high:
-                run = (run[0], self._scale.x(piece.end), max(top, run[2]), min(bottom, run[3]))
+                run = (run[0], self._x_in_view(piece.end), max(top, run[2]), min(bottom, run[3]))
             elif bottom - top >= high:
-                run = (self._scale.x(piece.start), self._scale.x(piece.end), top, bottom)
+                run = (self._x_in_view(piece.start), self._x_in_view(piece.end), top, bottom)
             else:
                 run = None
             if run is not None and (widest is None or run[1] - run[0] > widest[1] - widest[0]):

@@ -36,13 +36,8 @@ class SeasonPainter:
         scene, p = self.scene, self.p
         p.fillRect(QRectF(0, 0, scene.width, scene.height), QColor(self.theme.paper))
         p.setRenderHint(_SMOOTH)
-        p.save()
-        p.setClipRect(
-            QRectF(scene.left, scene.head, scene.width - scene.left, scene.height - scene.head),
-            Qt.ClipOperation.IntersectClip,
-        )
-        self._lanes()
-        p.restore()
+        with self.pens.clipped(QRectF(scene.left, scene.head, scene.width - scene.left, scene.height - scene.head)):
+            self._lanes()
         self._frame.head()
         self._frame.names()
         self._frame.today()
@@ -83,12 +78,10 @@ class SeasonPainter:
         scene, p = self.scene, self.p
         left, right = max(scene.x(closed.start), scene.left - 20), min(scene.x(closed.end), scene.width + 20)
         rect = QRectF(left, scene.top(lane.line_y), right - left, lane.base_y - lane.line_y)
-        p.save()
-        p.setClipRect(rect, Qt.ClipOperation.IntersectClip)
-        if not closed.is_clean_out:
-            p.fillRect(rect, QColor(self.theme.shut))
-        self.pens.hatch(rect, QColor(self.theme.shut_line), 8.0, 1.2, leaning=-1, dotted=closed.is_clean_out)
-        p.restore()
+        with self.pens.clipped(rect):
+            if not closed.is_clean_out:
+                p.fillRect(rect, QColor(self.theme.shut))
+            self.pens.hatch(rect, QColor(self.theme.shut_line), 8.0, 1.2, leaning=-1, dotted=closed.is_clean_out)
 
     def _closed_words(self, lane: Lane, closed: Closed) -> None:
         """Why a place is out of use, where that is not told in a word each time; left out rather than cut."""

@@ -62,11 +62,9 @@ class ClashPainter:
         for over in overs:
             top, line = scene.top(lane.y(over.total)), scene.top(lane.line_y)
             rect = QRectF(scene.x(over.start), top, scene.x(over.end) - scene.x(over.start), line - top)
-            p.save()
-            p.setClipRect(rect, Qt.ClipOperation.IntersectClip)
-            p.fillRect(rect, QColor(self.theme.clash_tint))
-            self.pens.hatch(rect, QColor(self.theme.clash), 7.0, 2.6, leaning=1)
-            p.restore()
+            with self.pens.clipped(rect):
+                p.fillRect(rect, QColor(self.theme.clash_tint))
+                self.pens.hatch(rect, QColor(self.theme.clash), 7.0, 2.6, leaning=1)
         self._overflow_outline(lane, overs)
 
     def _overflow_outline(self, lane: Lane, overs: Sequence[Over]) -> None:

@@ -9,6 +9,8 @@ from functools import lru_cache
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPen
 
+from quailsched.desktop.season_canvas.fonts import Fonts
+from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import Tick, TimeScale, month_ticks, uncrossed, week_ticks
@@ -22,6 +24,9 @@ def _grid_days(scale: TimeScale, first: date, end: date) -> tuple[tuple[date, ..
     """The Mondays and the first days of months that get a line."""
     weeks, months = week_ticks(scale, first, end, 26), month_ticks(scale, first, end, 80)
     return tuple(tick.day for tick in weeks), tuple(tick.day for tick in months)
+
+
+_BESIDE_NAMES = 22  # pixels, before and after a name together
 
 
 class FramePainter:
@@ -42,11 +47,13 @@ class FramePainter:
 
     def head(self) -> None:
         """Months with their names, and Mondays with their days."""
+        scene = self.scene
+        if self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head - 2)):
+            with self.pens.clipped(QRectF(scene.left, 0, scene.width - scene.left, scene.head)):
+                self._months_and_days()
+
+    def _months_and_days(self) -> None:
         scene, p = self.scene, self.p
-        if not self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head - 2)):
-            return
-        p.save()
-        p.setClipRect(QRectF(scene.left, 0, scene.width - scene.left, scene.head), Qt.ClipOperation.IntersectClip)
         p.fillRect(QRectF(0, 0, scene.width, scene.head), QColor(self.theme.paper))
         first, last = scene.days()
         months = list(month_ticks(scene.scale, first, last, self.fonts.bold.width(f"{say('September')} 8")))
@@ -64,7 +71,6 @@ class FramePainter:
         for start, end in scene.fits:  # below the days: let go here, and everything has room
             left, right = scene.x(start), scene.x(end)
             p.fillRect(QRectF(left, scene.head - 4, right - left, 4), QColor(self.theme.good))
-        p.restore()
 
     def _month_names(self, months: Sequence[Tick], base: float) -> None:
         scene, face = self.scene, self.fonts.bold
@@ -81,30 +87,35 @@ class FramePainter:
 
     def names(self) -> None:
         """What the lanes stand for, at the left."""
-        scene, p = self.scene, self.p
+        scene = self.scene
         column = QRectF(0, scene.head, scene.left - 1, scene.height - scene.head)
         if not self.pens.is_dirty(column):
             return
-        p.save()
-        p.setClipRect(column, Qt.ClipOperation.IntersectClip)
-        p.fillRect(column, QColor(self.theme.paper))
+        with self.pens.clipped(column):
+            self.p.fillRect(column, QColor(self.theme.paper))
+            for lane in scene.lanes_in_view():
+                self._name(lane)
+
+    def _name(self, lane: Lane) -> None:
+        """The title over the middle of the lane, what there is below it; a title too wide for one line takes more."""
+        scene, bold, small = self.scene, self.fonts.bold, self.fonts.small
         assert scene.layout.season is not None
-        for lane in scene.lanes_in_view():
-            middle = scene.top((lane.line_y + lane.base_y) / 2)
-            if lane.content.id == scene.marked_lane:
-                tall = self.fonts.bold.height + self.fonts.small.height
-                p.fillRect(QRectF(2, middle - tall / 2 - 3, scene.left - 6, tall + 6), QColor(self.theme.good_tint))
-            for face, text, ink, base in (
-                (self.fonts.bold, lane.content.title, self.theme.ink, middle - self.fonts.bold.descent),
-                (
-                    self.fonts.small,
-                    subtitle(scene.layout.season, lane.content),
-                    self.theme.soft,
-                    middle + self.fonts.small.ascent + 1,
-                ),
-            ):
-                self.pens.text(face, QPointF(scene.left - 10 - face.width(text), base), text, ink)
-        p.restore()
+        room = scene.left - _BESIDE_NAMES + 1  # the width of the names is rounded
+        titles = bold.lines(lane.content.title, room, most=3)
+        below = small.lines(subtitle(scene.layout.season, lane.content), room, most=2)
+        middle = scene.top((lane.line_y + lane.base_y) / 2)
+        if lane.content.id == scene.marked_lane:
+            tall = len(titles) * bold.height + len(below) * small.height
+            plate = QRectF(2, middle - tall / 2 - 3, scene.left - 6, tall + 6)
+            self.p.fillRect(plate, QColor(self.theme.good_tint))
+        base = middle - (len(titles) - 1) * bold.height / 2 - bold.descent
+        for title in titles:
+            self.pens.text(bold, QPointF(scene.left - 10 - bold.width(title), base), title, self.theme.ink)
+            base += bold.height
+        base += bold.descent - bold.height + small.ascent + 1
+        for text in below:
+            self.pens.text(small, QPointF(scene.left - 10 - small.width(text), base), text, self.theme.soft)
+            base += small.height
 
     def today_line(self) -> None:
         """Over the bands, but under every word."""
@@ -140,6 +151,18 @@ class FramePainter:
             self.p.setPen(QPen(QColor(self.theme.good), 1.5))
             scene = self.scene
             self.p.drawRect(QRectF(scene.left, scene.head, scene.width - scene.left - 1, scene.height - scene.head - 1))
+
+
+def head_height(fonts: Fonts) -> float:
+    """The height of months and days."""
+    return fonts.plain.height * 3.4
+
+
+def names_width(season: Season | None, contents: Sequence[LaneContent], fonts: Fonts, least: float = 60.0) -> int:
+    """What the names of lanes take where each stands in one line; never less than ``least`` and what is beside."""
+    names = [fonts.bold.width(content.title) for content in contents]
+    below = [fonts.small.width(subtitle(season, content)) for content in contents] if season is not None else []
+    return round(max([*names, *below, least]) + _BESIDE_NAMES)
 
 
 def subtitle(season: Season, content: LaneContent) -> str:

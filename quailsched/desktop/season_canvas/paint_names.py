@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from PySide6.QtCore import QPointF
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QColor
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
@@ -21,8 +22,10 @@ class NamePainter:
 
     def names(self, lane: Lane, runs: Sequence[tuple[date, date]]) -> None:
         """The names that stand in a lane on the days of ``runs``."""
-        ground = Ground(lane, self.scene.scale, self.scene.today, self.pens.fonts)
-        labels = self._labels.of(ground, self.scene.layout.label, *self.scene.days())
+        scene = self.scene
+        view = scene.width - scene.left if self.pens.is_still else None
+        ground = Ground(lane, scene.scale, scene.today, self.pens.fonts, view)
+        labels = self._labels.of(ground, scene.layout.label, *scene.days())
         for label in self.pens.to_draw(labels, runs):
             x = self.x_in_view(label)
             if x is not None:
@@ -46,4 +49,8 @@ class NamePainter:
         batch_id, picked = label.band.batch_id, self.scene.picked.batch_id
         colour = self.theme.batch(self.scene.layout.numbers[batch_id])
         is_faded = picked is not None and picked != batch_id
+        if self.pens.is_still:
+            high = label.face.ascent * 0.8  # a band may be no higher than its letters
+            plate = QRectF(at.x() - 1, at.y() - high, label.face.width(label.text) + 2, high + 2)
+            self.p.fillRect(plate, QColor(colour.fill))
         self.pens.text(label.face, at, label.text, self.theme.ink if is_faded else colour.ink)

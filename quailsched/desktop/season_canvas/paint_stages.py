@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtCore import QLineF, QRectF
 from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
 
 from quailsched.desktop.season_canvas.geometry import Lane
@@ -52,19 +52,17 @@ class StagePainter:
     def _texture(self, band: Band, shape: QPolygonF, part: QRectF, stage: Stage, is_faded: bool) -> None:
         colour = self.theme.batch(self.scene.layout.numbers[band.batch_id])
         tint = mixed(colour.ink, colour.fill, 0.12 if is_faded else 0.3)
-        self.p.save()
         path = QPainterPath()
         path.addPolygon(shape)
-        self.p.setClipRect(part, Qt.ClipOperation.IntersectClip)
-        if shape.size() > 5:  # not a plain box
-            self.p.setClipPath(path, Qt.ClipOperation.IntersectClip)
-        if stage in _SLANTING:
-            self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
-            self.pens.hatch(part, tint, 7.0, 1.3, leaning=1)
-        else:
+        is_box = shape.size() <= 5
+        with self.pens.clipped(part) if is_box else self.pens.clipped(part, path):
+            if stage in _SLANTING:
+                self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
+                self.pens.hatch(part, tint, _SLANTING[stage], 1.3, leaning=1)
+                return
+            lines, steps = (self._upright, _UPRIGHT) if stage in _UPRIGHT else (self._level, _LEVEL)
             self.p.setPen(QPen(tint, 1.0))
-            self.p.drawLines(self._upright(part, _UPRIGHT[stage]) if stage in _UPRIGHT else self._level(part, stage))
-        self.p.restore()
+            self.p.drawLines(lines(part, steps[stage] * self.pens.grain))
 
     def _upright(self, part: QRectF, step: float) -> list[QLineF]:
         x = part.left() + (-part.left() - self.scene.dx) % step
@@ -74,11 +72,11 @@ class StagePainter:
             x += step
         return lines
 
-    def _level(self, part: QRectF, stage: Stage) -> list[QLineF]:
-        y, lines = part.bottom() - _LEVEL[stage] / 2, []
+    def _level(self, part: QRectF, step: float) -> list[QLineF]:
+        y, lines = part.bottom() - step / 2, []
         while y > part.top():
             lines.append(QLineF(part.left(), y, part.right(), y))
-            y -= _LEVEL[stage]
+            y -= step
         return lines
 
 

@@ -28,7 +28,7 @@ from quailsched.desktop.season_canvas.lanes import Grouping, Timed
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
 from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.paint import SeasonPainter
-from quailsched.desktop.season_canvas.paint_frame import subtitle
+from quailsched.desktop.season_canvas.paint_frame import head_height, names_width
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.desktop.season_canvas.scene import Picked, Scene
@@ -290,7 +290,7 @@ class SeasonPort(QAbstractScrollArea):
         return self._span()[1] + timedelta(days=14)
 
     def _head(self) -> float:
-        return self._fonts.plain.height * 3.4
+        return head_height(self._fonts)
 
     def _place(self) -> None:
         """Where the lanes lie; while a band is dragged, as they lay."""
@@ -300,11 +300,8 @@ class SeasonPort(QAbstractScrollArea):
             self._lanes = held
             return
         self._lanes = place_lanes(self._shown.lanes, self._fonts.plain.height, height)
-        season = self._shown.season
-        names = [self._fonts.bold.width(content.title) for content in self._shown.lanes]
-        below = [self._fonts.small.width(subtitle(season, content)) for content in self._shown.lanes] if season else []
         room = self.switch.sizeHint()
-        self._left_px = round(max([*names, *below, room.width() - 12.0]) + 22)
+        self._left_px = names_width(self._shown.season, self._shown.lanes, self._fonts, room.width() - 12.0)
         self.switch.setGeometry(4, round(self._head()) - room.height() - 4, room.width(), room.height())
 
     def _set_scale(self, scale: TimeScale) -> None:

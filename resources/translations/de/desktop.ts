@@ -172,6 +172,10 @@
    <translation>&amp;Voriger Engpass</translation>
   </message>
   <message>
+   <source>&amp;Print…</source>
+   <translation>&amp;Drucken …</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -182,6 +186,10 @@
   <message>
    <source>&amp;Rename…</source>
    <translation>&amp;Umbenennen …</translation>
+  </message>
+  <message>
+   <source>&amp;Save a picture…</source>
+   <translation>&amp;Bild speichern …</translation>
   </message>
   <message>
    <source>&amp;Season</source>
@@ -210,6 +218,10 @@
   <message>
    <source>&amp;Units</source>
    <translation>&amp;Einheiten</translation>
+  </message>
+  <message>
+   <source>&amp;Weeks of chores</source>
+   <translation>&amp;Wochen der Aufgaben</translation>
   </message>
   <message>
    <source>&amp;What it is</source>
@@ -320,12 +332,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einen Tag später</translation>
   </message>
   <message>
+   <source>A drawing, sharp at any size (*.svg)</source>
+   <translation>Eine Zeichnung, scharf in jeder Größe (*.svg)</translation>
+  </message>
+  <message>
    <source>A grown-up: may do what needs knives</source>
    <translation>Erwachsen: darf, was Messer braucht</translation>
   </message>
   <message>
    <source>A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)</source>
    <translation>Ein Name, oder ein Tag wie 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover (Strg+F)</translation>
+  </message>
+  <message>
+   <source>A page (*.pdf)</source>
+   <translation>Eine Seite (*.pdf)</translation>
+  </message>
+  <message>
+   <source>A picture (*.png)</source>
+   <translation>Ein Bild (*.png)</translation>
   </message>
   <message>
    <source>A setter, hatcher, cabinet, brooder or pen</source>
@@ -506,6 +530,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Cancel</source>
    <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <source>Caution:</source>
+   <translation>Vorsicht:</translation>
   </message>
   <message>
    <source>Chan&amp;ge what is picked…</source>
@@ -968,6 +996,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Nä&amp;chte</translation>
   </message>
   <message>
+   <source>No batch is planned yet. Add one (Change › Add a batch), and print this page again.</source>
+   <translation>Noch ist kein Satz geplant. Einen hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
+  </message>
+  <message>
    <source>No batches yet. Add places first, then the first eggs.</source>
    <translation>Noch keine Sätze. Erst Plätze hinzufügen, dann die ersten Eier.</translation>
   </message>
@@ -998,6 +1030,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Note</source>
    <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Nothing is due on these days.</source>
+   <translation>An diesen Tagen ist nichts zu tun.</translation>
+  </message>
+  <message>
+   <source>Nothing is due, as no batch is planned. Add one (Change › Add a batch), and print this sheet again.</source>
+   <translation>Nichts ist zu tun, denn kein Satz ist geplant. Einen hinzufügen (Ändern › Satz hinzufügen) und dieses Blatt noch einmal drucken.</translation>
   </message>
   <message>
    <source>Nothing is otherwise than in the plan yet.</source>
@@ -1076,6 +1116,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Überblick über die Saison</translation>
   </message>
   <message>
+   <source>P&amp;aper</source>
+   <translation>&amp;Papier</translation>
+  </message>
+  <message>
+   <source>Paper</source>
+   <translation>Papier</translation>
+  </message>
+  <message>
    <source>Pen: fixed, for feathered birds</source>
    <translation>Voliere: fest, für befiederte Vögel</translation>
   </message>
@@ -1102,6 +1150,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Places, people, batches and figures as tables</source>
    <translation>Plätze, Leute, Sätze und Richtwerte als Tabellen</translation>
+  </message>
+  <message>
+   <source>Print</source>
+   <translation>Drucken</translation>
   </message>
   <message>
    <source>Published</source>
@@ -1162,6 +1214,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Save</source>
    <translation>Speichern</translation>
+  </message>
+  <message>
+   <source>Save a picture</source>
+   <translation>Bild speichern</translation>
+  </message>
+  <message>
+   <source>Save as P&amp;DF…</source>
+   <translation>Als PD&amp;F speichern …</translation>
+  </message>
+  <message>
+   <source>Save as PDF</source>
+   <translation>Als PDF speichern</translation>
   </message>
   <message>
    <source>Say how many eggs go in and when. The route through your places is filled in, and where it goes wrong shows at once.</source>
@@ -1268,8 +1332,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Zurückgenommen: {label}.</translation>
   </message>
   <message>
+   <source>The &amp;chores, each with a box to tick</source>
+   <translation>Die &amp;Aufgaben, jede mit einem Kästchen zum Abhaken</translation>
+  </message>
+  <message>
    <source>The &amp;plan</source>
    <translation>Der &amp;Plan</translation>
+  </message>
+  <message>
+   <source>The &amp;season on one page</source>
+   <translation>Die &amp;Saison auf einer Seite</translation>
   </message>
   <message>
    <source>The plan and the trial side by side</source>
@@ -1282,6 +1354,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>The plan becomes as the trial is; undo takes it back</source>
    <translation>Der Plan wird, wie der Versuch ist; Zurücknehmen macht es ungeschehen</translation>
+  </message>
+  <message>
+   <source>The printer takes no pages; another printer, or a PDF file, is accepted.</source>
+   <translation>Der Drucker nimmt keine Seiten an; ein anderer Drucker oder eine PDF-Datei wird angenommen.</translation>
+  </message>
+  <message>
+   <source>The season is that of the trial “{trial}”, the chores are those of the plan.</source>
+   <translation>Die Saison ist die des Versuchs „{trial}“, die Aufgaben sind die des Plans.</translation>
+  </message>
+  <message>
+   <source>The season on one page, or the chores of the coming weeks to tick</source>
+   <translation>Die Saison auf einer Seite, oder die Aufgaben der nächsten Wochen zum Abhaken</translation>
   </message>
   <message>
    <source>The season with this batch as an outline; nothing is set yet</source>
@@ -1304,6 +1388,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Beide nebeneinander</translation>
   </message>
   <message>
+   <source>The whole season as a page, a picture or a drawing</source>
+   <translation>Die ganze Saison als Seite, Bild oder Zeichnung</translation>
+  </message>
+  <message>
    <source>The whole season in view</source>
    <translation>Die ganze Saison im Blick</translation>
   </message>
@@ -1318,6 +1406,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>There is no place for its first day: add {what} first.</source>
    <translation>Für seinen ersten Tag gibt es keinen Platz: erst {what} hinzufügen.</translation>
+  </message>
+  <message>
+   <source>There is nothing to show yet. Add your places (Change › Add a place): what holds the eggs, the brooder, the pen. Then add a batch (Change › Add a batch), and print this page again.</source>
+   <translation>Es gibt noch nichts zu zeigen. Die Plätze hinzufügen (Ändern › Platz hinzufügen): was die Eier hält, die Aufzuchtbox, die Voliere. Dann einen Satz hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
   </message>
   <message>
    <source>This is an example. Farm › New farm begins your own; F1 tells how.</source>
@@ -1382,6 +1474,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Ways out, each re-checked</source>
    <translation>Auswege, jeder neu geprüft</translation>
+  </message>
+  <message>
+   <source>Weeks of chores</source>
+   <translation>Wochen der Aufgaben</translation>
   </message>
   <message>
    <source>What</source>
@@ -1544,8 +1640,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>alle</translation>
   </message>
   <message>
+   <source>and {count} more</source>
+   <translation>und {count} weitere</translation>
+  </message>
+  <message>
    <source>and {number} more</source>
    <translation>und {number} weitere</translation>
+  </message>
+  <message>
+   <source>as on {day}, printed {printed}</source>
+   <translation>Stand {day}, gedruckt {printed}</translation>
   </message>
   <message>
    <source>at 10 days</source>
@@ -1558,6 +1662,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>birds brought in</source>
    <translation>hereingebrachte Vögel</translation>
+  </message>
+  <message>
+   <source>chores {days}</source>
+   <translation>Aufgaben {days}</translation>
   </message>
   <message>
    <source>cold nights</source>
@@ -1720,12 +1828,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>eigene Eier</translation>
   </message>
   <message>
+   <source>page {number} of {many}</source>
+   <translation>Seite {number} von {many}</translation>
+  </message>
+  <message>
    <source>pairs of age and value are accepted, such as 0:103 10:155 42:310</source>
    <translation>Paare aus Alter und Wert werden angenommen, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
    <source>past their day</source>
    <translation>überfällig</translation>
+  </message>
+  <message>
+   <source>printed {day}</source>
+   <translation>gedruckt {day}</translation>
   </message>
   <message>
    <source>processed</source>
@@ -1836,6 +1952,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wochen</translation>
   </message>
   <message>
+   <source>where</source>
+   <translation>wo</translation>
+  </message>
+  <message>
+   <source>who</source>
+   <translation>wer</translation>
+  </message>
+  <message>
    <source>yesterday</source>
    <translation>gestern</translation>
   </message>
@@ -1900,8 +2024,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{clash}, mehr</translation>
   </message>
   <message>
+   <source>{count} ahead, {accepted} more accepted</source>
+   <translation>{count} voraus, {accepted} weitere hingenommen</translation>
+  </message>
+  <message>
    <source>{count}. Left and right go through batches, up and down through clashes.</source>
    <translation>{count}. Links und rechts gehen durch die Sätze, hinauf und hinunter durch die Engpässe.</translation>
+  </message>
+  <message>
+   <source>{day}, continued</source>
+   <translation>{day}, Fortsetzung</translation>
   </message>
   <message>
    <source>{day}: {count} of {eggs}</source>
@@ -1914,6 +2046,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{field}, stay {number}</source>
    <translation>{field}, Aufenthalt {number}</translation>
+  </message>
+  <message>
+   <source>{file} cannot be written: a name that ends in {known} is accepted.</source>
+   <translation>{file} kann nicht geschrieben werden: ein Name, der auf {known} endet, wird angenommen.</translation>
   </message>
   <message>
    <source>{group}: {clashes}</source>
@@ -1958,6 +2094,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{tip}; beside these, {lived_with}</source>
    <translation>{tip}; außerdem {lived_with}</translation>
+  </message>
+  <message>
+   <source>{title} is in {file}.</source>
+   <translation>{title} ist in {file}.</translation>
+  </message>
+  <message>
+   <source>{title}: on its way to the printer.</source>
+   <translation>{title}: unterwegs zum Drucker.</translation>
   </message>
   <message>
    <source>{what}: not possible</source>

@@ -36,6 +36,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>season {year}</source>
+   <translation>Saison {year}</translation>
+  </message>
+  <message>
    <source>small change</source>
    <translation type="unfinished" />
   </message>

@@ -1,0 +1,95 @@
+"""The rows of a chore sheet: the heading of a day, and a chore with its box, place and people. How they are painted."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen
+
+from quailsched.chores.chore import Chore
+from quailsched.desktop.paper.lines import Block, Line, block, draw
+from quailsched.desktop.paper.sheet import ON_PAPER
+from quailsched.desktop.season_canvas.fonts import Fonts
+from quailsched.farm.units import day_text, weekday_text
+from quailsched.report.chores import able_text
+from quailsched.words import say
+
+_BOX: Final = 13.0
+_BESIDE_BOX: Final = 9.0
+_GAP: Final = 14.0
+_PAD: Final = 4.5
+_FOR_PLACE, _FOR_PEOPLE = 0.2, 0.16  # of the width
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """``words`` within ``height``; a heading stands on a band, a chore has a box and a line below it."""
+
+    words: Block
+    height: float
+    is_heading: bool
+
+    def paint(self, painter: QPainter, top: float, width: float) -> None:
+        if self.is_heading:
+            painter.fillRect(QRectF(0, top, width, self.height), QColor(ON_PAPER.lane))
+        else:
+            painter.setPen(QPen(QColor(ON_PAPER.ink), 1.2))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(QRectF(1.0, top + _PAD + 0.5, _BOX, _BOX))
+            painter.setPen(QPen(QColor(ON_PAPER.line), 0.8))
+            painter.drawLine(QLineF(0, top + self.height, width, top + self.height))
+        draw(painter, self.words.moved(0, top))
+
+
+class ChoreRows:
+    """Makes rows of one width."""
+
+    def __init__(self, fonts: Fonts, width: float) -> None:
+        self._fonts, self._width = fonts, width
+        self._text_x = _BOX + _BESIDE_BOX
+        self._place_x = width * (1 - _FOR_PLACE - _FOR_PEOPLE)
+        self._people_x = width * (1 - _FOR_PEOPLE)
+
+    def heading(self, day: date, near: date, is_continued: bool) -> Row:
+        """ "Tuesday 6 Apr"; and that it goes on, at the top of a page; what the columns are, at the right."""
+        face, small = self._fonts.bold, self._fonts.tiny
+        text = f"{weekday_text(day)} {day_text(day, near)}"
+        if is_continued:
+            text = say("{day}, continued", day=text)
+        base = 2 + face.ascent
+        lines = (
+            Line(face, text, ON_PAPER.ink, 6.0, base),
+            Line(small, say("where"), ON_PAPER.soft, self._place_x, base),
+            Line(small, say("who"), ON_PAPER.soft, self._people_x, base),
+        )
+        return Row(Block(lines, face.height), face.height + 4, is_heading=True)
+
+    def chore(self, chore: Chore, tells_caution: bool) -> Row:
+        """What, where, who; below it how, and the caution that belongs to it if ``tells_caution``."""
+        fonts, room = self._fonts, self._place_x - self._text_x - _GAP
+        title = block(fonts.small_bold, chore.title, ON_PAPER.ink, room, self._text_x, _PAD)
+        how = block(fonts.tiny, chore.how, ON_PAPER.soft, room, self._text_x, _PAD + title.height)
+        height = title.height + how.height
+        lines = [*title.lines, *how.lines]
+        if tells_caution and chore.caution:
+            caution = self._caution(chore.caution, room, _PAD + height)
+            lines += caution.lines
+            height += caution.height
+        place = block(
+            fonts.small, chore.place, ON_PAPER.ink, self._people_x - self._place_x - _GAP, self._place_x, _PAD
+        )
+        face = fonts.small if chore.able else fonts.small_bold
+        able = block(face, able_text(chore), ON_PAPER.ink, self._width - self._people_x, self._people_x, _PAD)
+        height = max(height, place.height, able.height, _BOX + 1)
+        return Row(Block((*lines, *place.lines, *able.lines), height), height + 2 * _PAD, is_heading=False)
+
+    def _caution(self, text: str, room: float, top: float) -> Block:
+        """The word before it in bold; the words after it stand beside it."""
+        fonts, word = self._fonts, say("Caution:")
+        wide = fonts.tiny_bold.width(f"{word}  ")
+        words = block(fonts.tiny, text, ON_PAPER.ink, room - wide, self._text_x + wide, top)
+        return Block((Line(fonts.tiny_bold, word, ON_PAPER.ink, self._text_x, words.lines[0].base), *words.lines),
+                     words.height)  # fmt: skip

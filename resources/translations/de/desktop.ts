@@ -448,6 +448,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
   <message>
+   <source>Another place</source>
+   <translation>Ein anderer Platz</translation>
+  </message>
+  <message>
    <source>April</source>
    <translation>April</translation>
   </message>
@@ -470,6 +474,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Back to the plan</source>
    <translation>Zurück zum Plan</translation>
+  </message>
+  <message>
+   <source>Batch</source>
+   <translation>Satz</translation>
   </message>
   <message>
    <source>Batch {batch}, {what}, {start}</source>
@@ -648,6 +656,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Eier</translation>
   </message>
   <message>
+   <source>Eggs or birds</source>
+   <translation>Eier oder Vögel</translation>
+  </message>
+  <message>
    <source>Empty if you do not want it checked</source>
    <translation>Leer, wenn es nicht geprüft werden soll</translation>
   </message>
@@ -796,6 +808,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wie &amp;sicher</translation>
   </message>
   <message>
+   <source>How many of {number} go to the other place?</source>
+   <translation>Wie viele von {number} kommen an den anderen Platz?</translation>
+  </message>
+  <message>
    <source>How sure</source>
    <translation>Wie sicher</translation>
   </message>
@@ -822,6 +838,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>In so many the next set has room, and enough birds</source>
    <translation>In so vielen hat das nächste Einlegen Platz und genug Vögel</translation>
+  </message>
+  <message>
+   <source>In {place}, {days}</source>
+   <translation>In {place}, {days}</translation>
   </message>
   <message>
    <source>Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell.</source>
@@ -918,6 +938,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Last day, {number}</source>
    <translation>Letzter Tag, {number}</translation>
+  </message>
+  <message>
+   <source>Leave a day earlier</source>
+   <translation>Einen Tag früher verlassen</translation>
+  </message>
+  <message>
+   <source>Leave a day later</source>
+   <translation>Einen Tag später verlassen</translation>
   </message>
   <message>
    <source>Left out – {sentence}</source>
@@ -1240,6 +1268,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Saison</translation>
   </message>
   <message>
+   <source>Season as a &amp;table, or drawn</source>
+   <translation>Saison als &amp;Tabelle oder gezeichnet</translation>
+  </message>
+  <message>
+   <source>Season as a table</source>
+   <translation>Saison als Tabelle</translation>
+  </message>
+  <message>
    <source>See it in the season</source>
    <translation>In der Saison ansehen</translation>
   </message>
@@ -1300,12 +1336,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Südlich des Äquators ist negativ</translation>
   </message>
   <message>
+   <source>Split over two places…</source>
+   <translation>Auf zwei Plätze teilen …</translation>
+  </message>
+  <message>
+   <source>Split {batch}</source>
+   <translation>{batch} teilen</translation>
+  </message>
+  <message>
    <source>Split {batch}: {count} of {number} go to {where}</source>
    <translation>{batch} teilen: {count} von {number} kommen nach {where}</translation>
   </message>
   <message>
    <source>Stage</source>
    <translation>Abschnitt</translation>
+  </message>
+  <message>
+   <source>Stages</source>
+   <translation>Abschnitte</translation>
   </message>
   <message>
    <source>Start a trial</source>
@@ -1358,6 +1406,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>The printer takes no pages; another printer, or a PDF file, is accepted.</source>
    <translation>Der Drucker nimmt keine Seiten an; ein anderer Drucker oder eine PDF-Datei wird angenommen.</translation>
+  </message>
+  <message>
+   <source>The same season in rows of words</source>
+   <translation>Dieselbe Saison in Zeilen aus Worten</translation>
   </message>
   <message>
    <source>The season is that of the trial “{trial}”, the chores are those of the plan.</source>
@@ -1418,6 +1470,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Three m&amp;onths in view</source>
    <translation>Drei M&amp;onate zeigen</translation>
+  </message>
+  <message>
+   <source>To</source>
+   <translation>Bis</translation>
   </message>
   <message>
    <source>Try changes beside the plan</source>
@@ -1976,6 +2032,22 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>dein eigener</translation>
   </message>
   <message>
+   <source>{batch} a day earlier</source>
+   <translation>{batch} einen Tag früher</translation>
+  </message>
+  <message>
+   <source>{batch} a day later</source>
+   <translation>{batch} einen Tag später</translation>
+  </message>
+  <message>
+   <source>{batch} a week earlier</source>
+   <translation>{batch} eine Woche früher</translation>
+  </message>
+  <message>
+   <source>{batch} a week later</source>
+   <translation>{batch} eine Woche später</translation>
+  </message>
+  <message>
    <source>{batch} comes into {place}: {start}</source>
    <translation>{batch} kommt nach {place}: {start}</translation>
   </message>
@@ -1994,6 +2066,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{batch}, {number}, {day}</source>
    <translation>{batch}, {number}, {day}</translation>
+  </message>
+  <message>
+   <source>{batch}, {part}</source>
+   <translation>{batch}, {part}</translation>
   </message>
   <message>
    <source>{batch}: {birds}, {age} old, {stage}</source>

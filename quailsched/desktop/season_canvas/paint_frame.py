@@ -135,14 +135,14 @@ class FramePainter:
         x = scene.x(scene.today)
         if not scene.left <= x <= scene.width:
             return
-        wide = face.width("today") + 16
+        wide = face.width(say("today")) + 16
         left = min(max(x - wide / 2, scene.left), scene.width - wide)
         pill = QRectF(left, 2, wide, face.height + 3)
         p.setPen(Qt.PenStyle.NoPen)
         p.setBrush(QColor(self.theme.ink))
         p.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
         base = pill.center().y() + (face.ascent - face.descent) / 2
-        self.pens.text(face, QPointF(left + 8, base), "today", self.theme.paper)
+        self.pens.text(face, QPointF(left + 8, base), say("today"), self.theme.paper)
 
     def focus(self) -> None:
         """A thin frame while the keys go to the season."""

@@ -57,6 +57,11 @@ def value_text(value: float) -> str:
     return _with_marks(f"{value:g}")
 
 
+def exact_text(value: float) -> str:
+    """ "0.5" or "99.0": every digit that there is, and no marks of thousands."""
+    return _with_marks(str(value))
+
+
 def _with_marks(text: str) -> str:
     marks = {",": _language.thousands_mark, ".": _language.decimal_mark}
     return text if _language is ENGLISH else "".join(marks.get(letter, letter) for letter in text)

@@ -14,6 +14,7 @@ from uuid import UUID, uuid5
 from quailsched.calendars.errors import CalendarError
 from quailsched.calendars.words import clean, description_of, one_line, summary_of
 from quailsched.chores.chore import Chore
+from quailsched.words import say
 
 # Raise it whenever ``text`` writes the same entry in other words, so that phones take the new ones (R3).
 FORMAT = 1
@@ -58,8 +59,11 @@ def uid_of(farm_id: str, key: str) -> str:
         farm = UUID(farm_id)
     except ValueError:
         raise CalendarError(
-            f"farm id: “{farm_id}” cannot be used; a UUID such as "
-            "6f1c9a52-0d0f-4e0f-9a55-0c3f6f2f7f11 would be accepted."
+            say(
+                "farm id: “{id}” cannot be used; a UUID such as {example} would be accepted.",
+                id=farm_id,
+                example="6f1c9a52-0d0f-4e0f-9a55-0c3f6f2f7f11",
+            )
         ) from None
     # A key with an imported id in it can hold a lone surrogate, which uuid5 could not encode.
     return str(uuid5(farm, key.encode("utf-8", "backslashreplace").decode()))
@@ -82,13 +86,13 @@ def entries_of(farm_id: str, chores: Sequence[Chore], alarms_from: date | None =
 
 def quiet_entry(farm_id: str, day: date) -> Entry:
     """The one event of a calendar without chores (R7)."""
-    how = "Nothing is planned for these days."
-    return Entry(uid_of(farm_id, "no chores ahead"), day, "No chores ahead", how, "quiet")
+    how = say("Nothing is planned for these days.")
+    return Entry(uid_of(farm_id, "no chores ahead"), day, say("No chores ahead"), how, say("quiet"))
 
 
 def _entry(farm_id: str, chore: Chore, alarm: timedelta | None) -> Entry:
     summary, description = summary_of(chore), clean(description_of(chore))
-    return Entry(uid_of(farm_id, chore.key), chore.day, summary, description, one_line(chore.kind), alarm)
+    return Entry(uid_of(farm_id, chore.key), chore.day, summary, description, one_line(say(chore.kind)), alarm)
 
 
 def _alarms(in_order: Sequence[Chore], today: date) -> dict[str, timedelta]:

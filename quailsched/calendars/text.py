@@ -13,6 +13,7 @@ from quailsched.calendars.entry import Entry, entries_of, quiet_entry
 from quailsched.calendars.publish import Published, utc_seconds
 from quailsched.calendars.words import one_line
 from quailsched.chores.chore import Chore
+from quailsched.words import say
 
 PRODID = "-//Quailsched//Calendar of chores//EN"
 REFRESH = timedelta(hours=1)
@@ -80,7 +81,7 @@ def _quiet(farm_id: str, published: Mapping[str, Published]) -> Entry:
 
 
 def _head(farm_name: str) -> Calendar:
-    name = _ExactText(one_line(farm_name) or "Quail chores")
+    name = _ExactText(one_line(farm_name) or say("Quail chores"))
     calendar = Calendar()
     calendar.add("version", "2.0")
     calendar.add("prodid", PRODID)

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 
 from quailsched.chores.chore import Chore
+from quailsched.words import say
 
 _BREAKS = re.compile("\r\n|[\r\x0b\x0c\x85\u2028\u2029]")
 # CONTROL of RFC 5545 3.1 but for tab and line feed, the C1 controls, the byte order mark, lone surrogates:
@@ -40,8 +41,8 @@ def description_of(chore: Chore) -> str:
     caution = clean(chore.caution).strip()
     lines = (
         clean(chore.how).strip(),
-        f"Who can do it: {who_can(chore)}." if chore.has_people else "",
-        f"Caution: {caution}" if caution else "",
+        say("Who can do it: {who}.", who=who_can(chore)) if chore.has_people else "",
+        say("Caution: {caution}", caution=caution) if caution else "",
     )
     return "\n".join(line for line in lines if line)
 
@@ -52,10 +53,10 @@ def who_can(chore: Chore) -> str:
     if names:
         return any_of(names)
     # Somebody may be at home who is too young for it, so "nobody" would be wrong.
-    return f"{'no grown-up' if chore.needs_grown_up else 'nobody'} is at home that day"
+    return say("no grown-up is at home that day" if chore.needs_grown_up else "nobody is at home that day")
 
 
 def any_of(names: Sequence[str]) -> str:
     """One or more names as a choice: "Ann", "Ann or Leo", "Ann, Leo or Mia"."""
     *others, last = names
-    return f"{', '.join(others)} or {last}" if others else last
+    return say("{names} or {last}", names=", ".join(others), last=last) if others else last

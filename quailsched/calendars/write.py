@@ -9,8 +9,7 @@ from pathlib import Path
 from secrets import token_hex
 
 from quailsched.calendars.errors import CalendarError
-
-_ACCEPTED = "a file name that ends in .ics would be accepted"
+from quailsched.words import say
 
 
 def write_calendar(path: Path, data: bytes) -> bool:
@@ -34,9 +33,9 @@ def write_calendar(path: Path, data: bytes) -> bool:
 def _refuse_what_is_no_file(path: Path, target: Path) -> None:
     # A device such as /dev/null would be replaced by a plain file, so it is refused as well.
     if target.is_dir():
-        raise CalendarError(_refusal(path, f"it is a folder; {_ACCEPTED}"))
+        raise CalendarError(_refusal(path, say("it is a folder; a file name that ends in .ics would be accepted")))
     if target.exists() and not target.is_file():
-        raise CalendarError(_refusal(path, f"it is no plain file; {_ACCEPTED}"))
+        raise CalendarError(_refusal(path, say("it is no plain file; a file name that ends in .ics would be accepted")))
 
 
 def _holds(target: Path, data: bytes) -> bool:
@@ -61,17 +60,20 @@ def _replace(target: Path, data: bytes) -> None:
 
 
 def _refusal(path: Path, why: str) -> str:
-    return f"calendar file: “{path}” cannot be written; {why}."
+    return say("calendar file: “{path}” cannot be written; {why}.", path=path, why=why)
 
 
 def _sentence(path: Path, error: OSError | ValueError) -> str:
     if isinstance(error, FileNotFoundError | NotADirectoryError):
         folder = Path(os.path.realpath(path)).parent
-        return _refusal(path, f"there is no folder “{folder}”; a folder that exists would be accepted")
+        why = say("there is no folder “{folder}”; a folder that exists would be accepted", folder=folder)
+        return _refusal(path, why)
     if isinstance(error, PermissionError):
         folder = Path(os.path.realpath(path)).parent
-        return _refusal(path, f"you may not write in “{folder}”; a folder of your own would be accepted")
+        why = say("you may not write in “{folder}”; a folder of your own would be accepted", folder=folder)
+        return _refusal(path, why)
     if isinstance(error, OSError) and error.errno in (ENOSPC, EDQUOT, EFBIG):
-        return _refusal(path, "there is not enough room on the disk; the calendar is as it was before")
+        return _refusal(path, say("there is not enough room on the disk; the calendar is as it was before"))
     reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-    return _refusal(path, f"the system says “{reason}”; another file name or folder would be accepted")
+    why = say("the system says “{reason}”; another file name or folder would be accepted", reason=reason)
+    return _refusal(path, why)

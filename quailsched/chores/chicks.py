@@ -13,8 +13,13 @@ from quailsched.farm.records import Batch, Part, Role
 from quailsched.farm.units import count_text, length_text, warmth_text
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
+from quailsched.words import marked, say, value_text
 
 LAMP_HEIGHT_CM = 46  # 18 in from bedding: Livingston County emergency management, 2017 (row safe.lamp.dist)
+_WHO = {
+    Part.HENS: marked("the laying group of {batch}"),
+    Part.COCKS: marked("the surplus cocks of {batch}"),
+}
 
 
 def chick_chores(season: Season, batch: Batch) -> Iterator[Chore]:
@@ -37,8 +42,7 @@ def _moves(legs: tuple[Leg, ...]) -> Iterator[tuple[Leg, Leg]]:
 
 
 def _who(batch: Batch, leg: Leg) -> str:
-    words = {Part.ALL: "", Part.HENS: "the laying group of ", Part.COCKS: "the surplus cocks of "}
-    return words[leg.stay.part] + batch.name
+    return batch.name if leg.stay.part is Part.ALL else say(_WHO[leg.stay.part], batch=batch.name)
 
 
 def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
@@ -50,21 +54,26 @@ def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
         if leg.start <= days.hatch + age < leg.end:
             warm = warmth_text(kind.at("heat_c", age), units)
             yield make(
-                "heat", f"Heat down to {warm} for {batch.name}",
-                f"Hang the lamp a little higher, at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding. "
-                "They should spread out, not huddle (cold) or pant at the walls (hot).",
+                "heat", say("Heat down to {warm} for {batch}", warm=warm, batch=batch.name),
+                say(
+                    "Hang the lamp a little higher, at least {height} from the bedding. They should spread out, not "
+                    "huddle (cold) or pant at the walls (hot).",
+                    height=length_text(LAMP_HEIGHT_CM, units),
+                ),
                 day=on_day(batch, days.hatch + age), number=week, cautions=("heat_lamp",),
             )  # fmt: skip
         week += 1
     if leg.start <= days.heat_off < leg.end:
         yield make(
-            "heat off", f"Heat off for {batch.name}", "Feathered and warm enough by now; look again after dark.",
+            "heat off", say("Heat off for {batch}", batch=batch.name),
+            say("Feathered and warm enough by now; look again after dark."),
             day=on_day(batch, days.heat_off),
         )  # fmt: skip
     pebbles = days.hatch + kind.days("pebbles_days")
     if leg.start <= pebbles < leg.end and days.hatch >= 0:
         yield make(
-            "pebbles", f"Pebbles out of the drinkers of {batch.name}", "Big enough now not to drown in the lip.",
+            "pebbles", say("Pebbles out of the drinkers of {batch}", batch=batch.name),
+            say("Big enough now not to drown in the lip."),
             day=on_day(batch, pebbles),
         )  # fmt: skip
     switch = days.hatch + kind.days("starter_until_day")
@@ -75,9 +84,12 @@ def _brooder(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
 def _feed_switch(season: Season, batch: Batch, leg: Leg, day: int) -> Chore:
     kind = season.kind(batch)
     return chore_of(
-        season.farm, "feed switch", f"From starter to grower feed, {batch.name}",
-        f"Mix over three days; starter has {kind.value('starter_protein_pct'):g} % protein, "
-        f"grower {kind.value('grower_protein_pct'):g} %.",
+        season.farm, "feed switch", say("From starter to grower feed, {batch}", batch=batch.name),
+        say(
+            "Mix over three days; starter has {starter} % protein, grower {grower} %.",
+            starter=value_text(kind.value("starter_protein_pct")),
+            grower=value_text(kind.value("grower_protein_pct")),
+        ),
         day=on_day(batch, day), batch=batch, place=season.farm.place(leg.stay.place_id), leg=leg.index,
     )  # fmt: skip
 
@@ -93,16 +105,20 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
         units = farm.settings.units
         warm = warmth_text(season.kind(batch).at("heat_c", 0), units)
         yield make(
-            "to brooder", f"Move the chicks of {batch.name} to {new.name}",
-            f"Dry and fluffy first. {warm} under the heat, pebbles in the drinkers; dip each beak in water, "
-            f"feed on rough paper. Lamp at least {length_text(LAMP_HEIGHT_CM, units)} from the bedding.",
+            "to brooder", say("Move the chicks of {batch} to {place}", batch=batch.name, place=new.name),
+            say(
+                "Dry and fluffy first. {warm} under the heat, pebbles in the drinkers; dip each beak in water, feed on "
+                "rough paper. Lamp at least {height} from the bedding.",
+                warm=warm, height=length_text(LAMP_HEIGHT_CM, units),
+            ),
             day=day, place=new, cautions=("heat_lamp", "hands"), urgent=True,
         )  # fmt: skip
     elif new.role.is_pen and not old.role.is_pen:
         yield from _move_out(season, batch, before, after)
     elif not new.role.holds_eggs:
         yield make(
-            "move", f"Move {_who(batch, after)} from {old.name} to {new.name}", "In the evening, calmly, in the dim.",
+            "move", say("Move {who} from {old} to {new}", who=_who(batch, after), old=old.name, new=new.name),
+            say("In the evening, calmly, in the dim."),
             day=day, place=new, cautions=("hands",),
         )  # fmt: skip
 
@@ -114,20 +130,24 @@ def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator
     harden = kind.days("harden_off_days")
     if new.outdoors and after.start - harden >= before.start:
         yield make(
-            "harden", f"Start hardening off {batch.name}",
-            "Heat off by day, cooler air each day, back on if they huddle; fully used to nights by the move.",
+            "harden", say("Start hardening off {batch}", batch=batch.name),
+            say("Heat off by day, cooler air each day, back on if they huddle; fully used to nights by the move."),
             day=on_day(batch, after.start - harden), place=old,
         )  # fmt: skip
     beside = kind.days("drinker_beside_days")
     yield make(
-        "move out", f"Move {_who(batch, after)} out to {new.name}",
-        f"In the morning, feed and water first. Keep the old drinker beside the new one for "
-        f"{count_text(beside, 'day')}; corners filled, low cover in.",
+        "move out", say("Move {who} out to {place}", who=_who(batch, after), place=new.name),
+        say(
+            "In the morning, feed and water first. Keep the old drinker beside the new one for {days}; corners filled, "
+            "low cover in.",
+            days=count_text(beside, "day"),
+        ),
         day=on_day(batch, after.start), place=new, cautions=("hands",), urgent=True,
     )  # fmt: skip
     if after.start + beside < after.end:
         yield make(
-            "old drinker", f"Old drinker out, {batch.name}", "Only if all of them drink from the new one.",
+            "old drinker", say("Old drinker out, {batch}", batch=batch.name),
+            say("Only if all of them drink from the new one."),
             day=on_day(batch, after.start + beside), place=new,
         )  # fmt: skip
 
@@ -136,14 +156,18 @@ def _brought_in(season: Season, batch: Batch, leg: Leg) -> Iterator[Chore]:
     make = partial(chore_of, season.farm, batch=batch)
     quarantine = season.kind(batch).days("quarantine_days")
     yield make(
-        "arrive", f"{batch.name} comes: {count_text(batch.number, 'bird')}",
-        f"Keep them apart from the flock for {count_text(quarantine, 'day')}, see to them last, water first.",
+        "arrive", say("{batch} comes: {birds}", batch=batch.name, birds=count_text(batch.number, "bird")),
+        say(
+            "Keep them apart from the flock for {days}, see to them last, water first.",
+            days=count_text(quarantine, "day"),
+        ),
         day=batch.start, place=season.farm.place(leg.stay.place_id), cautions=("bird_flu", "hands"), urgent=True,
     )  # fmt: skip
     home = place_on(season, batch, quarantine)
     if home is None:  # they are gone by then
         return
     yield make(
-        "quarantine", f"Quarantine of {batch.name} ends", "Only if none has been ill; else ask a vet first.",
+        "quarantine", say("Quarantine of {batch} ends", batch=batch.name),
+        say("Only if none has been ill; else ask a vet first."),
         day=on_day(batch, quarantine), place=home, cautions=("sick",),
     )  # fmt: skip

@@ -5,6 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from quailsched.words import marked
+
+# The names of the rules as a calendar shows them, as the category of an entry: to be said.
+KIND_WORDS = (
+    *(marked("rest"), marked("set"), marked("turn"), marked("candle"), marked("lockdown"), marked("watch")),
+    *(marked("hatch"), marked("to brooder"), marked("heat"), marked("heat off"), marked("pebbles")),
+    *(marked("feed switch"), marked("harden"), marked("move out"), marked("move"), marked("old drinker")),
+    *(marked("arrive"), marked("quarantine"), marked("sex"), marked("cocks out"), marked("sold"), marked("process")),
+    *(marked("light"), marked("first eggs"), marked("collect"), marked("bedding"), marked("dust bath")),
+    *(marked("grass"), marked("drain"), marked("clean-out")),
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Chore:

@@ -10,6 +10,7 @@ from quailsched.chores.make import chore_of, on_day
 from quailsched.farm.records import Batch, Origin, Place, Role
 from quailsched.farm.units import count_text, warmth_text
 from quailsched.season.season import Season
+from quailsched.words import number_text, say, value_text
 
 
 def place_on(season: Season, batch: Batch, day: int) -> Place | None:
@@ -31,16 +32,22 @@ def egg_chores(season: Season, batch: Batch) -> Iterator[Chore]:
     rest = kind.days("egg_rest_days")
     if batch.origin is Origin.SHIPPED_EGGS and rest:
         yield make(
-            "rest", f"Rest the shipped eggs of {batch.name}",
-            f"Stand {eggs} points down, still and cool, for {count_text(rest, 'day')} before setting.",
+            "rest", say("Rest the shipped eggs of {batch}", batch=batch.name),
+            say(
+                "Stand {eggs} points down, still and cool, for {days} before setting.",
+                eggs=eggs, days=count_text(rest, "day"),
+            ),
             day=on_day(batch, -rest), place=setter,
         )  # fmt: skip
     units = season.farm.settings.units
     warm = warmth_text(kind.value("setter_temp_c"), units)
     yield make(
-        "set", f"Set {eggs} of {batch.name}",
-        f"Machine steady at {warm} (forced air) and {kind.value('setter_rh_pct'):g} % humidity. Points down, "
-        "leave out cracked and dirty ones. This is day 0.",
+        "set", say("Set {eggs} of {batch}", eggs=eggs, batch=batch.name),
+        say(
+            "Machine steady at {warm} (forced air) and {humidity} % humidity. Points down, leave out cracked and dirty "
+            "ones. This is day 0.",
+            warm=warm, humidity=value_text(kind.value("setter_rh_pct")),
+        ),
         day=batch.start, place=setter, cautions=("hands",), urgent=True,
     )  # fmt: skip
     yield from _turning(season, batch, days.lockdown)
@@ -48,8 +55,8 @@ def egg_chores(season: Season, batch: Batch) -> Iterator[Chore]:
         day = kind.days(key)
         if day <= days.lockdown:
             yield make(
-                "candle", f"Candle the eggs of {batch.name}",
-                "Take out the clear ones and those with a ring of blood; write down how many.",
+                "candle", say("Candle the eggs of {batch}", batch=batch.name),
+                say("Take out the clear ones and those with a ring of blood; write down how many."),
                 day=on_day(batch, day), number=number, place=place_on(season, batch, day),
             )  # fmt: skip
     yield from _lockdown_and_hatch(season, batch)
@@ -61,8 +68,8 @@ def _turning(season: Season, batch: Batch, lockdown: int) -> Iterator[Chore]:
         place = place_on(season, batch, day)
         if place is not None and not place.turns_itself and place.role in (Role.SETTER, Role.CABINET):
             yield chore_of(
-                season.farm, "turn", f"Turn the eggs of {batch.name} {times}",
-                "Evenly through the day, the other way each time; warm, clean hands.",
+                season.farm, "turn", say("Turn the eggs of {batch} {times}", batch=batch.name, times=times),
+                say("Evenly through the day, the other way each time; warm, clean hands."),
                 day=on_day(batch, day), number=day, batch=batch, place=place,
             )  # fmt: skip
 
@@ -71,22 +78,29 @@ def _lockdown_and_hatch(season: Season, batch: Batch) -> Iterator[Chore]:
     kind, days = season.kind(batch), season.days(batch)
     make = partial(chore_of, season.farm, batch=batch)
     before, after = place_on(season, batch, days.lockdown - 1), place_on(season, batch, days.lockdown)
-    move = f"Move them to {after.name}. " if after and before and after.id != before.id else ""
+    moves_to = after.name if after and before and after.id != before.id else ""
     yield make(
-        "lockdown", f"Stop turning the eggs of {batch.name}, raise humidity",
-        f"{move}Lay them flat, humidity to {kind.value('hatcher_rh_pct'):g} %, then keep the lid shut.",
+        "lockdown", say("Stop turning the eggs of {batch}, raise humidity", batch=batch.name),
+        say(
+            "Move them to {place}. Lay them flat, humidity to {humidity} %, then keep the lid shut."
+            if moves_to
+            else "Lay them flat, humidity to {humidity} %, then keep the lid shut.",
+            place=moves_to, humidity=value_text(kind.value("hatcher_rh_pct")),
+        ),
         day=on_day(batch, days.lockdown), place=after or before, urgent=True,
     )  # fmt: skip
     early = kind.figures["incubation_days"].low
     watch = int(early) if early is not None else days.hatch
     yield make(
-        "watch", f"Hatch watch, {batch.name}",
-        "First pips may show; look through the window, do not open. Brooder warm and dry by tonight.",
+        "watch", say("Hatch watch, {batch}", batch=batch.name),
+        say("First pips may show; look through the window, do not open. Brooder warm and dry by tonight."),
         day=on_day(batch, min(watch, days.hatch - 1)), place=place_on(season, batch, days.hatch - 1), urgent=True,
     )  # fmt: skip
     yield make(
-        "hatch", f"Hatch day, {batch.name}",
-        f"About {season.birds(batch, on_day(batch, days.hatch)):,} chicks expected. "
-        "Leave them in until dry and fluffy.",
+        "hatch", say("Hatch day, {batch}", batch=batch.name),
+        say(
+            "About {number} chicks expected. Leave them in until dry and fluffy.",
+            number=number_text(season.birds(batch, on_day(batch, days.hatch))),
+        ),
         day=on_day(batch, days.hatch), place=place_on(season, batch, days.hatch), cautions=("hands",), urgent=True,
     )  # fmt: skip

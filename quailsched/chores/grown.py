@@ -12,6 +12,7 @@ from quailsched.farm.records import Batch, Leaving, Part
 from quailsched.farm.units import count_text
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
+from quailsched.words import number_text, say, value_text
 
 
 def grown_chores(season: Season, batch: Batch) -> Iterator[Chore]:
@@ -21,8 +22,8 @@ def grown_chores(season: Season, batch: Batch) -> Iterator[Chore]:
     legs = season.footprint(batch).legs
     if (place := place_on(season, batch, days.sex)) is not None:
         yield make(
-            "sex", f"Sex {batch.name} by breast feathers",
-            "Cocks rust-red, hens speckled (wild colour only); write down hens, cocks and unsure ones.",
+            "sex", say("Sex {batch} by breast feathers", batch=batch.name),
+            say("Cocks rust-red, hens speckled (wild colour only); write down hens, cocks and unsure ones."),
             day=on_day(batch, days.sex), place=place, cautions=("hands",),
         )  # fmt: skip
     yield from _surplus(season, batch, legs)
@@ -35,13 +36,16 @@ def grown_chores(season: Season, batch: Batch) -> Iterator[Chore]:
         hours = kind.value("light_hours")
         lead = max(days.first_egg - kind.days("light_lead_days"), legs[0].start)  # not before they have come
         yield make(
-            "light", f"Light to {hours:g} hours for {batch.name}",
-            "Daylight and lamp together, half an hour more each few days, on a timer; dusk dimmed.",
+            "light", say("Light to {hours} hours for {batch}", hours=value_text(hours), batch=batch.name),
+            say("Daylight and lamp together, half an hour more each few days, on a timer; dusk dimmed."),
             day=on_day(batch, lead), place=place_on(season, batch, lead) or pen,
         )  # fmt: skip
         yield make(
-            "first eggs", f"First eggs of {batch.name} about now",
-            f"Layer feed with {kind.value('layer_protein_pct'):g} % protein, grit and a quiet corner to lay in.",
+            "first eggs", say("First eggs of {batch} about now", batch=batch.name),
+            say(
+                "Layer feed with {protein} % protein, grit and a quiet corner to lay in.",
+                protein=value_text(kind.value("layer_protein_pct")),
+            ),
             day=on_day(batch, days.first_egg), place=pen, cautions=("food_eggs",),
         )  # fmt: skip
 
@@ -59,8 +63,12 @@ def _surplus(season: Season, batch: Batch, legs: tuple[Leg, ...]) -> Iterator[Ch
     birds = season.birds(batch, on_day(batch, first.start), Part.COCKS)
     per = season.kind(batch).value("hens_per_cock")
     yield chore_of(
-        season.farm, "cocks out", f"Move {count_text(birds, 'surplus cock')} of {batch.name} to {place.name}",
-        f"Keep one cock for {per:g} hens, the calm ones; the rest go before they fight.",
+        season.farm, "cocks out",
+        say(
+            "Move {cocks} of {batch} to {place}",
+            cocks=count_text(birds, "surplus cock"), batch=batch.name, place=place.name,
+        ),
+        say("Keep one cock for {hens} hens, the calm ones; the rest go before they fight.", hens=value_text(per)),
         day=on_day(batch, first.start), batch=batch, place=place, cautions=("hands",), urgent=True,
     )  # fmt: skip
 
@@ -73,15 +81,17 @@ def _leaving(season: Season, batch: Batch, leg: Leg) -> Chore:
     place = season.farm.place(leg.stay.place_id)
     if leg.stay.leaving is Leaving.SOLD:
         return chore_of(
-            season.farm, "sold", f"{who} of {batch.name} go to their buyer",
-            "Airy crates, not too full, dark and cool; a note on feed and age with them.",
+            season.farm, "sold", say("{birds} of {batch} go to their buyer", birds=who, batch=batch.name),
+            say("Airy crates, not too full, dark and cool; a note on feed and age with them."),
             day=day, number=number, batch=batch, place=place, cautions=("hands",), urgent=True,
         )  # fmt: skip
     weight = season.kind(batch).at("weight_g", leg.end - season.days(batch).hatch)
     return chore_of(
-        season.farm, "process", f"Process {who} of {batch.name}",
-        f"No feed the evening before, water until then; about {weight:.0f} g live each. "
-        "Chill at once to 4 °C or below.",
+        season.farm, "process", say("Process {birds} of {batch}", birds=who, batch=batch.name),
+        say(
+            "No feed the evening before, water until then; about {weight} g live each. Chill at once to 4 °C or below.",
+            weight=number_text(weight),
+        ),
         day=day, number=number, batch=batch, place=place,
         cautions=("processing", "food_meat"), urgent=True, needs_grown_up=True,
     )  # fmt: skip

@@ -13,11 +13,15 @@ from quailsched.farm.units import count_text
 from quailsched.husbandry.kind import Kind
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
+from quailsched.words import marked, say
 
 
 @dataclass(frozen=True, slots=True)
 class Round:
-    """A chore that comes round: every ``figure`` days in places of ``roles``, first after one such time."""
+    """A chore that comes round: every ``figure`` days in places of ``roles``, first after one such time.
+
+    ``title`` and ``how`` are to be said.
+    """
 
     kind: str
     figure: str
@@ -27,18 +31,33 @@ class Round:
     cautions: tuple[str, ...] = ()
 
 
+_PENS = (Role.PEN, Role.GRASS_PEN)
+_BEDDING = marked("Change the bedding in {place}")
 ROUNDS = (
-    Round("bedding", "bedding_brooder_days", (Role.BROODER,), "Change the bedding in {place}",
-          "Dry and dust-poor shavings or sand, never cedar, no slick paper; damp spots out at once.", ("dust",)),
-    Round("bedding", "bedding_pen_days", (Role.PEN,), "Change the bedding in {place}",
-          "Look and smell first: dry and sweet can wait, damp or sharp cannot.", ("dust",)),
-    Round("dust bath", "dust_bath_days", (Role.PEN, Role.GRASS_PEN), "Fresh dust bath in {place}",
-          "Dry sand with a little wood ash, a hand deep, under cover.", ("dust",)),
-    Round("grass", "grass_move_days", (Role.GRASS_PEN,), "Move {place} to fresh grass",
-          "Walk it slowly with the birds in sight; look for legs under the edge, close gaps in the ground."),
-    Round("drain", "drain_water_days", (Role.BROODER, Role.PEN, Role.GRASS_PEN), "Drain and scrub the water of {place}",
-          "Empty the barrel or drinkers, brush, rinse, fill; youngest birds first, hands washed between places.",
-          ("hands",)),
+    Round(
+        "bedding", "bedding_brooder_days", (Role.BROODER,), _BEDDING,
+        marked("Dry and dust-poor shavings or sand, never cedar, no slick paper; damp spots out at once."),
+        ("dust",),
+    ),
+    Round(
+        "bedding", "bedding_pen_days", (Role.PEN,), _BEDDING,
+        marked("Look and smell first: dry and sweet can wait, damp or sharp cannot."),
+        ("dust",),
+    ),
+    Round(
+        "dust bath", "dust_bath_days", _PENS, marked("Fresh dust bath in {place}"),
+        marked("Dry sand with a little wood ash, a hand deep, under cover."),
+        ("dust",),
+    ),
+    Round(
+        "grass", "grass_move_days", (Role.GRASS_PEN,), marked("Move {place} to fresh grass"),
+        marked("Walk it slowly with the birds in sight; look for legs under the edge, close gaps in the ground."),
+    ),
+    Round(
+        "drain", "drain_water_days", (Role.BROODER, *_PENS), marked("Drain and scrub the water of {place}"),
+        marked("Empty the barrel or drinkers, brush, rinse, fill; youngest birds first, hands washed between places."),
+        ("hands",),
+    ),
 )  # fmt: skip
 
 
@@ -85,7 +104,7 @@ def _rounds(season: Season, place: Place, run: Occupied, item: Round, start: dat
     number = max((start - run.start).days // step, 1)
     while (day := run.start + timedelta(days=step * number)) < min(run.end, end):
         yield chore_of(
-            season.farm, item.kind, item.title.format(place=place.name), item.how,
+            season.farm, item.kind, say(item.title, place=place.name), say(item.how),
             day=day, number=number, place=place, run_of=run.opened_by, cautions=item.cautions,
         )  # fmt: skip
         number += 1
@@ -102,19 +121,22 @@ def _collecting(season: Season, place: Place, start: date, end: date) -> Iterato
         day = max(run.start, start)
         while day < min(run.end, end):
             yield chore_of(
-                season.farm, "collect", f"Collect the eggs of {place.name}",
-                "Twice on warm days, cracked ones out; write down how many.",
+                season.farm, "collect", say("Collect the eggs of {place}", place=place.name),
+                say("Twice on warm days, cracked ones out; write down how many."),
                 day=day, number=(day - run.start).days, place=place, run_of=run.opened_by, cautions=("hands",),
             )  # fmt: skip
             day += timedelta(days=1)
 
 
 def _clean_outs(season: Season, place: Place) -> Iterator[Chore]:
-    start = "Shells and fluff out" if place.role.holds_eggs else "Bedding out, scrape"
     for emptying in season.emptyings(place):
         yield chore_of(
-            season.farm, "clean-out", f"Clean out {place.name}",
-            f"{start}, wash, disinfect, dry and air for {count_text(place.clean_out_days, 'day')} "
-            "before the next come in.",
+            season.farm, "clean-out", say("Clean out {place}", place=place.name),
+            say(
+                "Shells and fluff out, wash, disinfect, dry and air for {days} before the next come in."
+                if place.role.holds_eggs
+                else "Bedding out, scrape, wash, disinfect, dry and air for {days} before the next come in.",
+                days=count_text(place.clean_out_days, "day"),
+            ),
             day=emptying.day, place=place, run_of=min(map(_name_of, emptying.left)), cautions=("dust", "hands"),
         )  # fmt: skip

@@ -9,6 +9,7 @@ from quailsched.edits.change import Change
 from quailsched.edits.records import put
 from quailsched.farm.records import Farm, Part
 from quailsched.farm.units import day_text
+from quailsched.words import say
 
 
 def start_on(farm: Farm, batch_id: str, start: date) -> Change:
@@ -17,9 +18,12 @@ def start_on(farm: Farm, batch_id: str, start: date) -> Change:
     Raises KeyError for an unknown batch and FarmError for a day out of range.
     """
     batch = farm.batch(batch_id)
-    verb = "Set" if batch.origin.is_eggs else "Bring in"
     # The day itself, not by how many: nudges within a second become one step that must still read true.
-    label = f"{verb} {batch.name} on {day_text(start)}"
+    label = say(
+        "Set {batch} on {day}" if batch.origin.is_eggs else "Bring in {batch} on {day}",
+        batch=batch.name,
+        day=day_text(start),
+    )
     return put(farm, batch.moved_to(start), label, merge_key=f"start {batch_id}")
 
 
@@ -45,7 +49,8 @@ def end_stay(farm: Farm, batch_id: str, index: int, to_day: int) -> Change:
     )
     moved = batch.start + timedelta(days=to_day)
     place = farm.place(ended.place_id).name
-    return put(farm, replace(batch, stays=stays), f"{batch.name} leaves {place} on {day_text(moved)}")
+    label = say("{batch} leaves {place} on {day}", batch=batch.name, place=place, day=day_text(moved))
+    return put(farm, replace(batch, stays=stays), label)
 
 
 def _parts_after(part: Part) -> tuple[Part, ...]:
@@ -57,4 +62,5 @@ def change_place(farm: Farm, batch_id: str, index: int, place_id: str) -> Change
     """Give stay ``index`` another place."""
     batch = farm.batch(batch_id)
     stays = tuple(replace(s, place_id=place_id) if i == index else s for i, s in enumerate(batch.stays))
-    return put(farm, replace(batch, stays=stays), f"{batch.name} goes to {farm.place(place_id).name}")
+    label = say("{batch} goes to {place}", batch=batch.name, place=farm.place(place_id).name)
+    return put(farm, replace(batch, stays=stays), label)

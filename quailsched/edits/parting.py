@@ -10,6 +10,7 @@ from quailsched.edits.change import Change, apply
 from quailsched.edits.records import put
 from quailsched.farm.records import Batch, Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
+from quailsched.words import say
 
 
 def part_cocks(farm: Farm, batch_id: str, index: int, day: int, pen_id: str, gone_on: int, leaving: Leaving) -> Change:
@@ -30,7 +31,7 @@ def part_cocks(farm: Farm, batch_id: str, index: int, day: int, pen_id: str, gon
     until = cocks[0].from_day if cocks else gone_on
     apart = Stay(pen_id, max(day, here.from_day), until, Part.COCKS, None if cocks else leaving)
     stays = (*before, *laying, *hens, apart, *cocks)
-    label = f"Part the cocks of {batch.name} on {_day_text(batch, day)}"
+    label = say("Part the cocks of {batch} on {day}", batch=batch.name, day=_day_text(batch, day))
     return put(farm, replace(batch, stays=stays), label)
 
 
@@ -50,7 +51,8 @@ def leave_on(farm: Farm, batch_id: str, part: Part, day: int, leaving: Leaving) 
         own[-1] = replace(own[-1], to_day=day, leaving=leaving)
     chains = {Part.ALL: [], Part.HENS: [], Part.COCKS: [], **({} if part is Part.ALL else chains), part: own}
     stays = (*chains[Part.ALL], *chains[Part.HENS], *chains[Part.COCKS])
-    return put(farm, replace(batch, stays=stays), f"{batch.name}: {leaving} on {_day_text(batch, day)}")
+    label = say("{batch}: {leaving} on {day}", batch=batch.name, leaving=say(leaving), day=_day_text(batch, day))
+    return put(farm, replace(batch, stays=stays), label)
 
 
 def part_and_leave(farm: Farm, batch_id: str, part: Part, day: int, leaving: Leaving, place_id: str) -> Change:

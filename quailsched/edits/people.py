@@ -11,7 +11,8 @@ from quailsched.edits.records import put
 from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Farm, Person, Span
-from quailsched.farm.units import day_text, hours_text
+from quailsched.farm.units import MONTHS, day_text, hours_text
+from quailsched.words import say
 
 _A_DAY = timedelta(days=1)
 
@@ -20,7 +21,8 @@ def home_on(farm: Farm, person_id: str, day: date) -> Change:
     """A person who would be away on ``day`` is at home on it after all; the days around it stay as they are."""
     person = person_in(farm, person_id)
     away = tuple(piece for span in person.away for piece in _around(span, day))
-    return put(farm, replace(person, away=away), f"{person.name} is at home on {day_text(day)}")
+    label = say("{person} is at home on {day}", person=person.name, day=day_text(day))
+    return put(farm, replace(person, away=away), label)
 
 
 def _around(span: Span, day: date) -> tuple[Span, ...]:
@@ -33,19 +35,26 @@ def _around(span: Span, day: date) -> tuple[Span, ...]:
 
 def stand_in(farm: Farm, day: date) -> Change:
     """A grown-up who comes on ``day`` and on no other. Raises FarmError if there is one for that day already."""
-    away = (Span(EARLIEST, day, "comes on one day only"), Span(day + _A_DAY, LATEST, "comes on one day only"))
-    name = f"Stand-in on {day_text(day)} {day.year}"
-    person = Person(str(uuid5(NAMESPACE_OID, f"{farm.settings.id} {name}")), name, away=away)
+    reason = say("comes on one day only")
+    away = (Span(EARLIEST, day, reason), Span(day + _A_DAY, LATEST, reason))
+    name = say("Stand-in on {day} {year}", day=day_text(day), year=day.year)
+    person = Person(_stand_in_id(farm, day), name, away=away)
     if farm.find(person.id) is not None:
-        raise FarmError([Fault("stand-in", name, "one for each day is accepted", "name")])
-    return put(farm, person, f"Ask somebody to come on {day_text(day)}")
+        raise FarmError([Fault(say("stand-in"), name, say("one for each day is accepted"), "name")])
+    return put(farm, person, say("Ask somebody to come on {day}", day=day_text(day)))
+
+
+def _stand_in_id(farm: Farm, day: date) -> str:
+    """From words that are the same in every language."""
+    return str(uuid5(NAMESPACE_OID, f"{farm.settings.id} Stand-in on {day.day} {MONTHS[day.month - 1]} {day.year}"))
 
 
 def build_for(farm: Farm, person_id: str, hours_a_week: float) -> Change:
     """Another number of hours a week that a person builds."""
     person = person_in(farm, person_id)
     changed = replace(person, build_hours=hours_a_week)
-    return put(farm, changed, f"{person.name} builds {hours_text(hours_a_week)} a week")
+    label = say("{person} builds {hours} a week", person=person.name, hours=hours_text(hours_a_week))
+    return put(farm, changed, label)
 
 
 def person_in(farm: Farm, person_id: str) -> Person:

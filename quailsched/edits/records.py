@@ -5,24 +5,23 @@ from __future__ import annotations
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.check import faults_of, faults_of_batch, faults_of_names
 from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Record, Settings, Trial
+from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Place, Record, Settings
+from quailsched.farm.terms import named
 from quailsched.farm.units import names_text
+from quailsched.words import say
 
 
 def _what(record: Record) -> str:
-    if isinstance(record, FigureChoice):
-        return f"figure {record.key}"
     if isinstance(record, Acceptance):
-        return f"accepted clash ({record.reason})"
-    words = {Place: "place", Person: "person", Batch: "batch", Settings: "farm", Trial: "trial"}
-    return f"{words[type(record)]} {record.name}"
+        return say("accepted clash ({reason})", reason=record.reason)
+    return named(type(record), record.key if isinstance(record, FigureChoice) else record.name)
 
 
 def put(farm: Farm, record: Record, label: str = "", merge_key: str = "") -> Change:
     """Add ``record``, or replace the one with its id. Raises FarmError if the farm would not be sound."""
     before = farm.find(record.id)
-    verb = "Add" if before is None else "Change"
-    change = Change(label or f"{verb} {_what(record)}", (Touch(before, record),), merge_key)
+    words = label or say("Add {what}" if before is None else "Change {what}", what=_what(record))
+    change = Change(words, (Touch(before, record),), merge_key)
     return sound(farm, change)
 
 
@@ -64,16 +63,16 @@ def remove(farm: Farm, record_id: str) -> Change:
     """
     record = farm.find(record_id)
     if record is None:
-        raise FarmError([Fault("remove", record_id, "the id of a record of this farm is accepted")])
+        raise FarmError([Fault(say("remove"), record_id, say("the id of a record of this farm is accepted"))])
     if isinstance(record, Settings):
-        raise FarmError([Fault("remove", record.name, "a farm keeps its settings")])
+        raise FarmError([Fault(say("remove"), record.name, say("a farm keeps its settings"))])
     if isinstance(record, Place):
         users = [b.name for b in farm.batches if any(s.place_id == record_id for s in b.stays)]
         if users:
-            accepted = f"it is on the route of {names_text(users)}: give them another place first"
-            raise FarmError([Fault("remove place", record.name, accepted, "place")])
+            accepted = say("it is on the route of {batches}: give them another place first", batches=names_text(users))
+            raise FarmError([Fault(say("remove place"), record.name, accepted, "place")])
     gone = (record, *_left_behind(farm, record_id))
-    return sound(farm, Change(f"Remove {_what(record)}", tuple(Touch(one, None) for one in gone)))
+    return sound(farm, Change(say("Remove {what}", what=_what(record)), tuple(Touch(one, None) for one in gone)))
 
 
 def _left_behind(farm: Farm, record_id: str) -> list[Acceptance]:

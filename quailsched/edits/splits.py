@@ -10,6 +10,7 @@ from quailsched.edits.change import Change, Touch
 from quailsched.edits.records import sound
 from quailsched.farm.check import MOST_NAME_LETTERS
 from quailsched.farm.records import Batch, Farm, Stay
+from quailsched.words import number_text, say
 
 
 def split_batch(farm: Farm, batch_id: str, number: int, index: int, from_day: int, place_id: str) -> Change:
@@ -26,7 +27,8 @@ def split_batch(farm: Farm, batch_id: str, number: int, index: int, from_day: in
     other = replace(
         batch, id=new_id, name=name, number=number, stays=_with_other_place(batch.stays, index, from_day, place_id)
     )
-    label = f"Split {batch.name}: {number:,} go to {farm.place(place_id).name}"
+    place = farm.place(place_id).name
+    label = say("Split {batch}: {number} go to {place}", batch=batch.name, number=number_text(number), place=place)
     return sound(farm, Change(label, (Touch(batch, rest), Touch(farm.find(new_id), other))))
 
 
@@ -34,8 +36,8 @@ def part_name(farm: Farm, batch: Batch) -> str:
     """ "Clover 2", "Clover 3" ...: the first that is free; "Batch 7, part 2" where the name ends in a number itself."""
     taken = {other.name.strip().casefold() for other in farm.batches}
     stem = batch.name.strip()[: MOST_NAME_LETTERS - 12]
-    joint = ", part" if stem[-1:].isdigit() else ""
-    return next(name for n in count(2) if (name := f"{stem}{joint} {n}").casefold() not in taken)
+    stem = say("{name}, part", name=stem) if stem[-1:].isdigit() else stem
+    return next(name for n in count(2) if (name := f"{stem} {n}").casefold() not in taken)
 
 
 def _with_other_place(stays: tuple[Stay, ...], index: int, from_day: int, place_id: str) -> tuple[Stay, ...]:

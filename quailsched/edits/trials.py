@@ -13,10 +13,11 @@ from functools import lru_cache
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.records import put, sound
-from quailsched.farm.check import faults_of
+from quailsched.farm.check import PLACE_OF_A_STAY, faults_of, is_at
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import record_from_tagged, tagged
 from quailsched.farm.records import Farm, Place, Record, Settings, Trial, TrialRecord
+from quailsched.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,18 +30,19 @@ class Fitted:
 
 def start_trial(farm: Farm, name: str, new_id: str) -> Change:
     """A trial that is as the plan is. Raises FarmError for a name that is empty or taken."""
-    return put(farm, Trial(new_id, name.strip()), f"Start trial “{name.strip()}”")
+    return put(farm, Trial(new_id, name.strip()), say("Start trial “{trial}”", trial=name.strip()))
 
 
 def rename_trial(farm: Farm, trial_id: str, name: str) -> Change:
     """Another name. Raises FarmError if it is empty or taken, KeyError for an unknown trial."""
-    return put(farm, replace(trial_in(farm, trial_id), name=name.strip()), f"Call the trial “{name.strip()}”")
+    label = say("Call the trial “{trial}”", trial=name.strip())
+    return put(farm, replace(trial_in(farm, trial_id), name=name.strip()), label)
 
 
 def drop_trial(farm: Farm, trial_id: str) -> Change:
     """Take a trial away; the plan stays as it is."""
     trial = trial_in(farm, trial_id)
-    return Change(f"Drop trial “{trial.name}”", (Touch(trial, None),))
+    return Change(say("Drop trial “{trial}”", trial=trial.name), (Touch(trial, None),))
 
 
 def keep_trial(farm: Farm, trial_id: str) -> Change:
@@ -55,7 +57,7 @@ def keep_trial(farm: Farm, trial_id: str) -> Change:
     touches = [Touch(farm.find(one.record_id), _record_of(one)) for one in trial.records]
     changed = [touch for touch in touches if touch.before != touch.after]
     try:
-        return sound(farm, Change(f"Keep trial “{trial.name}”", (*changed, Touch(trial, None))))
+        return sound(farm, Change(say("Keep trial “{trial}”", trial=trial.name), (*changed, Touch(trial, None))))
     except FarmError as error:
         raise FarmError([_told(farm, fault) for fault in error.faults]) from None
 
@@ -76,7 +78,8 @@ def change_in_trial(farm: Farm, trial_id: str, change: Change) -> Change:
             records[touch.record_id] = TrialRecord(touch.record_id, content)
     after = replace(trial, records=tuple(sorted(records.values(), key=lambda one: one.record_id)))
     merge_key = f"trial {trial_id} {change.merge_key}" if change.merge_key else ""
-    return Change(f"{change.label} (trial “{trial.name}”)", (Touch(trial, after),), merge_key)
+    label = say("{step} (trial “{trial}”)", step=change.label, trial=trial.name)
+    return Change(label, (Touch(trial, after),), merge_key)
 
 
 def trial_in(farm: Farm, trial_id: str) -> Trial:
@@ -134,29 +137,29 @@ def _new_faults(farm: Farm, old: frozenset[Fault]) -> list[Fault]:
 
 def _refusal(farm: Farm, one: TrialRecord) -> Fault | None:
     """Why a record of a trial can be in no farm like this one; None if it can."""
-    where = "record of the trial"
+    where = say("record of the trial")
     try:
         record = _record_of(one)
     except (ValueError, AttributeError, FarmError):
-        return Fault(where, one.record_id, "the JSON text of a record is accepted", "records")
+        return Fault(where, one.record_id, say("the JSON text of a record is accepted"), "records")
     was = farm.find(one.record_id)
     if isinstance(was, Trial) or isinstance(record, Trial):
-        return Fault(where, one.record_id, "a trial holds no trials", "records")
+        return Fault(where, one.record_id, say("a trial holds no trials"), "records")
     if isinstance(was, Settings) is not isinstance(record, Settings):
-        return Fault(where, one.record_id, "a farm keeps its one settings record", "records")
+        return Fault(where, one.record_id, say("a farm keeps its one settings record"), "records")
     return None
 
 
 def _told(farm: Farm, fault: Fault) -> Fault:
     """``fault`` as the keeper of ``farm`` understands it: places by name, not by id."""
-    if not fault.where.endswith(", place of a stay"):
+    if not is_at(fault, PLACE_OF_A_STAY):
         return fault
     place = farm.find(str(fault.value))
     if isinstance(place, Place):
-        accepted = "the trial takes this place away, so the batch needs another one"
+        accepted = say("the trial takes this place away, so the batch needs another one")
         return replace(fault, value=place.name, accepted=accepted)
-    accepted = "change the batch anew in the trial, or drop the trial"
-    return replace(fault, value="a place that the plan no longer has", accepted=accepted)
+    accepted = say("change the batch anew in the trial, or drop the trial")
+    return replace(fault, value=say("a place that the plan no longer has"), accepted=accepted)
 
 
 def _content(record: Record) -> str:

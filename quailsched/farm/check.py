@@ -13,7 +13,7 @@ from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 
-from quailsched.farm.faults import FarmError, Fault, Finding, Words
+from quailsched.farm.faults import FarmError, Fault, Finding, Words, field_of
 from quailsched.farm.plain import record_from_tagged
 from quailsched.farm.plain_values import shown
 from quailsched.farm.records import (
@@ -32,9 +32,11 @@ from quailsched.farm.records import (
     Trial,
     TrialRecord,
 )
+from quailsched.farm.terms import named
 from quailsched.farm.units import count_text
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
+from quailsched.words import marked, number_text, say
 
 EARLIEST, LATEST = date(1990, 1, 1), date(2199, 12, 31)
 MOST_EGGS = 100_000
@@ -51,6 +53,20 @@ HOURS_IN_A_WEEK = 168
 MOST_AMOUNT = 1_000_000_000
 MOST_BIRDS = 1_000_000
 MOST_CLASH_DAYS = 100_000
+
+# What a name or a reason needs when it is empty, too long or of more than one line: to be said.
+_EMPTY = {
+    "name": marked("a name of at least one letter is needed"),
+    "reason": marked("a reason of at least one letter is needed"),
+}
+_TOO_LONG = {
+    "name": marked("a name of up to {most} letters is accepted"),
+    "reason": marked("a reason of up to {most} letters is accepted"),
+}
+_OF_MORE_LINES = {
+    "name": marked("a name on one line, without tabs, is accepted"),
+    "reason": marked("a reason on one line, without tabs, is accepted"),
+}
 
 
 def faults_of(farm: Farm) -> list[Fault]:
@@ -93,96 +109,114 @@ def _of(record: Record, faults: Iterator[Fault]) -> Iterator[Fault]:
 
 
 def _settings_faults(settings: Settings) -> Iterator[Fault]:
-    yield from _text_faults("farm", settings.name)
+    farm = say("farm")
+    yield from _text_faults(farm, settings.name)
     lows = settings.night_lows_c
     if len(lows) not in (0, 12):
-        accepted = "twelve night lows are needed, January to December, or none"
-        yield Fault("farm, night lows", Words(count_text(len(lows), "value")), accepted, "night_lows_c")
+        accepted = say("twelve night lows are needed, January to December, or none")
+        found = Words(count_text(len(lows), "value"))
+        yield Fault(field_of(farm, say("night lows")), found, accepted, "night_lows_c")
     for low in lows:
         if not -60 <= low <= 40:
-            yield Fault("farm, night lows", low, "between -60 and 40 °C is accepted", "night_lows_c")
+            accepted = say("between -60 and 40 °C is accepted")
+            yield Fault(field_of(farm, say("night lows")), low, accepted, "night_lows_c")
     if settings.latitude is not None and not -90 <= settings.latitude <= 90:
-        yield Fault("farm, latitude", settings.latitude, "between -90 and 90 degrees is accepted", "latitude")
-    yield from _whole("farm, how sure", settings.sure_pct, LEAST_SURE_PCT, MOST_SURE_PCT, "sure_pct")
+        accepted = say("between -90 and 90 degrees is accepted")
+        yield Fault(field_of(farm, say("latitude")), settings.latitude, accepted, "latitude")
+    sure = field_of(farm, say("how sure"))
+    yield from _whole(sure, settings.sure_pct, LEAST_SURE_PCT, MOST_SURE_PCT, "sure_pct")
 
 
 def faults_of_names(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:
-    """Names that are none, and names that two records of one sort have; ``what`` is the word for the sort."""
+    """Names that are none, or that two records of one sort have; ``what`` is the word for the sort, to be said."""
     seen: set[str] = set()
     for record in records:
         name = record.name.strip()
-        yield from _text_faults(what, record.name)
+        yield from _text_faults(say(what), record.name)
         if name and name.casefold() in seen:
-            yield Fault(f"{what}, name", name, f"another {what} has it already, each needs its own", "name")
+            accepted = say("another {what} has it already, each needs its own", what=say(what))
+            yield Fault(field_of(say(what), say("name")), name, accepted, "name")
         seen.add(name.casefold())
 
 
 def _text_faults(what: str, text: str, field: str = "name") -> Iterator[Fault]:
     """Every list shows a name within one line, so it must fit there."""
-    where = f"{what}, {field}"
+    where = field_of(what, say(field))
     if not text.strip():
-        yield Fault(where, Finding("it is empty"), f"a {field} of at least one letter is needed", field)
+        yield Fault(where, Finding(say("it is empty")), say(_EMPTY[field]), field)
     elif len(text) > MOST_NAME_LETTERS:
         start = " ".join(text[:40].split())
-        yield Fault(where, f"{start}…", f"a {field} of up to {MOST_NAME_LETTERS} letters is accepted", field)
+        yield Fault(where, f"{start}…", say(_TOO_LONG[field], most=MOST_NAME_LETTERS), field)
     elif any(unicodedata.category(letter) in ("Cc", "Zl", "Zp") for letter in text):
         shown = "".join(letter if letter.isprintable() else " " for letter in text)
-        yield Fault(where, shown, f"a {field} on one line, without tabs, is accepted", field)
+        yield Fault(where, shown, say(_OF_MORE_LINES[field]), field)
 
 
 def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterator[Fault]:
     if not least <= value <= most:
-        yield Fault(where, value, f"a whole number from {least:,} to {most:,} is accepted", field)
+        span = {"least": number_text(least), "most": number_text(most)}
+        yield Fault(where, value, say("a whole number from {least} to {most} is accepted", **span), field)
 
 
-def _between(where: str, value: float, least: float, most: float, field: str) -> Iterator[Fault]:
+def _between(where: str, value: float, least: int, most: int, field: str) -> Iterator[Fault]:
     if not least <= value <= most:
-        yield Fault(where, value, f"a number from {least:g} to {most:,.12g} is accepted", field)
+        span = {"least": number_text(least), "most": number_text(most)}
+        yield Fault(where, value, say("a number from {least} to {most} is accepted", **span), field)
 
 
 def _person_faults(person: Person) -> Iterator[Fault]:
-    yield from _span_faults(f"person {person.name}, away", person.away, "away")
-    where = f"person {person.name}, hours of building a week"
-    yield from _between(where, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
+    where = named(Person, person.name)
+    yield from _span_faults(field_of(where, say("away")), person.away, "away")
+    hours = field_of(where, say("hours of building a week"))
+    yield from _between(hours, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
 
 
 def _place_faults(place: Place) -> Iterator[Fault]:
-    where = f"place {place.name}"
-    if place.role.holds_eggs:
-        yield from _whole(f"{where}, egg places", place.egg_places, 1, MOST_EGGS, "egg_places")
-        if place.floor_cm2:
-            yield Fault(f"{where}, floor", place.floor_cm2, f"a {place.role} has egg places, no floor", "floor_cm2")
-    else:
-        yield from _whole(f"{where}, floor in cm²", place.floor_cm2, 100, MOST_FLOOR_CM2, "floor_cm2")
-        if place.egg_places:
-            accepted = f"a {place.role} has floor, no egg places"
-            yield Fault(f"{where}, egg places", place.egg_places, accepted, "egg_places")
-    yield from _whole(f"{where}, clean-out days", place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days")
+    where = named(Place, place.name)
+    yield from _room_faults(place, where)
+    clean_out = field_of(where, say("clean-out days"))
+    yield from _whole(clean_out, place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days")
     if place.ready_on is not None:
-        yield from _date_faults(f"{where}, ready on", place.ready_on, "ready_on")
-    yield from _span_faults(f"{where}, out of use", place.shut, "shut")
+        yield from _date_faults(field_of(where, say("ready on")), place.ready_on, "ready_on")
+    yield from _span_faults(field_of(where, say("out of use")), place.shut, "shut")
     yield from _fitting_faults(place, where)
-    yield from _between(f"{where}, hours of work left", place.work_hours, 0, MOST_WORK_HOURS, "work_hours")
+    yield from _between(field_of(where, say("hours of work left")), place.work_hours, 0, MOST_WORK_HOURS, "work_hours")
+    counted_on = field_of(where, say("work counted on"))
     if place.work_from is not None:
-        yield from _date_faults(f"{where}, work counted on", place.work_from, "work_from")
+        yield from _date_faults(counted_on, place.work_from, "work_from")
     elif place.work_hours:
-        accepted = "the day on which the hours of work were counted is needed"
-        yield Fault(f"{where}, work counted on", Finding("no day is given"), accepted, "work_from")
+        accepted = say("the day on which the hours of work were counted is needed")
+        yield Fault(counted_on, Finding(say("no day is given")), accepted, "work_from")
+
+
+def _room_faults(place: Place, where: str) -> Iterator[Fault]:
+    """Egg places or floor: what its role has, and nothing of the other."""
+    egg_places = field_of(where, say("egg places"))
+    if place.role.holds_eggs:
+        yield from _whole(egg_places, place.egg_places, 1, MOST_EGGS, "egg_places")
+        if place.floor_cm2:
+            accepted = say("a {role} has egg places, no floor", role=say(place.role))
+            yield Fault(field_of(where, say("floor")), place.floor_cm2, accepted, "floor_cm2")
+        return
+    yield from _whole(field_of(where, say("floor in cm²")), place.floor_cm2, 100, MOST_FLOOR_CM2, "floor_cm2")
+    if place.egg_places:
+        accepted = say("a {role} has floor, no egg places", role=say(place.role))
+        yield Fault(egg_places, place.egg_places, accepted, "egg_places")
 
 
 def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
     """Heat sources, feeders, drinkers and lamps; None is what was not told."""
     counts = (
-        ("heat_sources", "heat sources", place.heat_sources, MOST_HEAT_SOURCES),
-        ("feeder_cm", "feeder edge in cm", place.feeder_cm, MOST_EDGE_CM),
-        ("drinker_cm", "drinker edge in cm", place.drinker_cm, MOST_EDGE_CM),
+        ("heat_sources", say("heat sources"), place.heat_sources, MOST_HEAT_SOURCES),
+        ("feeder_cm", say("feeder edge in cm"), place.feeder_cm, MOST_EDGE_CM),
+        ("drinker_cm", say("drinker edge in cm"), place.drinker_cm, MOST_EDGE_CM),
     )
     for field, words, count, most in counts:
         if count is not None:
-            yield from _whole(f"{where}, {words}", count, 0, most, field)
-            yield from _needless_faults(place, f"{where}, {words}", count, field)
+            yield from _whole(field_of(where, words), count, 0, most, field)
+            yield from _needless_faults(place, field_of(where, words), count, field)
     if place.light_hours is not None:
-        words = f"{where}, hours of light a day"
+        words = field_of(where, say("hours of light a day"))
         yield from _between(words, place.light_hours, 0, HOURS_IN_A_DAY, "light_hours")
         yield from _needless_faults(place, words, place.light_hours, "light_hours")
 
@@ -190,60 +224,75 @@ def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
 def _needless_faults(place: Place, where: str, value: float, field: str) -> Iterator[Fault]:
     """Eggs need none of it, and feathered birds no heat."""
     if place.role.holds_eggs or (field == "heat_sources" and place.role is not Role.BROODER):
-        yield Fault(where, value, f"a {place.role} has none, so it is left empty", field)
+        accepted = say("a {role} has none, so it is left empty", role=say(place.role))
+        yield Fault(where, value, accepted, field)
 
 
 def _date_faults(where: str, day: date, field: str) -> Iterator[Fault]:
     if not EARLIEST <= day <= LATEST:
-        yield Fault(where, day.isoformat(), f"a day from {EARLIEST} to {LATEST} is accepted", field)
+        accepted = say("a day from {earliest} to {latest} is accepted", earliest=EARLIEST, latest=LATEST)
+        yield Fault(where, day.isoformat(), accepted, field)
 
 
 def _span_faults(where: str, spans: tuple[Span, ...], field: str) -> Iterator[Fault]:
     for span in spans:
         if span.end <= span.start:
-            shown = f"{span.start} to {span.end}"
-            yield Fault(where, shown, "the end is the first day after, so it lies after the start", field)
+            shown = say("{start} to {end}", start=span.start, end=span.end)
+            yield Fault(where, shown, say("the end is the first day after, so it lies after the start"), field)
         yield from _date_faults(where, span.start, field)
         yield from _date_faults(where, span.end, field)
 
 
+# Two fields of a route that others look for in a fault (``is_at``): to be said.
+PLACE_OF_A_STAY = marked("place of a stay")
+FIRST_PLACE = marked("first place")
+
+
+def is_at(fault: Fault, field: str) -> bool:
+    """Whether ``fault`` is one of the field with these words, not yet said."""
+    return fault.where.endswith(field_of("", say(field)))
+
+
 def batch_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
     """The faults of one batch, its route included."""
-    where = f"batch {batch.name}"
+    where = named(Batch, batch.name)
     if batch.kind not in handbook():
-        yield Fault(f"{where}, kind", batch.kind, f"one of {', '.join(handbook())} is accepted", "kind")
-    yield from _date_faults(f"{where}, start", batch.start, "start")
-    what = "eggs set" if batch.origin.is_eggs else "birds brought in"
-    yield from _whole(f"{where}, {what}", batch.number, 1, MOST_EGGS, "number")
-    yield from _whole(f"{where}, age in days", batch.age_days, 0, 1_000, "age_days")
-    yield from _whole(f"{where}, days the eggs were stored", batch.egg_age_days, 0, 60, "egg_age_days")
+        yield Fault(field_of(where, say("kind")), batch.kind, _one_of_kinds(), "kind")
+    yield from _date_faults(field_of(where, say("start")), batch.start, "start")
+    what = say("eggs set") if batch.origin.is_eggs else say("birds brought in")
+    yield from _whole(field_of(where, what), batch.number, 1, MOST_EGGS, "number")
+    age, stored = field_of(where, say("age in days")), field_of(where, say("days the eggs were stored"))
+    yield from _whole(age, batch.age_days, 0, 1_000, "age_days")
+    yield from _whole(stored, batch.egg_age_days, 0, 60, "egg_age_days")
     if batch.origin.is_eggs and batch.age_days:
-        yield Fault(f"{where}, age in days", batch.age_days, "eggs have no age as birds: 0 is accepted", "age_days")
+        yield Fault(age, batch.age_days, say("eggs have no age as birds: 0 is accepted"), "age_days")
     if not batch.origin.is_eggs and batch.egg_age_days:
-        accepted = "birds that were brought in have no stored eggs: 0 is accepted"
-        yield Fault(f"{where}, days the eggs were stored", batch.egg_age_days, accepted, "egg_age_days")
+        accepted = say("birds that were brought in have no stored eggs: 0 is accepted")
+        yield Fault(stored, batch.egg_age_days, accepted, "egg_age_days")
     yield from _route_faults(farm, batch, where)
+
+
+def _one_of_kinds() -> str:
+    return say("one of {choices} is accepted", choices=", ".join(handbook()))
 
 
 def _route_faults(farm: Farm, batch: Batch, where: str) -> Iterator[Fault]:
     if not batch.stays:
-        yield Fault(
-            f"{where}, stays", Finding("there are none"), "at least the place of its first day is needed", "stays"
-        )
+        accepted = say("at least the place of its first day is needed")
+        yield Fault(field_of(where, say("stays")), Finding(say("there are none")), accepted, "stays")
         return
     for stay in batch.stays:
         if not isinstance(farm.find(stay.place_id), Place):
-            yield Fault(
-                f"{where}, place of a stay", stay.place_id, "the id of a place of this farm is accepted", "stays"
-            )
+            accepted = say("the id of a place of this farm is accepted")
+            yield Fault(field_of(where, say(PLACE_OF_A_STAY)), stay.place_id, accepted, "stays")
         if stay.to_day is not None and stay.to_day <= stay.from_day:
-            shown = f"day {stay.from_day} to day {stay.to_day}"
-            yield Fault(f"{where}, stay", shown, "a stay ends after the day it starts on", "stays")
+            shown = say("day {first} to day {last}", first=stay.from_day, last=stay.to_day)
+            yield Fault(field_of(where, say("stay")), shown, say("a stay ends after the day it starts on"), "stays")
     first = batch.stays[0]
     place = farm.find(first.place_id)
     if isinstance(place, Place) and place.role.holds_eggs is not batch.origin.is_eggs:
-        accepted = "eggs start where eggs are held" if batch.origin.is_eggs else "birds start on a floor"
-        yield Fault(f"{where}, first place", place.name, accepted, "stays")
+        accepted = say("eggs start where eggs are held") if batch.origin.is_eggs else say("birds start on a floor")
+        yield Fault(field_of(where, say(FIRST_PLACE)), place.name, accepted, "stays")
     yield from _chain_faults(batch, where)
 
 
@@ -251,15 +300,16 @@ def _chain_faults(batch: Batch, where: str) -> Iterator[Fault]:
     together = [s for s in batch.stays if s.part is Part.ALL]
     apart = [s for s in batch.stays if s.part is not Part.ALL]
     if list(batch.stays) != together + sorted(apart, key=lambda s: s.part is Part.COCKS):
-        shown = ", ".join(s.part for s in batch.stays)
-        yield Fault(f"{where}, stays", shown, "first the stays of all, then of the hens, then of the cocks", "stays")
+        shown = ", ".join(say(s.part) for s in batch.stays)
+        accepted = say("first the stays of all, then of the hens, then of the cocks")
+        yield Fault(field_of(where, say("stays")), shown, accepted, "stays")
         return
     yield from _follow_faults(together, 0, where, is_last=not apart)
     split_day = together[-1].to_day if together else 0
     for part in (Part.HENS, Part.COCKS):
         chain = [s for s in apart if s.part is part]
         if chain and split_day is not None:
-            yield from _follow_faults(chain, split_day, f"{where}, {part}", is_last=True)
+            yield from _follow_faults(chain, split_day, field_of(where, say(part)), is_last=True)
 
 
 def _follow_faults(chain: list[Stay], start: int, where: str, is_last: bool) -> Iterator[Fault]:
@@ -268,16 +318,22 @@ def _follow_faults(chain: list[Stay], start: int, where: str, is_last: bool) -> 
     for index, stay in enumerate(chain):
         ends_chain = is_last and index == len(chain) - 1
         if due is not None and stay.from_day != due:
-            word = "leaves a gap" if stay.from_day > due else "overlaps the one before"
-            accepted = f"it {word}: day {due} is accepted"
-            yield Fault(f"{where}, stay from day", stay.from_day, accepted, "stays")
+            accepted = say(
+                "it leaves a gap: day {day} is accepted"
+                if stay.from_day > due
+                else "it overlaps the one before: day {day} is accepted",
+                day=due,
+            )
+            yield Fault(field_of(where, say("stay from day")), stay.from_day, accepted, "stays")
+        to_day = field_of(where, say("stay to day"))
         if stay.to_day is None and not ends_chain:
-            yield Fault(f"{where}, stay to day", "open", "only the last stay may be open: a day is needed", "stays")
+            yield Fault(to_day, say("open"), say("only the last stay may be open: a day is needed"), "stays")
         if stay.to_day is not None and stay.to_day > MOST_DAYS:
-            yield Fault(f"{where}, stay to day", stay.to_day, f"up to day {MOST_DAYS:,} is accepted", "stays")
+            accepted = say("up to day {most} is accepted", most=number_text(MOST_DAYS))
+            yield Fault(to_day, stay.to_day, accepted, "stays")
         if stay.leaving is not None and (not ends_chain or stay.to_day is None):
-            accepted = "only a last stay that ends may say where its birds go"
-            yield Fault(f"{where}, leaving", str(stay.leaving), accepted, "stays")
+            accepted = say("only a last stay that ends may say where its birds go")
+            yield Fault(field_of(where, say("leaving")), say(stay.leaving), accepted, "stays")
         due = stay.to_day
 
 
@@ -290,18 +346,19 @@ def _choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
         own = [choice for choice in choices if choice.kind == kind_id]
         figures = kind_with(handbook()[kind_id], tuple((c.key, c.value, c.points) for c in own)).figures
         for sentence in order_faults(figures):
-            yield Fault(f"figures of {kind_id}", Finding(sentence.rstrip(".")), "", "value")
+            where = say("figures of {kind}", kind=kind_id)
+            yield Fault(where, Finding(sentence.rstrip(".")), "", "value")
 
 
 def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
     seen: set[tuple[str, str]] = set()
     for choice in choices:
-        where = f"figure {choice.kind} {choice.key}"
+        where = named(FigureChoice, f"{choice.kind} {choice.key}")
         if (choice.kind, choice.key) in seen:
-            yield Fault(where, choice.key, "a farm replaces each figure once", "key")
+            yield Fault(where, choice.key, say("a farm replaces each figure once"), "key")
         seen.add((choice.kind, choice.key))
         if choice.kind not in handbook():
-            yield Fault(where, choice.kind, f"one of {', '.join(handbook())} is accepted", "kind")
+            yield Fault(where, choice.kind, _one_of_kinds(), "kind")
             continue
         try:
             kind_with(handbook()[choice.kind], ((choice.key, choice.value, choice.points),))
@@ -312,41 +369,45 @@ def _single_choice_faults(choices: tuple[FigureChoice, ...]) -> Iterator[Fault]:
 def acceptance_words(farm: Farm, acceptance: Acceptance) -> str:
     """The words for an accepted clash in a fault. It has no name, and its place may have gone."""
     place = farm.find(acceptance.place_id)
-    return f"accepted clash in {place.name if isinstance(place, Place) else 'a place that has gone'}"
+    if isinstance(place, Place):
+        return say("accepted clash in {place}", place=place.name)
+    return say("accepted clash in a place that has gone")
 
 
 def _acceptance_faults(farm: Farm, acceptance: Acceptance) -> Iterator[Fault]:
     where = acceptance_words(farm, acceptance)
     if not acceptance.kind.strip():
-        yield Fault(f"{where}, kind", acceptance.kind, "the word for a kind of clash is needed", "kind")
+        accepted = say("the word for a kind of clash is needed")
+        yield Fault(field_of(where, say("kind")), acceptance.kind, accepted, "kind")
     if not acceptance.place_id.strip():
-        yield Fault(f"{where}, place", acceptance.place_id, "the id of a place is needed", "place_id")
+        accepted = say("the id of a place is needed")
+        yield Fault(field_of(where, say("place")), acceptance.place_id, accepted, "place_id")
+    batches = field_of(where, say("batches"))
     if not acceptance.batch_ids:
-        accepted = "the id of at least one batch is needed"
-        yield Fault(f"{where}, batches", Finding("there are none"), accepted, "batch_ids")
+        accepted = say("the id of at least one batch is needed")
+        yield Fault(batches, Finding(say("there are none")), accepted, "batch_ids")
     for batch_id in acceptance.batch_ids:
         if not batch_id.strip():
-            yield Fault(f"{where}, batches", batch_id, "the id of a batch is needed", "batch_ids")
+            yield Fault(batches, batch_id, say("the id of a batch is needed"), "batch_ids")
     yield from _text_faults(where, acceptance.reason, "reason")
-    yield from _between(f"{where}, amount", acceptance.amount, 0, MOST_AMOUNT, "amount")
-    yield from _whole(f"{where}, birds", acceptance.birds, 0, MOST_BIRDS, "birds")
-    yield from _whole(f"{where}, days", acceptance.days, 1, MOST_CLASH_DAYS, "days")
+    yield from _between(field_of(where, say("amount")), acceptance.amount, 0, MOST_AMOUNT, "amount")
+    yield from _whole(field_of(where, say("birds")), acceptance.birds, 0, MOST_BIRDS, "birds")
+    yield from _whole(field_of(where, say("days")), acceptance.days, 1, MOST_CLASH_DAYS, "days")
 
 
 def _trial_faults(trial: Trial) -> Iterator[Fault]:
     """The records of a trial can be read. Whether they fit the plan of today is asked when it is looked at."""
-    where = f"trial {trial.name}, records"
+    where = field_of(named(Trial, trial.name), say("records"))
     ids = [one.record_id for one in trial.records]
     for record_id in sorted({one for one in ids if ids.count(one) > 1}):
-        yield Fault(where, record_id, "a trial has each record once", "records")
+        yield Fault(where, record_id, say("a trial has each record once"), "records")
     for one in trial.records:
         if not one.record_id.strip():
-            yield Fault(where, one.record_id, "the id of a record is needed", "records")
+            yield Fault(where, one.record_id, say("the id of a record is needed"), "records")
         elif one.content and not _is_record(one):
-            accepted = "the JSON text of a record with this id is needed"
-            yield Fault(
-                f"{where}, {shown(one.record_id)}", Finding("its content is something else"), accepted, "records"
-            )
+            accepted = say("the JSON text of a record with this id is needed")
+            found = Finding(say("its content is something else"))
+            yield Fault(field_of(where, str(shown(one.record_id))), found, accepted, "records")
 
 
 @lru_cache(maxsize=4096)  # every change of the farm asks again

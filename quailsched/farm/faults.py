@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from quailsched.words import exact_text, say
+
 
 @dataclass(frozen=True, slots=True)
 class Words:
@@ -36,10 +38,18 @@ class Fault:
     record_id: str = ""  # of the record that it is about, where it is about one
 
     def sentence(self) -> str:
+        value = exact_text(self.value) if isinstance(self.value, float) else str(self.value)
+        told = {"where": self.where, "value": value, "accepted": self.accepted}
         if isinstance(self.value, Finding):
-            return f"{self.where}: {self.value}{'; ' if self.accepted else ''}{self.accepted}."
-        shown = f"“{self.value}”" if isinstance(self.value, str) else f"{self.value}"
-        return f"{self.where}: {shown} cannot be used; {self.accepted}."
+            return say("{where}: {value}; {accepted}." if self.accepted else "{where}: {value}.", **told)
+        if isinstance(self.value, str):
+            return say("{where}: “{value}” cannot be used; {accepted}.", **told)
+        return say("{where}: {value} cannot be used; {accepted}.", **told)
+
+
+def field_of(where: str, field: str) -> str:
+    """The words for a field of a record, both said already: "batch Clover, eggs set"."""
+    return f"{where}, {field}"
 
 
 class FarmError(Exception):

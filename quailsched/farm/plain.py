@@ -18,6 +18,7 @@ from quailsched.farm.plain_values import (
     Reader,
     Spot,
     Writer,
+    accepted_for,
     fault_at,
     missing_at,
     reader_for,
@@ -27,6 +28,7 @@ from quailsched.farm.plain_values import (
 )
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.versions import VERSION, is_version, values_before
+from quailsched.words import say
 
 R = TypeVar("R")
 
@@ -74,11 +76,12 @@ def record_from_tagged(plain: Mapping[str, Any]) -> Record:
     tag = plain.get("record")
     cls = RECORD_TAGS.get(tag) if isinstance(tag, str) else None
     if cls is None:
-        accepted = f"one of {', '.join(RECORD_TAGS)} is accepted"
-        raise FarmError([Fault("record", shown(tag), accepted, "record")])
+        accepted = say("one of {choices} is accepted", choices=", ".join(RECORD_TAGS))
+        raise FarmError([Fault(say("record"), shown(tag), accepted, "record")])
     version = plain.get("version", 1)  # the first did not say it
     if not is_version(version):
-        raise FarmError([Fault("version", shown(version), f"a version from 1 to {VERSION} is accepted", "version")])
+        accepted = say("a version from 1 to {latest} is accepted", latest=VERSION)
+        raise FarmError([Fault(say("version"), shown(version), accepted, "version")])
     fields_only = {name: value for name, value in plain.items() if name not in ("record", "version")}
     return record_from(cls, fields_only, version)
 
@@ -92,11 +95,12 @@ def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault], ve
     readers = _readers_of(cls, version)
     values: dict[str, object] = dict(values_before(cls, version))
     if not isinstance(plain, Mapping):
-        faults.append(fault_at(spot, plain, "a group of fields in curly brackets is accepted"))
+        accepted = accepted_for(plain, say("a group of fields in curly brackets"))
+        faults.append(fault_at(spot, plain, accepted))
         return Reading(cls(**{name: stand_in for name, (_, stand_in) in readers.items()}), frozenset(readers))
     for name in plain:
         if name not in readers:
-            accepted = f"there is no such field here, only {', '.join(readers)}"
+            accepted = say("there is no such field here, only {fields}", fields=", ".join(readers))
             faults.append(fault_at((*spot, str(shown(name))), plain[name], accepted))
     broken: set[str] = set()
     for name, (read, stand_in) in readers.items():

@@ -16,13 +16,14 @@ from typing import Any, Final, Union, get_args, get_origin
 
 from quailsched.farm.faults import Fault, Finding, Words
 from quailsched.farm.units import count_text
+from quailsched.words import marked, say
 
 Spot = tuple[str | int, ...]  # where a value stands: names of records and fields, numbers of items from 1
 Reader = Callable[[object, Spot, list[Fault]], object]
 Writer = Callable[[Any], object]
 
 BROKEN: Final = object()
-MISSING: Final = Finding("this field is missing")
+MISSING: Final = Finding(marked("this field is missing"))  # to be said
 MOST_DIGITS = 15  # JSON readers that hold numbers as doubles keep whole numbers of up to 15 digits
 LONGEST_SHOWN = 60  # letters of a wrong value that a sentence repeats
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
@@ -36,17 +37,19 @@ def shown(value: object) -> object:
     if isinstance(value, bool):
         return Words(str(value).lower())
     if isinstance(value, int):
-        return value if abs(value) < 10**LONGEST_SHOWN else Words("a very long number")
+        return value if abs(value) < 10**LONGEST_SHOWN else Words(say("a very long number"))
     if value is None:
-        return Finding("it is empty (null)")
+        return Finding(say("it is empty (null)"))
     if isinstance(value, list | tuple):
-        return Finding("a list stands here")
-    return Finding("a group of fields stands here") if isinstance(value, dict) else value
+        return Finding(say("a list stands here"))
+    if value is MISSING:
+        return Finding(say(MISSING.text))
+    return Finding(say("a group of fields stands here")) if isinstance(value, dict) else value
 
 
 def place_in_words(spot: Spot) -> str:
     """ "batch Clover, stays, item 2, from_day"."""
-    return ", ".join(f"item {step}" if isinstance(step, int) else step for step in spot)
+    return ", ".join(say("item {number}", number=step) if isinstance(step, int) else step for step in spot)
 
 
 def fault_at(spot: Spot, value: object, accepted: str) -> Fault:
@@ -59,7 +62,12 @@ def missing_at(spot: Spot, read: Reader) -> Fault:
     """The fault of a field that is not there: what its reader would accept is needed."""
     refused: list[Fault] = []
     read(MISSING, spot, refused)
-    return replace(refused[0], accepted=refused[0].accepted.replace(" is accepted", " is needed"))
+    return refused[0]
+
+
+def accepted_for(value: object, what: str) -> str:
+    """That ``what``, already said, would be accepted in the place of ``value``; needed, where nothing is there."""
+    return say("{what} is needed" if value is MISSING else "{what} is accepted", what=what)
 
 
 def reader_for(hint: Any, read_nested: Callable[[type], Reader]) -> Reader:
@@ -128,29 +136,29 @@ def _as_it_is(value: object) -> object:
 
 def _read_text(value: object, spot: Spot, faults: list[Fault]) -> object:
     if type(value) is not str:
-        return _broken(spot, value, "text in quotation marks is accepted", faults)
+        return _broken(spot, value, say("text in quotation marks"), faults)
     if "\0" in value or any("\ud800" <= letter <= "\udfff" for letter in value):
-        return _broken(spot, value, "text of letters that can be written to a file is accepted", faults)
+        return _broken(spot, value, say("text of letters that can be written to a file"), faults)
     return value
 
 
 def _read_whole(value: object, spot: Spot, faults: list[Fault]) -> object:
     if type(value) is not int or abs(value) >= 10**MOST_DIGITS:
-        return _broken(spot, value, f"a whole number of up to {MOST_DIGITS} digits is accepted", faults)
+        return _broken(spot, value, say("a whole number of up to {most} digits", most=MOST_DIGITS), faults)
     return value
 
 
 def _read_number(value: object, spot: Spot, faults: list[Fault]) -> object:
     if isinstance(value, bool) or not isinstance(value, int | float):
-        return _broken(spot, value, "a number is accepted", faults)
+        return _broken(spot, value, say("a number"), faults)
     if abs(value) >= 10**MOST_DIGITS or not math.isfinite(value):
-        return _broken(spot, value, f"a number of up to {MOST_DIGITS} digits is accepted", faults)
+        return _broken(spot, value, say("a number of up to {most} digits", most=MOST_DIGITS), faults)
     return float(value)
 
 
 def _read_yes_no(value: object, spot: Spot, faults: list[Fault]) -> object:
     if not isinstance(value, bool):
-        return _broken(spot, value, "true or false is accepted", faults)
+        return _broken(spot, value, say("true or false"), faults)
     return value
 
 
@@ -159,8 +167,11 @@ def _read_day(value: object, spot: Spot, faults: list[Fault]) -> object:
         try:
             return date.fromisoformat(value)
         except ValueError:
-            return _broken(spot, value, "there is no such day; year-month-day as in 2027-02-28 is accepted", faults)
-    return _broken(spot, value, "a day as year-month-day, such as 2027-02-28, is accepted", faults)
+            faults.append(
+                fault_at(spot, value, say("there is no such day; year-month-day as in 2027-02-28 is accepted"))
+            )
+            return BROKEN
+    return _broken(spot, value, say("a day as year-month-day, such as 2027-02-28,"), faults)
 
 
 def _read_moment(value: object, spot: Spot, faults: list[Fault]) -> object:
@@ -170,7 +181,7 @@ def _read_moment(value: object, spot: Spot, faults: list[Fault]) -> object:
             return moment.astimezone(UTC)
     except (ValueError, OverflowError):
         pass
-    return _broken(spot, value, "a moment with its offset, such as 2027-02-28T07:30:00+00:00, is accepted", faults)
+    return _broken(spot, value, say("a moment with its offset, such as 2027-02-28T07:30:00+00:00,"), faults)
 
 
 _SIMPLE: Final[dict[Any, Reader]] = {
@@ -189,7 +200,7 @@ def _enum_reader(cls: type[StrEnum]) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
         if isinstance(value, str) and value in members:
             return members[value]
-        return _broken(spot, value, f"one of {', '.join(members)} is accepted", faults)
+        return _broken(spot, value, say("one of {choices}", choices=", ".join(members)), faults)
 
     return read
 
@@ -200,7 +211,9 @@ def _optional_reader(read_inner: Reader) -> Reader:
             return None
         told = len(faults)
         inner = read_inner(value, spot, faults)
-        faults[told:] = [replace(fault, accepted=f"{fault.accepted}, or null") for fault in faults[told:]]
+        faults[told:] = [
+            replace(fault, accepted=say("{accepted}, or null", accepted=fault.accepted)) for fault in faults[told:]
+        ]
         return inner
 
     return read
@@ -209,7 +222,7 @@ def _optional_reader(read_inner: Reader) -> Reader:
 def _list_reader(read_item: Reader) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
         if not isinstance(value, list):
-            return _broken(spot, value, "a list in square brackets is accepted", faults)
+            return _broken(spot, value, say("a list in square brackets"), faults)
         items = tuple(read_item(item, (*spot, place), faults) for place, item in enumerate(value, 1))
         return BROKEN if BROKEN in items else items
 
@@ -219,8 +232,9 @@ def _list_reader(read_item: Reader) -> Reader:
 def _fixed_reader(readers: list[Reader]) -> Reader:
     def read(value: object, spot: Spot, faults: list[Fault]) -> object:
         if not isinstance(value, list) or len(value) != len(readers):
-            found = Words(f"a list of {count_text(len(value), 'value')}") if isinstance(value, list) else value
-            return _broken(spot, found, f"a list of {len(readers)} values is accepted", faults)
+            number = count_text(len(value), "value") if isinstance(value, list) else ""
+            found = Words(say("a list of {values}", values=number)) if number else value
+            return _broken(spot, found, say("a list of {number} values", number=len(readers)), faults)
         items = tuple(
             read_item(item, (*spot, place), faults)
             for place, (read_item, item) in enumerate(zip(readers, value, strict=True), 1)
@@ -230,6 +244,7 @@ def _fixed_reader(readers: list[Reader]) -> Reader:
     return read
 
 
-def _broken(spot: Spot, value: object, accepted: str, faults: list[Fault]) -> object:
-    faults.append(fault_at(spot, value, accepted))
+def _broken(spot: Spot, value: object, what: str, faults: list[Fault]) -> object:
+    """The fault of a value in whose place ``what`` would be accepted."""
+    faults.append(fault_at(spot, value, accepted_for(value, what)))
     return BROKEN

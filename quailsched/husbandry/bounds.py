@@ -8,6 +8,7 @@ from itertools import pairwise
 from math import isfinite
 
 from quailsched.husbandry.figure import Figure
+from quailsched.words import say, value_text
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +23,7 @@ class Label:
 
     @property
     def accepted(self) -> str:
-        return f"from {self.least:g} to {self.most:g}"
+        return say("from {least} to {most}", least=value_text(self.least), most=value_text(self.most))
 
     def allows(self, value: float) -> bool:
         return isfinite(value) and self.least <= value <= self.most
@@ -34,21 +35,47 @@ _IN_ORDER = ("candle_day", "candle_again_day", "lockdown_day", "incubation_days"
 
 def points_fault(label: Label, points: tuple[tuple[float, float], ...], unit: str) -> str:
     """A sentence unless ages rise from 0 days up and values are sane; "" if all is well."""
+    curve = say(label.text)
     if not points:
-        return f"{label.text}: a curve needs points, each an age in days and a value in {unit}."
+        return say(
+            "{curve}: a curve needs points, each an age in days and a value in {unit}.", curve=curve, unit=say(unit)
+        )
     for age, value in points:
         if not (isfinite(age) and age >= 0):
-            return f"{label.text}: age {age:g} cannot be used; an age from 0 days up is needed."
+            return say(
+                "{curve}: age {age} cannot be used; an age from 0 days up is needed.", curve=curve, age=value_text(age)
+            )
         if not label.allows(value):
-            where = f"{label.text}, at {age:g} days"
-            return f"{where}: {value:g} cannot be used; {label.accepted} {unit} is possible."
+            return say(
+                "{curve}, at {age} days: {value} cannot be used; {accepted} {unit} is possible.",
+                curve=curve,
+                age=value_text(age),
+                value=value_text(value),
+                accepted=label.accepted,
+                unit=say(unit),
+            )
+    return _order_fault(label, points)
+
+
+def _order_fault(label: Label, points: tuple[tuple[float, float], ...]) -> str:
+    curve = say(label.text)
     for (age, _), (later, _) in pairwise(points):
         if later <= age:
-            return f"{label.text}: age {later:g} comes after {age:g}; ages must rise."
+            return say(
+                "{curve}: age {later} comes after {age}; ages must rise.",
+                curve=curve,
+                later=value_text(later),
+                age=value_text(age),
+            )
     if label.key == "alive":
         for (_, more), (age, fewer) in pairwise(points):
             if fewer > more:
-                return f"{label.text}: {fewer:g} at {age:g} days is more than before; birds do not come back to life."
+                return say(
+                    "{curve}: {value} at {age} days is more than before; birds do not come back to life.",
+                    curve=curve,
+                    value=value_text(fewer),
+                    age=value_text(age),
+                )
     return ""
 
 
@@ -58,6 +85,12 @@ def order_faults(figures: Mapping[str, Figure]) -> Iterator[str]:
         earlier, later = figures[first], figures[second]
         is_last = second == "incubation_days"
         if earlier.value > later.value or (is_last and earlier.value == later.value):
-            accepted = f"at most {later.value:g}" if not is_last else f"less than {later.value:g}"
-            reason = f"{accepted} is possible ({later.label})"
-            yield f"{earlier.label}: {earlier.value:g} cannot be used; {reason}."
+            yield say(
+                "{figure}: {value} cannot be used; less than {most} is possible ({later})."
+                if is_last
+                else "{figure}: {value} cannot be used; at most {most} is possible ({later}).",
+                figure=say(earlier.label),
+                value=value_text(earlier.value),
+                most=value_text(later.value),
+                later=say(later.label),
+            )

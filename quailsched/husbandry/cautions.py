@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from quailsched.husbandry.handbook import sources
 from quailsched.husbandry.source import Source
+from quailsched.words import marked, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,42 +22,54 @@ class Caution:
 _TEXTS = {
     "heat_lamp": (
         "safe.lamp.dist",
-        "Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least"
-        " 46 cm from bedding and better 90 cm from anything that burns.",
+        marked(
+            "Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least"
+            " 46 cm from bedding and better 90 cm from anything that burns."
+        ),
     ),
     "hands": (
         "safe.hands",
-        "Healthy birds can carry Salmonella: wash hands with soap after touching birds, eggs or bedding,"
-        " and watch children.",
+        marked(
+            "Healthy birds can carry Salmonella: wash hands with soap after touching birds, eggs or bedding,"
+            " and watch children."
+        ),
     ),
     "dust": (
         "safe.dust",
-        "Poultry dust and ammonia harm lungs: air the place first, wear a mask, damp the bedding.",
+        marked("Poultry dust and ammonia harm lungs: air the place first, wear a mask, damp the bedding."),
     ),
     "processing": (
         "safe.slaughter",
-        "Only somebody trained kills birds, in a way that leaves them insensible until dead; knives cut. A"
-        " licence may be needed: local rules come first.",
+        marked(
+            "Only somebody trained kills birds, in a way that leaves them insensible until dead; knives cut. A"
+            " licence may be needed: local rules come first."
+        ),
     ),
     "food_eggs": (
         "safe.sale.eggs",
-        "Collect often, throw cracked eggs away, keep eggs cool. Rules on selling eggs differ from place to"
-        " place: ask the local authority.",
+        marked(
+            "Collect often, throw cracked eggs away, keep eggs cool. Rules on selling eggs differ from place to"
+            " place: ask the local authority."
+        ),
     ),
     "food_meat": (
         "safe.sale.meat",
-        "Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place"
-        " to place: ask the local authority.",
+        marked(
+            "Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place"
+            " to place: ask the local authority."
+        ),
     ),
     "bird_flu": (
         "safe.ai",
-        "Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as"
-        " local rules ask.",
+        marked(
+            "Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as"
+            " local rules ask."
+        ),
     ),
-    "sick": ("safe.ai", "Ask a vet, not a program, about sick birds; keep them apart and see to them last."),
+    "sick": ("safe.ai", marked("Ask a vet, not a program, about sick birds; keep them apart and see to them last.")),
     "permit": (
         "safe.gamebird.permit",
-        "Keeping native game birds usually needs a permit: ask the local authority before any come.",
+        marked("Keeping native game birds usually needs a permit: ask the local authority before any come."),
     ),
 }
 
@@ -66,4 +79,4 @@ TOPICS = tuple(_TEXTS)
 def caution(topic: str) -> Caution:
     """The caution on a topic. Raises KeyError for a topic that is not among ``TOPICS``."""
     key, text = _TEXTS[topic]
-    return Caution(topic, text, sources()[key])
+    return Caution(topic, say(text), sources()[key])

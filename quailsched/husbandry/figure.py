@@ -8,8 +8,12 @@ from enum import StrEnum
 from math import exp, inf
 
 from quailsched.husbandry.source import Confidence, Source, joined_text, weakest
+from quailsched.words import marked, say
 
-OWN_TEXT = "this farm's own"
+OWN_TEXT = marked("this farm's own")
+# Units and shapes that are words: to be said where they are shown.
+UNIT_WORDS = (marked("days"), marked("hours"), marked("count"))
+SHAPE_WORDS = (marked("linear"), marked("step"), marked("gompertz"))
 
 
 class Shape(StrEnum):
@@ -34,7 +38,7 @@ class _Sourced:
 
     @property
     def source_text(self) -> str:
-        return OWN_TEXT if self.is_replaced else joined_text(self.sources, self.basis)
+        return say(OWN_TEXT) if self.is_replaced else joined_text(self.sources, self.basis)
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from quailsched.husbandry.reading import read_handbook, read_labels
 from quailsched.husbandry.source import Source
 from quailsched.husbandry.tables import read_sources
 from quailsched.resources import resource
+from quailsched.words import say, value_text
 
 Points = tuple[tuple[float, float], ...]
 Choice = tuple[str, float | None, Points]
@@ -53,7 +54,7 @@ def kind_with(kind: Kind, choices: tuple[Choice, ...]) -> Kind:
     seen: set[str] = set()
     for key, value, points in choices:
         if key in seen:
-            raise ValueError(f"{kind.name}: “{key}” is replaced twice; once is possible.")
+            raise ValueError(say("{kind}: “{key}” is replaced twice; once is possible.", kind=say(kind.name), key=key))
         seen.add(key)
         if key in GONE_KEYS:
             continue
@@ -62,17 +63,22 @@ def kind_with(kind: Kind, choices: tuple[Choice, ...]) -> Kind:
         elif key in curves:
             curves[key] = _own_curve(curves[key], value, points)
         else:
-            raise ValueError(f"{kind.name}: it has no figure or curve “{key}” that could be replaced.")
+            fault = say(
+                "{kind}: it has no figure or curve “{key}” that could be replaced.", kind=say(kind.name), key=key
+            )
+            raise ValueError(fault)
     return replace(kind, figures=MappingProxyType(figures), curves=MappingProxyType(curves))
 
 
 def _own_figure(figure: Figure, value: float | None, points: Points) -> Figure:
     """The range is widened where needed, so that ``low <= value <= high`` holds for these too."""
     label = labels()[figure.key]
+    told = {"figure": say(figure.label), "accepted": label.accepted, "unit": say(figure.unit)}
     if value is None or points:
-        raise ValueError(f"{figure.label}: one value is needed, {label.accepted} {figure.unit}, not points.")
+        raise ValueError(say("{figure}: one value is needed, {accepted} {unit}, not points.", **told))
     if not label.allows(value):
-        raise ValueError(f"{figure.label}: {value:g} cannot be used; {label.accepted} {figure.unit} is possible.")
+        given = value_text(value)
+        raise ValueError(say("{figure}: {value} cannot be used; {accepted} {unit} is possible.", value=given, **told))
     low, high = min(figure.low, value), max(figure.high, value)
     return replace(figure, value=float(value), low=low, high=high, is_replaced=True)
 
@@ -80,7 +86,13 @@ def _own_figure(figure: Figure, value: float | None, points: Points) -> Figure:
 def _own_curve(curve: Curve, value: float | None, points: Points) -> Curve:
     """Steps stay steps; all other curves become straight lines between the farm's points."""
     if value is not None:
-        raise ValueError(f"{curve.label}: points of age and value are needed, not one value ({value:g}).")
+        raise ValueError(
+            say(
+                "{curve}: points of age and value are needed, not one value ({value}).",
+                curve=say(curve.label),
+                value=value_text(value),
+            )
+        )
     if fault := points_fault(labels()[curve.key], points, curve.unit):
         raise ValueError(fault)
     shape = Shape.STEP if curve.shape is Shape.STEP else Shape.LINEAR

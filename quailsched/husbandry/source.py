@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
+from quailsched.words import marked, say
+
 _NO_DATE = "n.d."
 
 
@@ -24,6 +26,12 @@ class Confidence(StrEnum):
         return list(Confidence).index(self)
 
 
+CONFIDENCE_WORDS = (  # to be said where a confidence is shown
+    *(marked("published"), marked("computed"), marked("common practice"), marked("from memory")),
+    marked("the farm's own"),
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Source:
     """One row of the reference table. ``locator`` is the place inside the text, ``year`` as printed."""
@@ -39,7 +47,7 @@ class Source:
     @property
     def year_text(self) -> str:
         """The year in words for people: "no date" where the table has its "n.d."."""
-        return "no date" if self.year == _NO_DATE else self.year
+        return say("no date") if self.year == _NO_DATE else self.year
 
     @property
     def short_text(self) -> str:
@@ -59,7 +67,7 @@ def joined_text(sources: Iterable[Source], basis: str) -> str:
     """Each source once, in order, with the basis: "computed from Shim K.F., c.1990s; Moraes et al., 2008"."""
     joined = "; ".join(dict.fromkeys(source.short_text for source in sources))
     if not joined:
-        return basis or Confidence.COMMON_PRACTICE.value
+        return say(basis or Confidence.COMMON_PRACTICE.value)
     if basis == Confidence.COMPUTED:
-        return f"computed from {joined}"
-    return f"{joined}; taken as {basis}" if basis else joined
+        return say("computed from {sources}", sources=joined)
+    return say("{sources}; taken as {basis}", sources=joined, basis=say(basis)) if basis else joined

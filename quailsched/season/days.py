@@ -13,6 +13,7 @@ from itertools import groupby
 
 from quailsched.farm.records import Batch, Part, Stay
 from quailsched.husbandry.kind import Kind
+from quailsched.words import marked
 
 
 class Stage(StrEnum):
@@ -25,6 +26,12 @@ class Stage(StrEnum):
     LAYING = "laying"
     FINISHING = "finishing"
     GONE = "gone"
+
+
+STAGE_WORDS = (  # to be said where a stage is shown
+    *(marked("setting"), marked("lockdown"), marked("hatching"), marked("brooding"), marked("hardening off")),
+    *(marked("growing"), marked("laying"), marked("finishing"), marked("gone")),
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,12 +15,15 @@ from typing import Final
 
 from quailsched.farm.records import Acceptance, Farm
 from quailsched.season.clash import Clash
+from quailsched.words import marked
 
 
 class Severity(StrEnum):
     STOPS = "stops the plan"
     WATCH = "watch"
 
+
+SEVERITY_WORDS: Final = (marked("stops the plan"), marked("watch"))  # to be said where one is shown
 
 STOPPING: Final = frozenset(
     {

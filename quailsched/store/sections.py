@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Generic, TypeVar
 from uuid import UUID
 
-from quailsched.farm.check import acceptance_words, faults_of
+from quailsched.farm.check import FIRST_PLACE, PLACE_OF_A_STAY, acceptance_words, faults_of, is_at
 from quailsched.farm.faults import Fault
 from quailsched.farm.plain import read_record
 from quailsched.farm.records import (
@@ -23,17 +23,11 @@ from quailsched.farm.records import (
     Trial,
     farm_of,
 )
+from quailsched.farm.terms import named
+from quailsched.words import say
 
 R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial)
 
-_NOUNS = {
-    Place: "place",
-    Person: "person",
-    Batch: "batch",
-    FigureChoice: "figure",
-    Acceptance: "accepted clash",
-    Trial: "trial",
-}
 _NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: ()}  # the others have a name
 # A fault of the second field says nothing while the first cannot be read.
 _DEPENDS = {
@@ -54,10 +48,10 @@ class ReadRecord(Generic[R]):
     def words_in_check(self, farm: Farm) -> str:
         """How ``farm.check`` names the record."""
         if isinstance(self.record, Settings):
-            return "farm"
+            return say("farm")
         if isinstance(self.record, Acceptance):
             return acceptance_words(farm, self.record)
-        return f"{_NOUNS[type(self.record)]} {_name(self.record)}"
+        return named(type(self.record), _name(self.record))
 
     def hides(self, field: str) -> bool:
         return field in self.broken or _DEPENDS.get(field) in self.broken
@@ -134,9 +128,9 @@ class _RouteDoubts:
     def hide(self, fault: Fault, record: Record) -> bool:
         if not isinstance(record, Batch):
             return False
-        if fault.where.endswith(", place of a stay"):
+        if is_at(fault, PLACE_OF_A_STAY):
             return self._is_id_missing or fault.value in self._doubled
-        if fault.where.endswith(", first place"):
+        if is_at(fault, FIRST_PLACE):
             is_doubled = record.stays[0].place_id in self._doubled
             return self._is_role_missing or is_doubled or record.id in self._no_origin
         return False
@@ -153,11 +147,11 @@ def _name(record: Record) -> str:
 def _words(cls: type[Record], plain: object) -> str:
     """ "batch Clover", "farm", "figure coturnix lay_pct"; nothing where the naming fields are no text."""
     if cls is Settings:
-        return "farm"
+        return say("farm")
     fields = _NAMED_BY.get(cls, ("name",))
     names = [plain.get(field) for field in fields] if isinstance(plain, dict) else []
     texts = [name for name in names if isinstance(name, str) and name.strip()]
-    return f"{_NOUNS[cls]} {' '.join(texts)}" if texts and len(texts) == len(fields) else ""
+    return named(cls, " ".join(texts)) if texts and len(texts) == len(fields) else ""
 
 
 def _is_uuid(text: str) -> bool:

@@ -13,6 +13,7 @@ from quailsched.farm.units import day_text, hours_text, names_text
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
+from quailsched.words import say
 
 _MOST_DAYS = 36_500  # a pace that takes a century is none
 _LEAST_HOURS = 1e-6  # sevenths of a week do not add up to the last digit
@@ -104,18 +105,67 @@ def _clash(season: Season, job: _Job) -> Clash:
 
 
 def _sentence(season: Season, job: _Job, have: float) -> str:
-    place, hours, day = job.place.name, hours_text(job.place.work_hours), day_text(job.due)
-    names = sorted({presence.batch.name for presence in job.who})
-    many, who = len(names) > 1, names_text(names)
+    place, hours = job.place.name, hours_text(job.place.work_hours)
     is_in_use = all(presence.start < job.due for presence in job.who)
     if not any(person.build_hours for person in season.farm.people):
-        due = f"{who} {'are' if many else 'is'} in it" if is_in_use else f"{who} {'come' if many else 'comes'}"
-        return f"{place} needs {hours} of building, {due} on {day}, and nobody has hours for building."
-    pace = "at that pace it is never done"
-    if job.done is not None:
-        pace = f"at that pace it is done by {day_text(job.done, job.due)}"
+        return say(
+            "{place} needs {hours} of building, {due}, and nobody has hours for building.",
+            place=place,
+            hours=hours,
+            due=_in_it_on(job) if is_in_use else _coming(job),
+        )
     if is_in_use:
-        return f"{place} needs {hours} of building, and on {day} {who} {'are' if many else 'is'} in it already: {pace}."
-    there = hours_text(have) if have else "none"
-    come = "come" if many else "comes"
-    return f"{place} needs {hours} of building, and people have {there} for it until {who} {come} on {day}: {pace}."
+        return say(
+            "{place} needs {hours} of building, and {due} already: {pace}.",
+            place=place,
+            hours=hours,
+            due=_in_it(job),
+            pace=_pace(job),
+        )
+    return say(
+        "{place} needs {hours} of building, and people have {there} for it until {due}: {pace}."
+        if have
+        else "{place} needs {hours} of building, and people have none for it until {due}: {pace}.",
+        place=place,
+        hours=hours,
+        there=hours_text(have),
+        due=_coming(job),
+        pace=_pace(job),
+    )
+
+
+def _pace(job: _Job) -> str:
+    if job.done is None:
+        return say("at that pace it is never done")
+    return say("at that pace it is done by {day}", day=day_text(job.done, job.due))
+
+
+def _names(job: _Job) -> list[str]:
+    return sorted({presence.batch.name for presence in job.who})
+
+
+def _coming(job: _Job) -> str:
+    names = _names(job)
+    return say(
+        "{who} come on {day}" if len(names) > 1 else "{who} comes on {day}",
+        who=names_text(names),
+        day=day_text(job.due),
+    )
+
+
+def _in_it_on(job: _Job) -> str:
+    names = _names(job)
+    return say(
+        "{who} are in it on {day}" if len(names) > 1 else "{who} is in it on {day}",
+        who=names_text(names),
+        day=day_text(job.due),
+    )
+
+
+def _in_it(job: _Job) -> str:
+    names = _names(job)
+    return say(
+        "on {day} {who} are in it" if len(names) > 1 else "on {day} {who} is in it",
+        who=names_text(names),
+        day=day_text(job.due),
+    )

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import timedelta
+from datetime import date, timedelta
 
 from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash
-from quailsched.season.occupancy import Presence, Spell, emptyings_of
+from quailsched.season.occupancy import Emptying, Presence, Spell, emptyings_of
 from quailsched.season.season import Season
+from quailsched.words import say
 
 
 def cleanout(_season: Season, place: Place, spells: Sequence[Spell]) -> Iterator[Clash]:
@@ -20,7 +21,6 @@ def cleanout(_season: Season, place: Place, spells: Sequence[Spell]) -> Iterator
         if emptying.next_day is None or (have := (emptying.next_day - emptying.day).days) >= place.clean_out_days:
             continue
         left, came = emptying.left, emptying.came
-        after = f", after {count_text(have, 'day')}" if have else ", the same day"
         yield Clash(
             kind="cleanout",
             place_id=place.id,
@@ -32,12 +32,32 @@ def cleanout(_season: Season, place: Place, spells: Sequence[Spell]) -> Iterator
             have=have,
             unit="days",
             birds_over=0,
-            sentence=f"{place.name} needs {count_text(place.clean_out_days, 'day')} of clean-out after "
-            f"{_names(left)} {'leave' if len(left) > 1 else 'leaves'} on "
-            f"{day_text(emptying.day)}, but {_names(came)} "
-            f"{'come' if len(came) > 1 else 'comes'} in on {day_text(emptying.next_day)}"
-            f"{after}.",
+            sentence=_sentence(place, emptying, emptying.next_day, have),
         )
+
+
+def _sentence(place: Place, emptying: Emptying, next_day: date, have: int) -> str:
+    left, came = emptying.left, emptying.came
+    leaving = say(
+        "{names} leave on {day}" if len(left) > 1 else "{names} leaves on {day}",
+        names=_names(left),
+        day=day_text(emptying.day),
+    )
+    coming = say(
+        "{names} come in on {day}" if len(came) > 1 else "{names} comes in on {day}",
+        names=_names(came),
+        day=day_text(next_day),
+    )
+    return say(
+        "{place} needs {days} of clean-out after {leaving}, but {coming}, after {had}."
+        if have
+        else "{place} needs {days} of clean-out after {leaving}, but {coming}, the same day.",
+        place=place.name,
+        days=count_text(place.clean_out_days, "day"),
+        leaving=leaving,
+        coming=coming,
+        had=count_text(have, "day"),
+    )
 
 
 def _names(presences: tuple[Presence, ...]) -> str:

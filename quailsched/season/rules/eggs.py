@@ -9,6 +9,7 @@ from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
 from quailsched.season.occupancy import Share, Slice, Spell
 from quailsched.season.season import Season
+from quailsched.words import number_text, say, value_text
 
 
 def eggs(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
@@ -16,12 +17,16 @@ def eggs(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
     if not place.role.holds_eggs:
         return
     for run, worst in overfull(place, slices):
-        names = names_text([share.presence.batch.name for share in worst.shares])
-        verb = "need" if len(worst.shares) > 1 else "needs"
-        over = count_text(worst.eggs - place.egg_places, "egg")
-        sentence = (
-            f"{names} {verb} {worst.eggs:,} egg places by {day_text(worst.start)}, "
-            f"{place.name} has {place.egg_places:,}: {over} too many."
+        sentence = say(
+            "{names} need {number} egg places by {day}, {place} has {room}: {over} too many."
+            if len(worst.shares) > 1
+            else "{names} needs {number} egg places by {day}, {place} has {room}: {over} too many.",
+            names=names_text([share.presence.batch.name for share in worst.shares]),
+            number=number_text(worst.eggs),
+            day=day_text(worst.start),
+            place=place.name,
+            room=number_text(place.egg_places),
+            over=count_text(worst.eggs - place.egg_places, "egg"),
         )
         yield clash_of_run("eggs", place, run, worst, worst.eggs, place.egg_places, "eggs", sentence)
 
@@ -37,9 +42,14 @@ def stale(season: Season, batch: Batch) -> Iterator[Clash]:
     if not batch.origin.is_eggs or batch.egg_age_days <= most:
         return
     lost = kind.value("egg_storage_loss_pct_per_day")
-    sentence = (
-        f"The oldest eggs of {batch.name} would be {batch.egg_age_days} days old when they are set on "
-        f"{day_text(batch.start)}; {most} days is the rule, and each day costs about {lost:g} chicks in 100 eggs."
+    sentence = say(
+        "The oldest eggs of {batch} would be {age} days old when they are set on {day}; {most} days is the rule, and "
+        "each day costs about {lost} chicks in 100 eggs.",
+        batch=batch.name,
+        age=batch.egg_age_days,
+        day=day_text(batch.start),
+        most=most,
+        lost=value_text(lost),
     )
     yield Clash(
         kind="stale",
@@ -106,10 +116,19 @@ def _sentence(season: Season, place: Place, piece: Slice) -> str:
     still_names = names_text([s.presence.batch.name for s in still])
     turning_names = names_text([s.presence.batch.name for s in turning])
     if place.role is Role.SETTER:
-        return f"The eggs of {still_names} are in lockdown and must lie still, but {place.name} goes on turning."
+        return say(
+            "The eggs of {names} are in lockdown and must lie still, but {place} goes on turning.",
+            names=still_names,
+            place=place.name,
+        )
     if place.role is Role.HATCHER:
-        return f"The eggs of {turning_names} still need turning, and {place.name} does not turn."
-    return (
-        f"{place.name} cannot do both: the eggs of {turning_names} need turning while those of {still_names} "
-        "must lie still in damper air."
+        return say(
+            "The eggs of {names} still need turning, and {place} does not turn.", names=turning_names, place=place.name
+        )
+    return say(
+        "{place} cannot do both: the eggs of {turning} need turning while those of {still} must lie still in damper "
+        "air.",
+        place=place.name,
+        turning=turning_names,
+        still=still_names,
     )

@@ -13,6 +13,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.season.clash import Clash, clash_of_run, stretches
 from quailsched.season.occupancy import Share, Slice, Spell, slice_of
 from quailsched.season.season import Season
+from quailsched.words import marked, number_text, say
 
 _Each = Callable[[Share, Slice], float]
 
@@ -36,11 +37,19 @@ def heat(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
     for run in stretches(pieces, lambda piece: piece.birds > warmed(piece)):
         worst = max(run, key=lambda piece: piece.birds - warmed(piece))
         chicks, have = worst.birds, warmed(worst)
-        lamps = f"{count_text(sources, 'heat source')} for {have:,}" if sources else "no heat source"
-        sentence = (
-            f"{count_text(chicks, 'chick')} of {_names(worst)} {_need(chicks)} heat by {day_text(worst.start)}, and "
-            f"{place.name} has {lamps}: {count_text(chicks - have, 'chick')} too many. Chilled chicks pile up and "
-            "smother."
+        lamps = say("{sources} for {chicks}", sources=count_text(sources, "heat source"), chicks=number_text(have))
+        sentence = say(
+            "{chicks} of {names} needs heat by {day}, and {place} has {lamps}: {over} too many. Chilled chicks pile up "
+            "and smother."
+            if chicks == 1
+            else "{chicks} of {names} need heat by {day}, and {place} has {lamps}: {over} too many. Chilled chicks "
+            "pile up and smother.",
+            chicks=count_text(chicks, "chick"),
+            names=_names(worst),
+            day=day_text(worst.start),
+            place=place.name,
+            lamps=lamps if sources else say("no heat source"),
+            over=count_text(chicks - have, "chick"),
         )
         yield clash_of_run("heat", place, run, worst, chicks, have, "chicks", sentence, chicks - have)
 
@@ -136,15 +145,19 @@ def _short_edges(
     def need(piece: Slice) -> float:
         return round(sum(share.run.birds * each(share, piece) for share in piece.shares), 6)
 
-    what = "drinker" if kind == "water" else "feeder"
     for run in stretches(slices, lambda piece: need(piece) > have_cm):
         worst = max(run, key=need)
         over = _birds_over(worst, need(worst) - have_cm, each)
         needed, there = two_lengths_text(need(worst), have_cm, season.farm.settings.units)
-        sentence = (
-            f"{count_text(worst.birds, 'bird')} of {_names(worst)} {_need(worst.birds)} {needed} of {what} edge "
-            f"by {day_text(worst.start)}, {place.name} has {there}: about {count_text(over, 'bird')} too many, and the "
-            "weaker ones go short."
+        sentence = say(
+            _SHORT[kind][worst.birds == 1],
+            birds=count_text(worst.birds, "bird"),
+            names=_names(worst),
+            needed=needed,
+            day=day_text(worst.start),
+            place=place.name,
+            there=there,
+            over=count_text(over, "bird"),
         )
         yield clash_of_run(kind, place, run, worst, need(worst), have_cm, "cm", sentence, over)
 
@@ -165,5 +178,26 @@ def _names(piece: Slice) -> str:
     return names_text(list(dict.fromkeys(s.presence.batch.name for s in piece.shares if s.run.birds)))
 
 
-def _need(birds: int) -> str:
-    return "needs" if birds == 1 else "need"
+# By kind of clash, for many birds and for one.
+_SHORT = {
+    "water": (
+        marked(
+            "{birds} of {names} need {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, "
+            "and the weaker ones go short."
+        ),
+        marked(
+            "{birds} of {names} needs {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, "
+            "and the weaker ones go short."
+        ),
+    ),
+    "feeder": (
+        marked(
+            "{birds} of {names} need {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, "
+            "and the weaker ones go short."
+        ),
+        marked(
+            "{birds} of {names} needs {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, "
+            "and the weaker ones go short."
+        ),
+    ),
+}

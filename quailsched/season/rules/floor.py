@@ -10,6 +10,7 @@ from quailsched.farm.units import area_text, count_text, day_text, names_text, t
 from quailsched.season.clash import Clash, clash_of_run, overfull, stretches
 from quailsched.season.occupancy import Presence, Slice, Spell
 from quailsched.season.season import Season
+from quailsched.words import say
 
 
 def floor(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
@@ -20,9 +21,14 @@ def floor(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
     for run, worst in overfull(place, slices):
         over = birds_without_room(worst, worst.floor_cm2 - place.floor_cm2)
         need, have = two_areas_text(worst.floor_cm2, place.floor_cm2, units)
-        sentence = (
-            f"{_birds_text(worst)} need {need} by {day_text(worst.start)}, {place.name} has {have}: "
-            f"about {count_text(over, 'bird')} too many."
+        sentence = say(
+            "{birds} need {need} by {day}, {place} has {have}: about {over} too many.",
+            birds=_birds_text(worst),
+            need=need,
+            day=day_text(worst.start),
+            place=place.name,
+            have=have,
+            over=count_text(over, "bird"),
         )
         yield clash_of_run("floor", place, run, worst, worst.floor_cm2, place.floor_cm2, "cm2", sentence, over)
 
@@ -54,10 +60,13 @@ def calm(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
     for run in stretches(slices, lambda piece: 0 < piece.birds < least(piece)):
         worst = min(run, key=lambda piece: piece.birds)
         area = area_text(place.floor_cm2, season.farm.settings.units)
-        sentence = (
-            f"{_birds_text(worst)} are too few to be calm in the {area} of {place.name}; from "
-            f"{count_text(least(worst), 'bird')} on a group settles. Fewer startle and fly up: give them less room, "
-            "or low cover."
+        sentence = say(
+            "{birds} are too few to be calm in the {area} of {place}; from {least} on a group settles. Fewer startle "
+            "and fly up: give them less room, or low cover.",
+            birds=_birds_text(worst),
+            area=area,
+            place=place.name,
+            least=count_text(least(worst), "bird"),
         )
         yield clash_of_run("calm", place, run, worst, least(worst), worst.birds, "birds", sentence)
 
@@ -74,4 +83,5 @@ def _least_calm(season: Season, place: Place, presences: Sequence[Presence]) -> 
 def _birds_text(piece: Slice) -> str:
     """Like "70 birds of Clover", "120 birds of Dill and Elder"."""
     names = [share.presence.batch.name for share in piece.shares if share.run.birds]
-    return f"{count_text(piece.birds, 'bird')} of {names_text(list(dict.fromkeys(names)))}"
+    birds = count_text(piece.birds, "bird")
+    return say("{birds} of {batches}", birds=birds, batches=names_text(list(dict.fromkeys(names))))

@@ -12,6 +12,7 @@ from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, stretches
 from quailsched.season.occupancy import Presence, Share, Slice, Spell
 from quailsched.season.season import Season
+from quailsched.words import number_text, say, value_text
 
 
 def ages(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
@@ -30,10 +31,15 @@ def ages(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         worst = max(run, key=gap)
         by_age = sorted((s for s in worst.shares if s.run.birds), key=lambda s: _hatch(season, s.presence.batch))
         old, young = by_age[0], by_age[-1]
-        sentence = (
-            f"{_aged(season, old, worst.start)} and {_aged(season, young, worst.start)} would share {place.name} from "
-            f"{day_text(worst.start)}: {count_text(gap(worst), 'day')} apart, {allowed(worst)} is the most. They need "
-            "different heat, and small ones are trampled."
+        sentence = say(
+            "{old} and {young} would share {place} from {day}: {apart} apart, {most} is the most. They need different "
+            "heat, and small ones are trampled.",
+            old=_aged(season, old, worst.start),
+            young=_aged(season, young, worst.start),
+            place=place.name,
+            day=day_text(worst.start),
+            apart=count_text(gap(worst), "day"),
+            most=allowed(worst),
         )
         birds = young.run.birds
         yield clash_of_run("ages", place, run, worst, gap(worst), allowed(worst), "days", sentence, birds)
@@ -49,7 +55,7 @@ def _hatch(season: Season, batch: Batch) -> date:
 
 def _aged(season: Season, share: Share, day: date) -> str:
     batch = share.presence.batch
-    return f"{batch.name} ({count_text((day - _hatch(season, batch)).days, 'day')} old)"
+    return say("{batch} ({days} old)", batch=batch.name, days=count_text((day - _hatch(season, batch)).days, "day"))
 
 
 def crowd(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
@@ -64,10 +70,14 @@ def crowd(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
         worst = max(run, key=lambda piece: piece.birds)
         over = worst.birds - most(worst)
         names = names_text(list(dict.fromkeys(s.presence.batch.name for s in worst.shares if s.run.birds)))
-        sentence = (
-            f"{worst.birds:,} birds of {names} together in {place.name} by {day_text(worst.start)} are more than "
-            f"{most(worst):,}: in a fright they pile up. Fill the corners, put low cover under a high roof, or part "
-            "them."
+        sentence = say(
+            "{birds} birds of {names} together in {place} by {day} are more than {most}: in a fright they pile up. "
+            "Fill the corners, put low cover under a high roof, or part them.",
+            birds=number_text(worst.birds),
+            names=names,
+            place=place.name,
+            day=day_text(worst.start),
+            most=number_text(most(worst)),
         )
         yield clash_of_run("crowd", place, run, worst, worst.birds, most(worst), "birds", sentence, over)
 
@@ -106,9 +116,13 @@ def _cocks_not_parted(season: Season, batch: Batch, grown: date) -> Iterator[Cla
         first, end = max(presence.start, hens[0].start, grown), min(presence.end, hens[0].end)
         birds = season.birds(batch, first, Part.COCKS)
         if first < end and birds:
-            sentence = (
-                f"{count_text(birds, 'surplus cock')} of {batch.name} would still be with the hens in {place.name} on "
-                f"{day_text(first)}, grown: they fight and wear out the hens."
+            sentence = say(
+                "{cocks} of {batch} would still be with the hens in {place} on {day}, grown: they fight and wear out "
+                "the hens.",
+                cocks=count_text(birds, "surplus cock"),
+                batch=batch.name,
+                place=place.name,
+                day=day_text(first),
             )
             last = end - timedelta(days=1)
             yield Clash("cocks", place.id, (batch.id,), first, last, first, birds, 0, "birds", birds, sentence)
@@ -128,8 +142,16 @@ def _cocks(season: Season, place: Place, presence: Presence, first: date, males:
         have=allowed,
         unit="birds",
         birds_over=males - allowed,
-        sentence=f"From {day_text(first)} the cocks of {batch.name} in {place.name} are grown: about {males:,}, "
-        f"where one for {per:g} hens is enough. {males - allowed:,} should go before they fight and wear out the hens.",
+        sentence=say(
+            "From {day} the cocks of {batch} in {place} are grown: about {cocks}, where one for {hens} hens is enough. "
+            "{surplus} should go before they fight and wear out the hens.",
+            day=day_text(first),
+            batch=batch.name,
+            place=place.name,
+            cocks=number_text(males),
+            hens=value_text(per),
+            surplus=number_text(males - allowed),
+        ),
     )
 
 
@@ -159,9 +181,15 @@ def _quarantine(season: Season, place: Place, slices: Sequence[Slice], batch: Ba
     cut = [piece if piece.end <= over else replace(piece, end=over) for piece in before]
     for run in stretches(cut, is_mixed):
         have = (run[0].start - batch.start).days
-        sentence = (
-            f"{batch.name} was brought in on {day_text(batch.start)} and would be with others in {place.name} from "
-            f"{day_text(run[0].start)}, after {count_text(have, 'day')}: {apart} days apart are asked for, until "
-            f"{day_text(over)}."
+        sentence = say(
+            "{batch} was brought in on {came} and would be with others in {place} from {day}, after {had}: {apart} "
+            "days apart are asked for, until {until}.",
+            batch=batch.name,
+            came=day_text(batch.start),
+            place=place.name,
+            day=day_text(run[0].start),
+            had=count_text(have, "day"),
+            apart=apart,
+            until=day_text(over),
         )
         yield clash_of_run("quarantine", place, run, run[0], apart, have, "days", sentence)

@@ -11,6 +11,7 @@ from quailsched.husbandry.daylight import daylight_between
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
+from quailsched.words import say
 
 
 def dark(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -69,8 +70,7 @@ def _clash(
     darkest = min(range(start, end), key=lambda number: hours[number])
     worst = day_0 + timedelta(days=darkest)
     have = max(min(round(hours[darkest], 1), round(need - 0.1, 1)), 0.0)  # never shown as the hours needed
-    unknown = " of lamps" if season.farm.settings.latitude is None else ""
-    tell = " Without the farm's latitude daylight is not counted." if unknown else ""
+    is_latitude_known = season.farm.settings.latitude is not None
     yield Clash(
         kind="dark",
         place_id=place.id,
@@ -82,6 +82,17 @@ def _clash(
         have=have,
         unit="hours",
         birds_over=birds,
-        sentence=f"{count_text(birds, 'laying bird')} of {batch.name} would have {hours_text(have)} of light{unknown} "
-        f"in {place.name} on {day_text(worst)}; with less than {hours_text(need)} they lay less, or stop.{tell}",
+        sentence=say(
+            "{birds} of {batch} would have {hours} of light in {place} on {day}; with less than {need} they lay less, "
+            "or stop."
+            if is_latitude_known
+            else "{birds} of {batch} would have {hours} of light of lamps in {place} on {day}; with less than {need} "
+            "they lay less, or stop. Without the farm's latitude daylight is not counted.",
+            birds=count_text(birds, "laying bird"),
+            batch=batch.name,
+            hours=hours_text(have),
+            place=place.name,
+            day=day_text(worst),
+            need=hours_text(need),
+        ),
     )

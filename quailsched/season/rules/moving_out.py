@@ -11,6 +11,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.nights import night_low_c
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
+from quailsched.words import say
 
 
 def young(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -32,7 +33,6 @@ def young(season: Season, batch: Batch) -> Iterator[Clash]:
             continue
         birds = run.birds
         age = (first - hatch).days
-        lacking = "feathered" if days.feathered >= days.heat_off else "off heat"
         yield Clash(
             kind="young",
             place_id=place.id,
@@ -44,9 +44,19 @@ def young(season: Season, batch: Batch) -> Iterator[Clash]:
             have=age,
             unit="days",
             birds_over=birds,
-            sentence=f"{count_text(birds, 'bird')} of {batch.name} would be in {place.name} at "
-            f"{count_text(age, 'day')} old; they are not {lacking} before day "
-            f"{days.may_leave_brooder - days.hatch}, on {day_text(least)}.",
+            sentence=say(
+                "{birds} of {batch} would be in {place} at {age} old; they are not feathered before day {number}, on "
+                "{day}."
+                if days.feathered >= days.heat_off
+                else "{birds} of {batch} would be in {place} at {age} old; they are not off heat before day {number}, "
+                "on {day}.",
+                birds=count_text(birds, "bird"),
+                batch=batch.name,
+                place=place.name,
+                age=count_text(age, "day"),
+                number=days.may_leave_brooder - days.hatch,
+                day=day_text(least),
+            ),
         )
 
 
@@ -90,6 +100,15 @@ def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash
         have=have,
         unit="degC",
         birds_over=birds,
-        sentence=f"{count_text(birds, 'bird')} of {batch.name} would be out in {place} at {count_text(age, 'day')} "
-        f"old, in nights down to {low_text}; below {limit_text} is too cold before day {days.hardened - days.hatch}.",
+        sentence=say(
+            "{birds} of {batch} would be out in {place} at {age} old, in nights down to {low}; below {limit} is too "
+            "cold before day {number}.",
+            birds=count_text(birds, "bird"),
+            batch=batch.name,
+            place=place,
+            age=count_text(age, "day"),
+            low=low_text,
+            limit=limit_text,
+            number=days.hardened - days.hatch,
+        ),
     )

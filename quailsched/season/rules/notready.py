@@ -11,6 +11,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.footprint import Run
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
+from quailsched.words import say
 
 _FOREVER_BACK = date(1900, 1, 1)
 
@@ -18,7 +19,7 @@ _FOREVER_BACK = date(1900, 1, 1)
 def closures(place: Place) -> Iterator[Span]:
     """The days on which ``place`` cannot be used: until it is built, and while it is shut."""
     if place.ready_on is not None:
-        yield Span(_FOREVER_BACK, place.ready_on, "being built")
+        yield Span(_FOREVER_BACK, place.ready_on, say("being built"))
     yield from place.shut
 
 
@@ -34,10 +35,7 @@ def notready(season: Season, batch: Batch) -> Iterator[Clash]:
 
 def _clash(place: Place, presence: Presence, closure: Span, run: Run, start: date, end: date) -> Clash:
     many, what = (run.eggs, "egg") if run.eggs else (run.birds, "bird")
-    until = (
-        f"ready on {day_text(closure.end)}" if closure.start == _FOREVER_BACK else f"until {day_text(closure.last_day)}"
-    )
-    why = closure.reason or "out of use"
+    is_built = closure.start == _FOREVER_BACK
     return Clash(
         kind="notready",
         place_id=place.id,
@@ -49,6 +47,15 @@ def _clash(place: Place, presence: Presence, closure: Span, run: Run, start: dat
         have=0,
         unit=what + "s",
         birds_over=run.birds,
-        sentence=f"{presence.batch.name} ({count_text(many, what)}) is due in {place.name} on {day_text(start)}, "
-        f"but it cannot be used: {why}, {until}.",
+        sentence=say(
+            "{batch} ({number}) is due in {place} on {day}, but it cannot be used: {why}, ready on {until}."
+            if is_built
+            else "{batch} ({number}) is due in {place} on {day}, but it cannot be used: {why}, until {until}.",
+            batch=presence.batch.name,
+            number=count_text(many, what),
+            place=place.name,
+            day=day_text(start),
+            why=closure.reason or say("out of use"),
+            until=day_text(closure.end if is_built else closure.last_day),
+        ),
     )

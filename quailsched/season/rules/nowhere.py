@@ -10,6 +10,15 @@ from quailsched.farm.units import count_text, day_text
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
+from quailsched.words import marked, number_text, say
+
+_NO_PLACE_TO_GO_TO = {
+    Part.ALL: marked("{birds} birds of {batch} leave {place} on {day} and have no place to go to."),
+    Part.HENS: marked(
+        "{birds} birds of the laying group of {batch} leave {place} on {day} and have no place to go to."
+    ),
+    Part.COCKS: marked("{birds} surplus cocks of {batch} leave {place} on {day} and have no place to go to."),
+}
 
 
 def nowhere(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -38,11 +47,15 @@ def _kept_in_hatcher(season: Season, batch: Batch, leg: Leg, place: str) -> Iter
     if not birds:
         return
     first, last = batch.start + timedelta(days=start), batch.start + timedelta(days=leg.end - 1)
-    yield _clash(
-        batch, leg.stay.place_id, first, last, birds, "birds",
-        f"The chicks of {batch.name} hatch on {day_text(batch.start + timedelta(days=days.hatch))} and have no "
-        f"brooder: {count_text(birds, 'chick')} would sit in {place} until {day_text(last)}.",
-    )  # fmt: skip
+    sentence = say(
+        "The chicks of {batch} hatch on {day} and have no brooder: {chicks} would sit in {place} until {until}.",
+        batch=batch.name,
+        day=day_text(batch.start + timedelta(days=days.hatch)),
+        chicks=count_text(birds, "chick"),
+        place=place,
+        until=day_text(last),
+    )
+    yield _clash(batch, leg.stay.place_id, first, last, birds, "birds", sentence)
 
 
 def _eggs_on_floor(season: Season, batch: Batch, leg: Leg, place: str) -> Iterator[Clash]:
@@ -50,12 +63,16 @@ def _eggs_on_floor(season: Season, batch: Batch, leg: Leg, place: str) -> Iterat
     if not batch.origin.is_eggs or leg.start >= end:
         return
     first, last = batch.start + timedelta(days=leg.start), batch.start + timedelta(days=end - 1)
-    yield _clash(
-        batch, leg.stay.place_id, first, last, batch.number, "eggs",
-        f"{count_text(batch.number, 'egg')} of {batch.name} would be in {place} from {day_text(first)}, before the "
-        f"chicks are hatched and dry on {day_text(batch.start + timedelta(days=season.days(batch).dry))}: they need "
+    sentence = say(
+        "{eggs} of {batch} would be in {place} from {day}, before the chicks are hatched and dry on {dry}: they need "
         "egg places.",
-    )  # fmt: skip
+        eggs=count_text(batch.number, "egg"),
+        batch=batch.name,
+        place=place,
+        day=day_text(first),
+        dry=day_text(batch.start + timedelta(days=season.days(batch).dry)),
+    )
+    yield _clash(batch, leg.stay.place_id, first, last, batch.number, "eggs", sentence)
 
 
 def _loose_ends(season: Season, batch: Batch, legs: tuple[Leg, ...]) -> Iterator[Clash]:
@@ -77,15 +94,19 @@ def _loose_end(season: Season, batch: Batch, leg: Leg, part: Part, end: int) -> 
     place = season.farm.place(leg.stay.place_id).name
     if end < days.hatch:
         last = batch.start + timedelta(days=days.hatch)
-        text = f"{count_text(batch.number, 'egg')} of {batch.name} have no place after {place} on {day_text(first)}."
+        text = say(
+            "{eggs} of {batch} have no place after {place} on {day}.",
+            eggs=count_text(batch.number, "egg"),
+            batch=batch.name,
+            place=place,
+            day=day_text(first),
+        )
         yield _clash(batch, leg.stay.place_id, first, last, batch.number, "eggs", text)
         return
     birds = season.birds(batch, first, part)
     if not birds:
         return
     goal = days.process if part is Part.COCKS else days.replaced
-    who = {Part.ALL: "birds", Part.HENS: "birds of the laying group", Part.COCKS: "surplus cocks"}[part]
-    yield _clash(
-        batch, leg.stay.place_id, first, batch.start + timedelta(days=goal), birds, "birds",
-        f"{birds:,} {who} of {batch.name} leave {place} on {day_text(first)} and have no place to go to.",
-    )  # fmt: skip
+    told = {"birds": number_text(birds), "batch": batch.name, "place": place, "day": day_text(first)}
+    sentence = say(_NO_PLACE_TO_GO_TO[part], **told)
+    yield _clash(batch, leg.stay.place_id, first, batch.start + timedelta(days=goal), birds, "birds", sentence)

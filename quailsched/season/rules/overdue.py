@@ -9,11 +9,7 @@ from quailsched.farm.records import Batch, Part
 from quailsched.farm.units import count_text, day_text
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
-
-_WHY = {
-    Part.HENS: "their lay falls off, and they go on eating.",
-    Part.COCKS: "they eat, and hardly grow any more.",
-}
+from quailsched.words import say
 
 
 def overdue(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -41,10 +37,6 @@ def _kept(season: Season, batch: Batch, part: Part, day: int) -> Iterator[Clash]
     if not birds:
         return
     place = season.farm.place(late[0].place_id)
-    who = (
-        count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
-    )
-    until = day_text(end - timedelta(days=1), due)
     age = day - season.days(batch).hatch
     yield Clash(
         kind="overdue",
@@ -57,6 +49,35 @@ def _kept(season: Season, batch: Batch, part: Part, day: int) -> Iterator[Clash]
         have=age + (end - due).days,
         unit="days",
         birds_over=birds,
-        sentence=f"{who} of {batch.name} should be gone by {day_text(due)}, at {count_text(age, 'day')} old, but "
-        f"{'stay' if birds > 1 else 'stays'} in {place.name} until {until}: {_WHY[part]}",
+        sentence=_sentence(
+            part,
+            birds,
+            batch=batch.name,
+            day=day_text(due),
+            age=count_text(age, "day"),
+            place=place.name,
+            until=day_text(end - timedelta(days=1), due),
+        ),
+    )
+
+
+def _sentence(part: Part, birds: int, **told: str) -> str:
+    if part is Part.COCKS:
+        return say(
+            "{cocks} of {batch} should be gone by {day}, at {age} old, but stay in {place} until {until}: they eat, "
+            "and hardly grow any more."
+            if birds > 1
+            else "{cocks} of {batch} should be gone by {day}, at {age} old, but stays in {place} until {until}: they "
+            "eat, and hardly grow any more.",
+            cocks=count_text(birds, "surplus cock"),
+            **told,
+        )
+    return say(
+        "{birds} of the laying group of {batch} should be gone by {day}, at {age} old, but stay in {place} until "
+        "{until}: their lay falls off, and they go on eating."
+        if birds > 1
+        else "{birds} of the laying group of {batch} should be gone by {day}, at {age} old, but stays in {place} until "
+        "{until}: their lay falls off, and they go on eating.",
+        birds=count_text(birds, "bird"),
+        **told,
     )

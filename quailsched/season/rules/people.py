@@ -12,6 +12,7 @@ from quailsched.farm.units import day_text, weekday_text
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Footprint
 from quailsched.season.season import Season
+from quailsched.words import marked, say
 
 
 def hands(season: Season, batch: Batch) -> Iterator[Clash]:
@@ -29,7 +30,7 @@ def hands(season: Season, batch: Batch) -> Iterator[Clash]:
 
 
 class _Work(NamedTuple):
-    """What cannot wait a day: how long after day 0, where, in which words ("{place}" is its name), and who can."""
+    """What cannot wait a day: how long after day 0, where, in which words (to be said), and who can."""
 
     after: timedelta
     place_id: str
@@ -43,30 +44,32 @@ _KNOWN: WeakKeyDictionary[Footprint, tuple[_Work, ...]] = WeakKeyDictionary()
 
 def _works(are_eggs: bool, footprint: Footprint) -> Iterator[_Work]:
     days, legs = footprint.days, footprint.legs
-    yield _Work(timedelta(0), legs[0].stay.place_id, "is set" if are_eggs else "comes")
+    yield _Work(timedelta(0), legs[0].stay.place_id, _IS_SET if are_eggs else _COMES)
     for leg in legs:
         place_id = leg.stay.place_id
         if are_eggs and leg.start <= days.lockdown < leg.end:
-            yield _Work(timedelta(days=days.lockdown), place_id, "goes into lockdown")
+            yield _Work(timedelta(days=days.lockdown), place_id, marked("{batch} goes into lockdown on {day}"))
         if are_eggs and leg.start <= days.hatch < leg.end:
-            yield _Work(timedelta(days=days.hatch), place_id, "hatches")
+            yield _Work(timedelta(days=days.hatch), place_id, marked("{batch} hatches on {day}"))
         before = [other for other in legs if other.end == leg.start and other.stay.place_id != leg.stay.place_id]
         if before and leg.start not in (0, days.lockdown):
             yield _Work(timedelta(days=leg.start), place_id, _MOVES[leg.stay.part])
         if leg.stay.leaving is Leaving.PROCESSED:
-            yield _Work(timedelta(days=leg.end), place_id, "is to be processed", needs_grown_up=True)
+            words = marked("{batch} is to be processed on {day}")
+            yield _Work(timedelta(days=leg.end), place_id, words, needs_grown_up=True)
 
 
+_IS_SET, _COMES = marked("{batch} is set on {day}"), marked("{batch} comes on {day}")
 _MOVES = {
-    Part.ALL: "moves to {place}",
-    Part.HENS: "has a laying group that moves to {place}",
-    Part.COCKS: "has surplus cocks that move to {place}",
+    Part.ALL: marked("{batch} moves to {place} on {day}"),
+    Part.HENS: marked("{batch} has a laying group that moves to {place} on {day}"),
+    Part.COCKS: marked("{batch} has surplus cocks that move to {place} on {day}"),
 }
 
 
 def _clash(season: Season, batch: Batch, day: date, work: _Work) -> Clash:
-    who = "no grown-up" if work.needs_grown_up else "nobody"
-    what = work.words.replace("{place}", season.farm.place(work.place_id).name)
+    on = say("{weekday} {day}", weekday=weekday_text(day), day=day_text(day))
+    what = say(work.words, batch=batch.name, place=season.farm.place(work.place_id).name, day=on)
     return Clash(
         kind="hands",
         place_id=work.place_id,
@@ -78,5 +81,8 @@ def _clash(season: Season, batch: Batch, day: date, work: _Work) -> Clash:
         have=0,
         unit="people",
         birds_over=0,
-        sentence=f"{batch.name} {what} on {weekday_text(day)} {day_text(day)}, and {who} is at home.",
+        sentence=say(
+            "{what}, and no grown-up is at home." if work.needs_grown_up else "{what}, and nobody is at home.",
+            what=what,
+        ),
     )

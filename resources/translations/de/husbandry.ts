@@ -5,243 +5,391 @@
   <name>quailsched</name>
   <message>
    <source>Age at half lay</source>
-   <translation type="unfinished" />
+   <translation>Alter bei halber Legeleistung</translation>
   </message>
   <message>
    <source>Age at the first egg</source>
-   <translation type="unfinished" />
+   <translation>Alter beim ersten Ei</translation>
   </message>
   <message>
    <source>Age at which birds are feathered</source>
-   <translation type="unfinished" />
+   <translation>Alter, in dem Vögel befiedert sind</translation>
   </message>
   <message>
    <source>Age at which birds are processed</source>
-   <translation type="unfinished" />
+   <translation>Alter beim Schlachten</translation>
   </message>
   <message>
    <source>Age at which birds can be sexed</source>
-   <translation type="unfinished" />
+   <translation>Alter, in dem das Geschlecht zu erkennen ist</translation>
   </message>
   <message>
    <source>Age at which birds may go outdoors</source>
-   <translation type="unfinished" />
+   <translation>Alter, ab dem Vögel hinaus dürfen</translation>
   </message>
   <message>
    <source>Age at which cocks are mature</source>
-   <translation type="unfinished" />
+   <translation>Alter, in dem Hähne geschlechtsreif sind</translation>
   </message>
   <message>
    <source>Age at which heat goes off</source>
-   <translation type="unfinished" />
+   <translation>Alter, in dem die Wärme aufhört</translation>
   </message>
   <message>
    <source>Age at which starter feed ends</source>
-   <translation type="unfinished" />
+   <translation>Alter, in dem das Starterfutter endet</translation>
   </message>
   <message>
    <source>Age from which the night limit no longer holds</source>
-   <translation type="unfinished" />
+   <translation>Alter, ab dem die Nachtgrenze nicht mehr gilt</translation>
+  </message>
+  <message>
+   <source>Ask a vet, not a program, about sick birds; keep them apart and see to them last.</source>
+   <translation>Bei kranken Vögeln einen Tierarzt fragen, nicht ein Programm; sie getrennt halten und zuletzt versorgen.</translation>
+  </message>
+  <message>
+   <source>Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as local rules ask.</source>
+   <translation>Vogelgrippe: Wildvögel von Futter und Wasser fernhalten, neue Vögel getrennt halten und plötzliche Todesfälle melden, wie es die örtlichen Regeln verlangen.</translation>
   </message>
   <message>
    <source>Bobwhite</source>
-   <translation type="unfinished" />
+   <translation>Virginiawachtel</translation>
   </message>
   <message>
    <source>Body weight by age</source>
-   <translation type="unfinished" />
+   <translation>Körpergewicht nach Alter</translation>
   </message>
   <message>
    <source>Brooder heat by age</source>
-   <translation type="unfinished" />
+   <translation>Wärme in der Aufzuchtbox nach Alter</translation>
   </message>
   <message>
    <source>Button quail</source>
-   <translation type="unfinished" />
+   <translation>Zwergwachtel</translation>
   </message>
   <message>
    <source>Chicks for each lamp or plate</source>
-   <translation type="unfinished" />
+   <translation>Küken je Lampe oder Wärmeplatte</translation>
+  </message>
+  <message>
+   <source>Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place to place: ask the local authority.</source>
+   <translation>Schlachtkörper sofort kühlen und kalt halten. Die Regeln für Schlachten und Fleischverkauf sind von Ort zu Ort verschieden: die örtliche Behörde fragen.</translation>
   </message>
   <message>
    <source>Coldest night for birds that have just gone out</source>
-   <translation type="unfinished" />
+   <translation>Kälteste Nacht für Vögel, die gerade erst draußen sind</translation>
+  </message>
+  <message>
+   <source>Collect often, throw cracked eggs away, keep eggs cool. Rules on selling eggs differ from place to place: ask the local authority.</source>
+   <translation>Oft einsammeln, angeschlagene Eier wegwerfen, Eier kühl halten. Die Regeln für den Eierverkauf sind von Ort zu Ort verschieden: die örtliche Behörde fragen.</translation>
   </message>
   <message>
    <source>Coturnix heavy</source>
-   <translation type="unfinished" />
+   <translation>Coturnix schwer</translation>
   </message>
   <message>
    <source>Coturnix standard</source>
-   <translation type="unfinished" />
+   <translation>Coturnix normal</translation>
   </message>
   <message>
    <source>Day length for layers</source>
-   <translation type="unfinished" />
+   <translation>Tageslänge für Legewachteln</translation>
   </message>
   <message>
    <source>Day of lockdown: turning stops, into the hatcher</source>
-   <translation type="unfinished" />
+   <translation>Tag des Umlegens: nicht mehr wenden, in den Schlupfbrüter</translation>
   </message>
   <message>
    <source>Day of the first candling</source>
-   <translation type="unfinished" />
+   <translation>Tag des ersten Schierens</translation>
   </message>
   <message>
    <source>Day of the second candling</source>
-   <translation type="unfinished" />
+   <translation>Tag des zweiten Schierens</translation>
   </message>
   <message>
    <source>Days apart for birds brought in</source>
-   <translation type="unfinished" />
+   <translation>Tage getrennt für hereingebrachte Vögel</translation>
   </message>
   <message>
    <source>Days between changes of bedding, brooder</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen dem Wechsel der Einstreu, Aufzuchtbox</translation>
   </message>
   <message>
    <source>Days between changes of bedding, pen</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen dem Wechsel der Einstreu, Voliere</translation>
   </message>
   <message>
    <source>Days between draining the water</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen dem Leeren des Wassers</translation>
   </message>
   <message>
    <source>Days between fresh dust baths</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen frischen Staubbädern</translation>
   </message>
   <message>
    <source>Days between moves of a pen on grass</source>
-   <translation type="unfinished" />
+   <translation>Tage zwischen dem Versetzen einer Wiesenvoliere</translation>
   </message>
   <message>
    <source>Days empty between two batches</source>
-   <translation type="unfinished" />
+   <translation>Leere Tage zwischen zwei Sätzen</translation>
   </message>
   <message>
    <source>Days from setting to hatch</source>
-   <translation type="unfinished" />
+   <translation>Tage vom Einlegen bis zum Schlupf</translation>
   </message>
   <message>
    <source>Days of hardening off before going out</source>
-   <translation type="unfinished" />
+   <translation>Tage des Abhärtens vor dem Hinausgehen</translation>
   </message>
   <message>
    <source>Days of lay before hens are replaced</source>
-   <translation type="unfinished" />
+   <translation>Legetage, bis Hennen ersetzt werden</translation>
   </message>
   <message>
    <source>Days of long light before the first egg</source>
-   <translation type="unfinished" />
+   <translation>Tage mit langem Licht vor dem ersten Ei</translation>
   </message>
   <message>
    <source>Days that ages in one brooder may differ</source>
-   <translation type="unfinished" />
+   <translation>Tage, um die sich das Alter in einer Aufzuchtbox unterscheiden darf</translation>
   </message>
   <message>
    <source>Days that dry chicks may stay in the hatcher</source>
-   <translation type="unfinished" />
+   <translation>Tage, die trockene Küken im Schlupfbrüter bleiben dürfen</translation>
   </message>
   <message>
    <source>Days that eggs may wait before setting</source>
-   <translation type="unfinished" />
+   <translation>Tage, die Eier auf das Einlegen warten dürfen</translation>
   </message>
   <message>
    <source>Days that the old drinker stays beside the new</source>
-   <translation type="unfinished" />
+   <translation>Tage, die die alte Tränke neben der neuen bleibt</translation>
   </message>
   <message>
    <source>Days with pebbles in the drinker</source>
-   <translation type="unfinished" />
+   <translation>Tage mit Kieseln in der Tränke</translation>
   </message>
   <message>
    <source>Drinker edge for each bird</source>
-   <translation type="unfinished" />
+   <translation>Tränkenbreite je Vogel</translation>
   </message>
   <message>
    <source>Eggs for each 100 hens, each day, by age</source>
-   <translation type="unfinished" />
+   <translation>Eier am Tag je 100 Hennen nach Alter</translation>
   </message>
   <message>
    <source>Feed for each bird, each day, by age</source>
-   <translation type="unfinished" />
+   <translation>Futter am Tag je Vogel nach Alter</translation>
   </message>
   <message>
    <source>Feed of a grown bird, each day</source>
-   <translation type="unfinished" />
+   <translation>Futter am Tag für einen ausgewachsenen Vogel</translation>
   </message>
   <message>
    <source>Feeder edge for each bird, by age</source>
-   <translation type="unfinished" />
+   <translation>Fressplatzbreite je Vogel nach Alter</translation>
   </message>
   <message>
    <source>Fertile eggs of eggs set</source>
-   <translation type="unfinished" />
+   <translation>Befruchtete Eier von den eingelegten</translation>
   </message>
   <message>
    <source>Floor for each bird by age</source>
-   <translation type="unfinished" />
+   <translation>Fläche je Vogel nach Alter</translation>
   </message>
   <message>
    <source>Hatch lost for each day that eggs wait (points)</source>
-   <translation type="unfinished" />
+   <translation>Schlupfverlust je Wartetag der Eier (Prozentpunkte)</translation>
   </message>
   <message>
    <source>Hatch of eggs set</source>
-   <translation type="unfinished" />
+   <translation>Schlupf von den eingelegten Eiern</translation>
   </message>
   <message>
    <source>Hatch of fertile eggs</source>
-   <translation type="unfinished" />
+   <translation>Schlupf von den befruchteten Eiern</translation>
   </message>
   <message>
    <source>Hatcher humidity</source>
-   <translation type="unfinished" />
+   <translation>Luftfeuchte im Schlupfbrüter</translation>
+  </message>
+  <message>
+   <source>Healthy birds can carry Salmonella: wash hands with soap after touching birds, eggs or bedding, and watch children.</source>
+   <translation>Gesunde Vögel können Salmonellen tragen: nach dem Anfassen von Vögeln, Eiern oder Einstreu die Hände mit Seife waschen und auf Kinder achten.</translation>
+  </message>
+  <message>
+   <source>Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least 46 cm from bedding and better 90 cm from anything that burns.</source>
+   <translation>Wärmelampen lösen Brände aus: die Lampe an einer Kette und einer zweiten Schnur aufhängen, nie nur an einer Klemme, mindestens 46 cm über der Einstreu und besser 90 cm von allem Brennbaren.</translation>
   </message>
   <message>
    <source>Hens for each cock</source>
-   <translation type="unfinished" />
+   <translation>Hennen je Hahn</translation>
+  </message>
+  <message>
+   <source>Keeping native game birds usually needs a permit: ask the local authority before any come.</source>
+   <translation>Heimisches Federwild zu halten braucht meist eine Genehmigung: die örtliche Behörde fragen, bevor welche kommen.</translation>
   </message>
   <message>
    <source>Most birds together</source>
-   <translation type="unfinished" />
+   <translation>Meiste Vögel zusammen</translation>
   </message>
   <message>
    <source>Most floor for each bird at which a group is calm</source>
-   <translation type="unfinished" />
+   <translation>Größte Fläche je Vogel, bei der eine Gruppe ruhig ist</translation>
+  </message>
+  <message>
+   <source>Only somebody trained kills birds, in a way that leaves them insensible until dead; knives cut. A licence may be needed: local rules come first.</source>
+   <translation>Nur wer es gelernt hat, tötet Vögel, und so, dass sie bis zum Tod nichts spüren; Messer schneiden. Ein Sachkundenachweis kann nötig sein: Örtliche Regeln gehen vor.</translation>
   </message>
   <message>
    <source>Part of the hatched chicks still alive, by age</source>
-   <translation type="unfinished" />
+   <translation>Anteil der geschlüpften Küken, die noch leben, nach Alter</translation>
+  </message>
+  <message>
+   <source>Poultry dust and ammonia harm lungs: air the place first, wear a mask, damp the bedding.</source>
+   <translation>Geflügelstaub und Ammoniak schaden der Lunge: erst lüften, Maske tragen, Einstreu anfeuchten.</translation>
   </message>
   <message>
    <source>Protein in grower feed</source>
-   <translation type="unfinished" />
+   <translation>Eiweiß im Aufzuchtfutter</translation>
   </message>
   <message>
    <source>Protein in layer feed</source>
-   <translation type="unfinished" />
+   <translation>Eiweiß im Legefutter</translation>
   </message>
   <message>
    <source>Protein in starter feed</source>
-   <translation type="unfinished" />
+   <translation>Eiweiß im Starterfutter</translation>
   </message>
   <message>
    <source>Rest of shipped eggs before setting</source>
-   <translation type="unfinished" />
+   <translation>Ruhe verschickter Eier vor dem Einlegen</translation>
   </message>
   <message>
    <source>Setter humidity</source>
-   <translation type="unfinished" />
+   <translation>Luftfeuchte im Vorbrüter</translation>
   </message>
   <message>
    <source>Setter temperature, moving air</source>
-   <translation type="unfinished" />
+   <translation>Temperatur im Vorbrüter, bewegte Luft</translation>
   </message>
   <message>
    <source>Turns a day by hand</source>
-   <translation type="unfinished" />
+   <translation>Wendungen am Tag von Hand</translation>
+  </message>
+  <message>
+   <source>common practice</source>
+   <translation>übliche Praxis</translation>
+  </message>
+  <message>
+   <source>computed</source>
+   <translation>errechnet</translation>
+  </message>
+  <message>
+   <source>computed from {sources}</source>
+   <translation>errechnet aus: {sources}</translation>
+  </message>
+  <message>
+   <source>count</source>
+   <translation>Anzahl</translation>
+  </message>
+  <message>
+   <source>days</source>
+   <translation>Tage</translation>
+  </message>
+  <message>
+   <source>from memory</source>
+   <translation>aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <source>from {least} to {most}</source>
+   <translation>von {least} bis {most}</translation>
+  </message>
+  <message>
+   <source>gompertz</source>
+   <translation>Gompertz</translation>
+  </message>
+  <message>
+   <source>hours</source>
+   <translation>Stunden</translation>
+  </message>
+  <message>
+   <source>linear</source>
+   <translation>gerade Linien</translation>
+  </message>
+  <message>
+   <source>no date</source>
+   <translation>ohne Jahr</translation>
+  </message>
+  <message>
+   <source>published</source>
+   <translation>veröffentlicht</translation>
+  </message>
+  <message>
+   <source>step</source>
+   <translation>in Stufen</translation>
+  </message>
+  <message>
+   <source>the farm's own</source>
+   <translation>vom Hof selbst</translation>
+  </message>
+  <message>
+   <source>this farm's own</source>
+   <translation>von diesem Hof selbst</translation>
+  </message>
+  <message>
+   <source>{curve}, at {age} days: {value} cannot be used; {accepted} {unit} is possible.</source>
+   <translation>{curve}, Alter in Tagen {age}: {value} geht nicht; möglich ist {accepted} {unit}.</translation>
+  </message>
+  <message>
+   <source>{curve}: a curve needs points, each an age in days and a value in {unit}.</source>
+   <translation>{curve}: Eine Kurve braucht Punkte, jeden mit einem Alter in Tagen und einem Wert in {unit}.</translation>
+  </message>
+  <message>
+   <source>{curve}: age {age} cannot be used; an age from 0 days up is needed.</source>
+   <translation>{curve}: Alter {age} geht nicht; nötig ist ein Alter ab 0 Tagen.</translation>
+  </message>
+  <message>
+   <source>{curve}: age {later} comes after {age}; ages must rise.</source>
+   <translation>{curve}: Alter {later} steht hinter {age}; das Alter muss steigen.</translation>
+  </message>
+  <message>
+   <source>{curve}: points of age and value are needed, not one value ({value}).</source>
+   <translation>{curve}: nötig sind Punkte aus Alter und Wert, nicht ein einzelner Wert ({value}).</translation>
+  </message>
+  <message>
+   <source>{curve}: {value} at {age} days is more than before; birds do not come back to life.</source>
+   <translation>{curve}: {value} ist im Alter {age} mehr als davor; tote Vögel werden nicht wieder lebendig.</translation>
+  </message>
+  <message>
+   <source>{figure}: one value is needed, {accepted} {unit}, not points.</source>
+   <translation>{figure}: nötig ist ein Wert, {accepted} {unit}, keine Punkte.</translation>
+  </message>
+  <message>
+   <source>{figure}: {value} cannot be used; at most {most} is possible ({later}).</source>
+   <translation>{figure}: {value} geht nicht; möglich ist höchstens {most} ({later}).</translation>
+  </message>
+  <message>
+   <source>{figure}: {value} cannot be used; less than {most} is possible ({later}).</source>
+   <translation>{figure}: {value} geht nicht; möglich ist weniger als {most} ({later}).</translation>
+  </message>
+  <message>
+   <source>{figure}: {value} cannot be used; {accepted} {unit} is possible.</source>
+   <translation>{figure}: {value} geht nicht; möglich ist {accepted} {unit}.</translation>
+  </message>
+  <message>
+   <source>{kind}: it has no figure or curve “{key}” that could be replaced.</source>
+   <translation>{kind}: Es gibt keinen Richtwert und keine Kurve „{key}“ zum Ersetzen.</translation>
+  </message>
+  <message>
+   <source>{kind}: “{key}” is replaced twice; once is possible.</source>
+   <translation>{kind}: „{key}“ ist zweimal ersetzt; möglich ist einmal.</translation>
+  </message>
+  <message>
+   <source>{sources}; taken as {basis}</source>
+   <translation>{sources}; genommen als: {basis}</translation>
   </message>
  </context>
 </TS>

@@ -70,6 +70,7 @@ COMMANDS = (
     Command("show_next_set", "Ne&xt set", "&Show", "Ctrl+2", "When the next eggs can go in, and how many"),
     Command("show_setup", "Se&tup", "&Show", "Ctrl+3", "Places, people, batches and figures as tables"),
     Command("swap_grouping", "Lanes of places or &batches", "&Show", "Ctrl+L", "One lane a place or a batch", True),
+    Command("swap_table", "Season as a &table, or drawn", "&Show", "Ctrl+Shift+L", "The same season in rows of words"),
     Command("find_something", "&Find…", "&Show", "Ctrl+F", "A batch, a place or a day, by typing"),
     Command("go_to_day", "&Go to a day…", "&Show", "Ctrl+G", "By typing it: 12 Apr, in 3 weeks, week 15"),
     Command("fit_season", "&Fit the season", "&Show", "Ctrl+0", "The whole season in view"),

@@ -118,6 +118,10 @@ class MainWindow(QMainWindow):
         canvas.remove_asked.connect(self.remove)
         self.season.clashes_counted.connect(self.top.show_clashes)
         canvas.picked.connect(self._enable)
+        table = self.season.table
+        table.add_asked.connect(self.add_batch)
+        table.change_asked.connect(self.change_batch)
+        table.remove_asked.connect(self.remove)
         self.season.way_chosen.connect(self.take_way)
         inspector.change_asked.connect(self.change_batch)
         inspector.remove_asked.connect(self.remove)
@@ -217,7 +221,7 @@ class MainWindow(QMainWindow):
 
     def show_season(self) -> None:
         self.show_view(SEASON)
-        self.season.canvas.setFocus()
+        self.season.take_focus()
 
     def show_setup(self) -> None:
         self.show_view(SETUP)

@@ -17,6 +17,7 @@ from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.season_table import SeasonTable
 from quailsched.desktop.tasks import Run
 from quailsched.edits.change import apply
 from quailsched.farm.units import count_text
@@ -54,8 +55,16 @@ class SeasonView(QWidget):
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.canvas, 1)
-        column.addWidget(self.overview)
+        self.table = SeasonTable(today)
+        drawn = QWidget()
+        lanes = QVBoxLayout(drawn)
+        lanes.setContentsMargins(0, 0, 0, 0)
+        lanes.addWidget(self.canvas, 1)
+        lanes.addWidget(self.overview)
+        self.ways_to_see = QStackedWidget()
+        self.ways_to_see.addWidget(drawn)
+        self.ways_to_see.addWidget(self.table)
+        column.addWidget(self.ways_to_see, 1)
         column.addWidget(self.frees_up)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)
@@ -70,6 +79,8 @@ class SeasonView(QWidget):
         row.setContentsMargins(12, 8, 14, 12)
         row.addWidget(self.splitter)
         self.canvas.picked.connect(self._show_picked)
+        self.canvas.picked.connect(lambda picked: self.table.show_picked(picked.batch_id))
+        self.table.batch_chosen.connect(self._pick_batch)
         self.canvas.picked.connect(self._leave_comparison)
         self.comparison.clash_chosen.connect(self.canvas.show_clash)
         self.comparison.back_asked.connect(self.end_comparison)
@@ -96,6 +107,8 @@ class SeasonView(QWidget):
         self.canvas.show_season(now, clashes)
         self._show_around(None)
         self._show_picked(self.canvas.scene().picked)
+        if self.is_table:
+            self.table.show_season(now, clashes)
 
     def _show_around(self, preview: Checked | None) -> None:
         """What stands around the canvas follows a preview too; ``preview`` is None for the farm as it is."""
@@ -117,6 +130,23 @@ class SeasonView(QWidget):
         number = len(chores_between(self._shown.season, self.today, end))
         text = count_text(number, "chore")
         self.frees_up.show_chores(say("{chores} in the next {days} days", chores=text, days=_CHORES_DAYS))
+
+    @property
+    def is_table(self) -> bool:
+        """Whether the season is shown as a table."""
+        return self.ways_to_see.currentWidget() is self.table
+
+    def swap_table(self) -> None:
+        """The season as a table in place of lanes, or back; what is picked stays picked."""
+        self.ways_to_see.setCurrentIndex(0 if self.is_table else 1)
+        if self.is_table and self._now is not None:
+            self.table.show_season(self._now, self._clashes)
+            self.table.show_picked(self.picked.batch_id)
+        self.take_focus()
+
+    def take_focus(self) -> None:
+        """The keys go to the season, as it is shown."""
+        self.table.take_focus() if self.is_table else self.canvas.setFocus()
 
     def swap_grouping(self) -> None:
         """Lanes of batches in place of lanes of places, or back."""

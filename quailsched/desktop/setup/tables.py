@@ -83,14 +83,14 @@ def batch_rows(now: Checked, today: date) -> list[Row]:
         out = min((p.start for place, p in season.stays_of(batch) if place.role.is_pen), default=None)
         here = [(place, p) for place, p in season.stays_of(batch) if p.start <= today < p.end]
         where = ", ".join(dict.fromkeys(place.name for place, _ in here))
-        stage = ", ".join(dict.fromkeys(season.stage(p, today).value for _, p in here))
+        stage = ", ".join(dict.fromkeys(say(season.stage(p, today)) for _, p in here))
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
         what = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
         rows.append(
             _row(
                 batch.id,
                 batch.name,
-                season.kind(batch).name,
+                say(season.kind(batch).name),
                 (_day(batch.start), batch.start),
                 (what, batch.number),
                 (_day(hatch) if batch.origin.is_eggs else "", hatch),

@@ -1,0 +1,109 @@
+"""The season as a table: one row for each stay of each batch, with what clashes there. For those who do not look."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from quailsched.desktop.setup.page import TablePage
+from quailsched.desktop.setup.tables import Row
+from quailsched.farm.records import Part
+from quailsched.farm.units import count_text, day_text
+from quailsched.report.clashes import title_of
+from quailsched.season.clash import Clash
+from quailsched.season.clashes import Checked
+from quailsched.season.occupancy import Presence
+from quailsched.season.season import Season
+from quailsched.words import marked, say
+
+_HEADINGS = (
+    *(marked("Batch"), marked("Place"), marked("From"), marked("To")),
+    *(marked("Eggs or birds"), marked("Stages"), marked("Clashes")),
+)
+_PARTS = {Part.HENS: marked("laying group"), Part.COCKS: marked("surplus cocks")}
+_EMPTY = marked("No batches yet. Add places first, then the first eggs.")
+
+
+class SeasonTable(QWidget):
+    """Rows in order of days; the selected one is the batch that is picked on the canvas too."""
+
+    batch_chosen = Signal(str)  # batch id
+    add_asked = Signal()
+    change_asked = Signal(str)
+    remove_asked = Signal(str)
+
+    def __init__(self, today: date, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._today = today
+        self._is_showing = False
+        self.page = TablePage(marked("Season as a table"), _HEADINGS, _EMPTY)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.page)
+        self.page.add_asked.connect(self.add_asked)
+        self.page.change_asked.connect(lambda key: self.change_asked.emit(_batch_in(key)))
+        self.page.remove_asked.connect(lambda key: self.remove_asked.emit(_batch_in(key)))
+        self.page.table.moved.connect(self._choose)
+
+    def show_season(self, now: Checked, clashes: tuple[Clash, ...]) -> None:
+        """Show the stays of ``now``; the row that was selected stays so."""
+        self._is_showing = True
+        self.page.show_rows(stay_rows(now.season, clashes))
+        self._is_showing = False
+
+    def show_picked(self, batch_id: str | None) -> None:
+        """Select the first row of a batch, unless one of its rows is selected."""
+        chosen = self.page.chosen()
+        if batch_id is None or (chosen is not None and _batch_in(chosen) == batch_id):
+            return
+        self._is_showing = True
+        self.page.choose(_key(batch_id, 0))
+        self._is_showing = False
+
+    def take_focus(self) -> None:
+        self.page.take_focus()
+
+    def _choose(self) -> None:
+        chosen = self.page.chosen()
+        if chosen is not None and not self._is_showing:
+            self.batch_chosen.emit(_batch_in(chosen))
+
+
+def _key(batch_id: str, index: int) -> str:
+    return f"{batch_id}/{index}"
+
+
+def _batch_in(key: str) -> str:
+    return key.rpartition("/")[0]
+
+
+def stay_rows(season: Season, clashes: tuple[Clash, ...]) -> list[Row]:
+    """A row for each stay: batch, place, first and last day, how many, its stages, what clashes there."""
+    rows = []
+    for batch in season.farm.batches:
+        for presence in season.presences_of(batch):
+            own = [c for c in clashes if c.place_id == presence.place_id and batch.id in c.batch_ids]
+            there = [c for c in own if c.first < presence.end and c.last >= presence.start]
+            rows.append(_row(season, presence, there))
+    return rows
+
+
+def _row(season: Season, presence: Presence, clashes: list[Clash]) -> Row:
+    batch, place = presence.batch, season.farm.place(presence.place_id)
+    last = presence.end - timedelta(days=1)
+    name = batch.name
+    if presence.part in _PARTS:
+        name = say("{batch}, {part}", batch=name, part=say(_PARTS[presence.part]))
+    most = presence.leg.most
+    many = count_text(most.birds, "bird") if most.birds else count_text(most.eggs, "egg")
+    stages = ", ".join(dict.fromkeys(say(stage) for _, _, stage in season.stages(presence)))
+    told = "; ".join(dict.fromkeys(f"{title_of(season.farm, clash)} ({day_text(clash.first)})" for clash in clashes))
+    cells = (name, place.name, _day(presence.start), _day(last), many, stages, told)
+    sort = (name.casefold(), place.position, presence.start, last, most.birds or most.eggs, stages, -len(clashes))
+    return Row(_key(batch.id, presence.leg.index), cells, sort)
+
+
+def _day(day: date) -> str:
+    return f"{day_text(day)} {day.year}"

@@ -51,7 +51,7 @@ class ComparePanel(QFrame):
         for line in clash_lines(comparison):
             column.addWidget(self._clash(*line))
         column.addWidget(label(same_text(comparison), "soft"))
-        column.addWidget(label(LEFT_OUT, "soft"))
+        column.addWidget(label(say(LEFT_OUT), "soft"))
         back = button(say("All clashes of the trial"), self.back_asked.emit)
         back.setObjectName("flat")
         column.addWidget(back)
@@ -90,7 +90,7 @@ def _table(rows: list[Row]) -> QGridLayout:
     grid.setVerticalSpacing(5)
     grid.setColumnStretch(0, 1)
     right = Qt.AlignmentFlag.AlignRight
-    for column, text in ((1, "plan"), (2, "trial")):
+    for column, text in ((1, say("plan")), (2, say("trial"))):
         head = label(text, "soft")
         head.setWordWrap(False)
         grid.addWidget(head, 0, column, right)

@@ -10,6 +10,7 @@ from typing import Any
 from quailsched.chores.chore import Chore
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, weekday_text
+from quailsched.words import say
 
 
 def able_text(chore: Chore) -> str:
@@ -18,7 +19,7 @@ def able_text(chore: Chore) -> str:
         return ""
     if chore.able:
         return " or ".join(chore.able)
-    return "no grown-up at home" if chore.needs_grown_up else "nobody at home"
+    return say("no grown-up at home") if chore.needs_grown_up else say("nobody at home")
 
 
 def chores_json(farm: Farm, chores: tuple[Chore, ...], start: date, days: int) -> dict[str, Any]:
@@ -48,8 +49,8 @@ def chores_json(farm: Farm, chores: tuple[Chore, ...], start: date, days: int) -
 
 def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, width: int = 100) -> str:
     """The chores by day, each with place and people, how, and its caution."""
-    lines = [f"{farm.settings.name}: {count_text(len(chores), 'chore')} in {count_text(days, 'day')} "
-             f"from {start.isoformat()}"]  # fmt: skip
+    words = {"chores": count_text(len(chores), "chore"), "days": count_text(days, "day"), "day": start.isoformat()}
+    lines = [say("{farm}: {chores} in {days} from {day}", farm=farm.settings.name, **words)]
     shown: set[str] = set()  # a caution is printed once, the same words at each chore would be skipped over
     for day, group in groupby(chores, key=lambda c: c.day):
         lines += ["", f"{weekday_text(day)} {day.isoformat()}"]
@@ -60,7 +61,7 @@ def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, w
             lines += _indented(chore.how, width)
             if chore.caution and chore.caution not in shown:
                 shown.add(chore.caution)
-                lines += _indented(f"Caution: {chore.caution}", width)
+                lines += _indented(say("Caution: {caution}", caution=chore.caution), width)
     return "\n".join(lines)
 
 

@@ -10,38 +10,43 @@ from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, span_text
 from quailsched.season.clash import Clash
 from quailsched.season.severity import Severity, acceptance_of, severity_of
+from quailsched.words import marked, say
 
 TITLES = {
-    "eggs": "Too many eggs for {place}",
-    "cabinet": "Turning and lockdown in {place}",
-    "floor": "{place} is too small",
-    "cleanout": "No time to clean out {place}",
-    "notready": "{place} cannot be used",
-    "young": "Too young for {place}",
-    "cold": "Nights too cold in {place}",
-    "calm": "Too few birds in {place}",
-    "nowhere": "No place after {place}",
-    "stale": "Eggs too old for {place}",
-    "ages": "Two ages in {place}",
-    "crowd": "Too many together in {place}",
-    "cocks": "Too many cocks in {place}",
-    "quarantine": "Quarantine not over in {place}",
-    "hands": "Nobody home for {place}",
-    "heat": "Too little heat in {place}",
-    "water": "Too little drinker edge in {place}",
-    "feeder": "Too little feeder edge in {place}",
-    "overdue": "Past their day in {place}",
-    "build": "{place} is not built in time",
-    "dark": "Days too short in {place}",
+    "eggs": marked("Too many eggs for {place}"),
+    "cabinet": marked("Turning and lockdown in {place}"),
+    "floor": marked("{place} is too small"),
+    "cleanout": marked("No time to clean out {place}"),
+    "notready": marked("{place} cannot be used"),
+    "young": marked("Too young for {place}"),
+    "cold": marked("Nights too cold in {place}"),
+    "calm": marked("Too few birds in {place}"),
+    "nowhere": marked("No place after {place}"),
+    "stale": marked("Eggs too old for {place}"),
+    "ages": marked("Two ages in {place}"),
+    "crowd": marked("Too many together in {place}"),
+    "cocks": marked("Too many cocks in {place}"),
+    "quarantine": marked("Quarantine not over in {place}"),
+    "hands": marked("Nobody home for {place}"),
+    "heat": marked("Too little heat in {place}"),
+    "water": marked("Too little drinker edge in {place}"),
+    "feeder": marked("Too little feeder edge in {place}"),
+    "overdue": marked("Past their day in {place}"),
+    "build": marked("{place} is not built in time"),
+    "dark": marked("Days too short in {place}"),
 }
 
-ACCEPTED = "Accepted"
-_GROUPS = {Severity.STOPS.value: "Stop the plan", Severity.WATCH.value: "To watch", "accepted": ACCEPTED}
+ACCEPTED = marked("Accepted")
+_GROUPS = {
+    Severity.STOPS.value: marked("Stop the plan"),
+    Severity.WATCH.value: marked("To watch"),
+    "accepted": ACCEPTED,
+}
 
 
 def title_of(farm: Farm, clash: Clash) -> str:
     """A heading of a few words: "Tub brooder is too small"."""
-    return TITLES[clash.kind].format(place=farm.place(clash.place_id).name)
+    return say(TITLES[clash.kind], place=farm.place(clash.place_id).name)
 
 
 def said_severity(farm: Farm, clash: Clash) -> str:
@@ -53,8 +58,9 @@ def told_sentence(farm: Farm, clash: Clash) -> str:
     """Its sentence after how grave it is, with the reason if it is accepted: "Watch: 19 birds are too few ..."."""
     acceptance = acceptance_of(farm, clash)
     if acceptance is not None:
-        return f"Accepted ({acceptance.reason}): {clash.sentence}"
-    return f"{severity_of(clash.kind).value.capitalize()}: {clash.sentence}"
+        return say("Accepted ({reason}): {sentence}", reason=acceptance.reason, sentence=clash.sentence)
+    said = say("Stops the plan") if severity_of(clash.kind) is Severity.STOPS else say("Watch")
+    return f"{said}: {clash.sentence}"
 
 
 def in_groups(farm: Farm, clashes: Iterable[Clash]) -> list[tuple[str, list[tuple[int, Clash]]]]:
@@ -65,7 +71,7 @@ def in_groups(farm: Farm, clashes: Iterable[Clash]) -> list[tuple[str, list[tupl
     groups: dict[str, list[tuple[int, Clash]]] = {said: [] for said in _GROUPS}
     for number, clash in enumerate(clashes, 1):
         groups[said_severity(farm, clash)].append((number, clash))
-    return [(_GROUPS[said], found) for said, found in groups.items() if found]
+    return [(say(_GROUPS[said]), found) for said, found in groups.items() if found]
 
 
 def clash_json(farm: Farm, clash: Clash) -> dict[str, Any]:
@@ -100,9 +106,16 @@ def clashes_json(farm: Farm, clashes: tuple[Clash, ...], since: date) -> dict[st
 def clashes_text(farm: Farm, clashes: tuple[Clash, ...], since: date) -> str:
     """Every clash as a heading with its days and one sentence, in groups of how grave they are."""
     if not clashes:
-        return f"{farm.settings.name}: no clash from {since.isoformat()} on."
+        return say("{farm}: no clash from {day} on.", farm=farm.settings.name, day=since.isoformat())
     count = count_text(len(clashes), "clash", "clashes")
-    lines = [f"{farm.settings.name}: {count} from {since.isoformat()} on"]
+    lines = [
+        say(
+            "{farm}: {clashes} from {day} on",
+            farm=farm.settings.name,
+            clashes=count,
+            day=since.isoformat(),
+        )
+    ]
     width = max(len(span_text(c.first, c.last, since)) for c in clashes)
     for heading, found in in_groups(farm, clashes):
         lines += ["", f"{heading} ({len(found)})"]
@@ -112,5 +125,6 @@ def clashes_text(farm: Farm, clashes: tuple[Clash, ...], since: date) -> str:
             lines.append(f"  {'':>3} {'':<{width}}  {clash.sentence}")
             acceptance = acceptance_of(farm, clash)
             if acceptance is not None:
-                lines.append(f"  {'':>3} {'':<{width}}  Accepted: {acceptance.reason}")
+                accepted = say("Accepted: {reason}", reason=acceptance.reason)
+                lines.append(f"  {'':>3} {'':<{width}}  {accepted}")
     return "\n".join(lines)

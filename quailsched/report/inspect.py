@@ -22,6 +22,7 @@ from quailsched.outlook.hatch import hatch_odds
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 from quailsched.season.severity import acceptance_of, severity_of
+from quailsched.words import marked, number_text, say
 
 # Which figures a clash rests on, so that its source can be shown.
 FIGURES = {
@@ -46,16 +47,26 @@ FIGURES = {
 # Topics of husbandry.cautions where what helps against a clash can hurt somebody.
 CAUTIONS = {"heat": "heat_lamp"}
 
-_SHORT_WORDS = {"eggs": "egg place", "days": "day", "birds": "bird", "chicks": "chick", "people": "pair of hands"}
+_SHORT_WORDS = {
+    "eggs": marked("egg place"),
+    "days": marked("day"),
+    "birds": marked("bird"),
+    "chicks": marked("chick"),
+    "people": marked("pair of hands"),
+}
 
 
 def short_text(farm: Farm, clash: Clash) -> str:
     """By how much need and have differ: "8.1 sq ft, about 37 birds", "2 days", "3 °C", "6 hours"."""
     units, by = farm.settings.units, abs(clash.need - clash.have)
     if clash.unit == "cm2":
-        return f"{area_text(by, units)}, about {count_text(clash.birds_over, 'bird')}"
+        return say("{amount}, about {birds}", amount=area_text(by, units), birds=count_text(clash.birds_over, "bird"))
     if clash.unit == "cm":
-        return f"{two_lengths_text(by, 0, units)[0]}, about {count_text(clash.birds_over, 'bird')}"
+        return say(
+            "{amount}, about {birds}",
+            amount=two_lengths_text(by, 0, units)[0],
+            birds=count_text(clash.birds_over, "bird"),
+        )
     if clash.unit == "degC":
         return warmth_step_text(by, units)
     if clash.unit == "hours":
@@ -67,19 +78,23 @@ def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
     """How grave, when, how much, who, why, why it is accepted, and the figures with their sources."""
     when = span_text(clash.first, clash.last, today)
     if clash.worst not in (clash.first, clash.last) or clash.first != clash.last:
-        when += f", worst on {day_text(clash.worst)}"
-    rows = [("Severity", severity_of(clash.kind).value), ("When", when), ("Short by", short_text(farm, clash))]
-    rows.append(("Who", ", ".join(farm.batch(batch_id).name for batch_id in clash.batch_ids)))
-    rows.append(("Why", clash.sentence))
+        when += say(", worst on {day}", day=day_text(clash.worst))
+    rows = [
+        (say("Severity"), say(severity_of(clash.kind))),
+        (say("When"), when),
+        (say("Short by"), short_text(farm, clash)),
+    ]
+    rows.append((say("Who"), ", ".join(farm.batch(batch_id).name for batch_id in clash.batch_ids)))
+    rows.append((say("Why"), clash.sentence))
     acceptance = acceptance_of(farm, clash)
     if acceptance is not None:
-        rows.append(("Accepted because", acceptance.reason))
+        rows.append((say("Accepted because"), acceptance.reason))
     kind = kind_of(farm, farm.batch(clash.batch_ids[0]))
     for key in FIGURES.get(clash.kind, ()):
         figure = kind.figures.get(key) or kind.curves[key]
-        rows.append(("Counts on", f"{figure.label} ({figure.source_text})"))
+        rows.append((say("Counts on"), f"{say(figure.label)} ({figure.source_text})"))
     if clash.kind in CAUTIONS:
-        rows.append(("Take care", caution(CAUTIONS[clash.kind]).text))
+        rows.append((say("Take care"), say(caution(CAUTIONS[clash.kind]).text)))
     return rows
 
 
@@ -90,39 +105,58 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
     def on(number: int) -> date:
         return batch.start + timedelta(days=number)
 
-    rows = [("Kind", kind.name)]
+    rows = [(say("Kind"), say(kind.name))]
     if batch.origin.is_eggs:
         rows += [
-            ("Set", f"{count_text(batch.number, 'egg')} on {_long(batch.start)}, {batch.origin.value}"),
-            ("Lockdown", _long(on(days.lockdown))),
-            ("Hatch", f"{_long(on(days.hatch))}, about {season.birds(batch, on(days.hatch)):,} chicks"),
-            ("How sure", odds_text(kind, batch.number)),
+            (
+                say("Set"),
+                say(
+                    "{eggs} on {day}, {origin}",
+                    eggs=count_text(batch.number, "egg"),
+                    day=_long(batch.start),
+                    origin=say(batch.origin),
+                ),
+            ),
+            (say("Lockdown"), _long(on(days.lockdown))),
+            (
+                say("Hatch"),
+                say(
+                    "{day}, about {number} chicks",
+                    day=_long(on(days.hatch)),
+                    number=number_text(season.birds(batch, on(days.hatch))),
+                ),
+            ),
+            (say("How sure"), odds_text(kind, batch.number)),
         ]
     else:
-        rows.append(("Came", f"{count_text(batch.number, 'bird')} on {_long(batch.start)}, "
-                             f"{count_text(batch.age_days, 'day')} old"))  # fmt: skip
+        birds, age = count_text(batch.number, "bird"), count_text(batch.age_days, "day")
+        rows.append((say("Came"), say("{birds} on {day}, {age} old", birds=birds, day=_long(batch.start), age=age)))
     for leg in season.footprint(batch).legs:
         place = farm.place(leg.stay.place_id)
         until = span_text(on(leg.start), on(leg.end - 1), today)
         run = leg.run_on(leg.start)
         number = "" if place.role.holds_eggs or run is None else f", {count_text(run.birds, 'bird')}"
-        who = {Part.ALL: "", Part.HENS: ", laying group", Part.COCKS: ", surplus cocks"}[leg.stay.part]
-        end = f", then {leg.stay.leaving.value}" if leg.stay.leaving else ""
+        who = {Part.ALL: "", Part.HENS: say(", laying group"), Part.COCKS: say(", surplus cocks")}[leg.stay.part]
+        end = say(", then {leaving}", leaving=say(leg.stay.leaving)) if leg.stay.leaving else ""
         if leg.stay.to_day is None:
-            until = f"from {day_text(on(leg.start), today)}, until they are replaced"
+            until = say("from {day}, until they are replaced", day=day_text(on(leg.start), today))
         rows.append((place.name, f"{until}{number}{who}{end}"))
     if any(leg.stay.part is not Part.COCKS and leg.start <= days.first_egg < leg.end
            for leg in season.footprint(batch).legs):  # fmt: skip
-        rows.append(("First eggs", f"about {_long(on(days.first_egg))}"))
+        rows.append((say("First eggs"), say("about {day}", day=_long(on(days.first_egg)))))
     if batch.note:
-        rows.append(("Note", batch.note))
+        rows.append((say("Note"), batch.note))
     return rows
 
 
 def odds_text(kind: Kind, eggs: int) -> str:
     """What eight hatches in ten lie between."""
     odds = hatch_odds(kind, eggs)
-    return f"8 hatches in 10 give {odds.reached_by(0.9):,} to {odds.exceeded_by(0.1):,} chicks"
+    return say(
+        "8 hatches in 10 give {least} to {most} chicks",
+        least=number_text(odds.reached_by(0.9)),
+        most=number_text(odds.exceeded_by(0.1)),
+    )
 
 
 def _long(day: date) -> str:

@@ -10,8 +10,9 @@ from quailsched.farm.records import Farm, Part, Place
 from quailsched.farm.units import area_text, count_text, day_text, names_text
 from quailsched.season.freeing import Occupant, PlaceState
 from quailsched.season.occupancy import room_of
+from quailsched.words import marked, say
 
-_PART_WORDS = {Part.ALL: "", Part.HENS: " (laying group)", Part.COCKS: " (surplus cocks)"}
+_PART_WORDS = {Part.ALL: "", Part.HENS: marked(" (laying group)"), Part.COCKS: marked(" (surplus cocks)")}
 
 
 def room_text(farm: Farm, place: Place, room: int) -> str:
@@ -23,15 +24,16 @@ def room_text(farm: Farm, place: Place, room: int) -> str:
 
 def occupant_text(occupant: Occupant) -> str:
     """ "70 birds of Clover (surplus cocks)"."""
-    what = count_text(occupant.number, occupant.unit.rstrip("s"))
-    return f"{what} of {occupant.batch}{_PART_WORDS[occupant.part]}"
+    what = count_text(occupant.number, "egg") if occupant.unit == "eggs" else count_text(occupant.number, "bird")
+    words = say("{birds} of {batch}", birds=what, batch=occupant.batch)
+    return words + (say(_PART_WORDS[occupant.part]) if _PART_WORDS[occupant.part] else "")
 
 
 def frees_text(state: PlaceState, today: date) -> str:
     """When the place is free, in a few words: "now", "free from 4 May"."""
     if state.free_on == today:
-        return "free now"
-    return f"free from {day_text(state.free_on, today)}"
+        return say("free now")
+    return say("free from {day}", day=day_text(state.free_on, today))
 
 
 def place_line(farm: Farm, state: PlaceState, today: date) -> str:
@@ -40,24 +42,28 @@ def place_line(farm: Farm, state: PlaceState, today: date) -> str:
     parts = []
     if state.now:
         last = max(o.until for o in state.now)
-        parts.append(f"{names_text([occupant_text(o) for o in state.now])} until {day_text(last, today)}")
+        who = names_text([occupant_text(occupant) for occupant in state.now])
+        parts.append(say("{who} until {day}", who=who, day=day_text(last, today)))
     elif place.ready_on is not None and today < place.ready_on:
-        parts.append(f"being built, ready on {day_text(place.ready_on, today)}")
+        parts.append(say("being built, ready on {day}", day=day_text(place.ready_on, today)))
     clean = place.clean_out_days
-    counted = f" ({count_text(clean, 'day')} of clean-out counted)" if state.now and clean else ""
+    counted = say(" ({count} of clean-out counted)", count=count_text(clean, "day")) if state.now and clean else ""
     parts.append(frees_text(state, today) + counted)
     if state.next_day is not None:
-        when = "the same day" if state.next_day == state.free_on else f"on {day_text(state.next_day, today)}"
-        parts.append(f"next in: {names_text(list(dict.fromkeys(state.next_in)))} {when}")
+        who = names_text(list(dict.fromkeys(state.next_in)))
+        if state.next_day == state.free_on:
+            parts.append(say("next in: {who} the same day", who=who))
+        else:
+            parts.append(say("next in: {who} on {day}", who=who, day=day_text(state.next_day, today)))
     return f"{place.name} ({room_text(farm, place, room_of(place))}): {'; '.join(parts)}"
 
 
 def places_text(farm: Farm, states: tuple[PlaceState, ...], today: date, width: int = 100) -> str:
     """One line a place, then the room left in each week ahead, in lines of ``width`` where names allow."""
-    lines = [f"{farm.settings.name}: places on {today.isoformat()}", ""]
+    lines = [say("{farm}: places on {day}", farm=farm.settings.name, day=today.isoformat()), ""]
     lines += [f"  {place_line(farm, state, today)}" for state in states]
     if states:
-        lines += ["", "Room left throughout each week from", *_weeks_table(farm, states, today, width)]
+        lines += ["", say("Room left throughout each week from"), *_weeks_table(farm, states, today, width)]
     return "\n".join(lines)
 
 

@@ -10,26 +10,34 @@ from quailsched.farm.records import Acceptance, Batch, FigureChoice, Record, Set
 from quailsched.farm.units import count_text, day_text
 from quailsched.husbandry.handbook import labels
 from quailsched.planner.compare import Comparison, RecordPair
+from quailsched.words import marked, say, value_text
 
 _WORDS = {
-    "floor_cm2": "floor",
-    "is_grown_up": "age (grown up or not)",
-    "night_lows_c": "set of night lows",
-    "ready_on": "day on which it is ready",
-    "shut": "set of days out of use",
-    "away": "set of days away",
-    "points": "curve",
-    "outdoors": "spot, indoors or outdoors",
-    "turns_itself": "way of turning",
-    "light_hours": "hours of light",
-    "work_from": "day of counting the work",
-    "clean_out_days": "clean-out days",
-    "build_hours": "hours of building a week",
-    "feeder_cm": "feeder edge",
-    "drinker_cm": "drinker edge",
-    "egg_age_days": "oldest egg stored in days",
-    "age_days": "age in days when they come",
+    "floor_cm2": marked("floor"),
+    "is_grown_up": marked("age (grown up or not)"),
+    "night_lows_c": marked("set of night lows"),
+    "ready_on": marked("day on which it is ready"),
+    "shut": marked("set of days out of use"),
+    "away": marked("set of days away"),
+    "points": marked("curve"),
+    "outdoors": marked("spot, indoors or outdoors"),
+    "turns_itself": marked("way of turning"),
+    "light_hours": marked("hours of light"),
+    "work_from": marked("day of counting the work"),
+    "clean_out_days": marked("clean-out days"),
+    "build_hours": marked("hours of building a week"),
+    "feeder_cm": marked("feeder edge"),
+    "drinker_cm": marked("drinker edge"),
+    "egg_age_days": marked("oldest egg stored in days"),
+    "age_days": marked("age in days when they come"),
 }
+_PLAIN_WORDS = {
+    "name": marked("name"), "role": marked("role"), "position": marked("position"), "egg_places": marked("egg places"),
+    "note": marked("note"), "heat_sources": marked("heat sources"), "work_hours": marked("work hours"),
+    "ready_on": marked("ready on"), "work_from": marked("work from"), "value": marked("value"),
+    "reason": marked("reason"), "units": marked("units"), "latitude": marked("latitude"),
+    "sure_pct": marked("sure pct"), "kind": marked("kind"), "origin": marked("origin"), "floor_cm2": marked("floor"),
+}  # fmt: skip
 _NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work_hours", "build_hours", "value",
             "egg_age_days", "age_days", "position")  # fmt: skip
 
@@ -44,29 +52,31 @@ def _pair_line(comparison: Comparison, pair: RecordPair) -> str:
     since = comparison.plan_totals.since
     if after is None:
         assert before is not None
-        return f"{_name(before)} gone"
+        return say("{record} gone", record=_name(before))
     if before is None:
         return _added(after, since)
     if isinstance(before, Batch) and isinstance(after, Batch):
-        return f"{before.name} {'; '.join(_batch_words(comparison, before, after)) or 'has another note'}"
+        words = "; ".join(_batch_words(comparison, before, after)) or say("has another note")
+        return f"{before.name} {words}"
     changed = [_field_words(name, before, after, since) for name in _changed_fields(before, after)]
-    return f"{_name(before)}: {', '.join(dict.fromkeys(changed)) or 'is something else'}"
+    words = ", ".join(dict.fromkeys(changed)) or say("is something else")
+    return f"{_name(before)}: {words}"
 
 
 def _added(record: Record, since: date) -> str:
     if isinstance(record, Batch):
         what = count_text(record.number, "egg" if record.origin.is_eggs else "bird")
-        return f"{record.name} added: {what} on {day_text(record.start, since)}"
-    return f"{_name(record)} added"
+        return say("{record} added: {what} on {day}", record=record.name, what=what, day=day_text(record.start, since))
+    return say("{record} added", record=_name(record))
 
 
 def _name(record: Record) -> str:
     if isinstance(record, FigureChoice):
-        return f"Own figure “{labels()[record.key].text}”"
+        return say("Own figure “{figure}”", figure=say(labels()[record.key].text))
     if isinstance(record, Acceptance):
-        return f"Accepted clash “{record.reason}”"
+        return say("Accepted clash “{reason}”", reason=record.reason)
     if isinstance(record, Settings):
-        return "Farm"
+        return say("Farm")
     return record.name
 
 
@@ -77,33 +87,32 @@ def _changed_fields(before: Record, after: Record) -> list[str]:
 
 def _field_words(name: str, before: Record, after: Record, since: date) -> str:
     """ "ready on 15 Apr instead of 20 Apr" where the values are short, else "another floor"."""
-    plain = name.replace("_", " ")
-    word = _WORDS.get(name, plain)
+    plain = say(_PLAIN_WORDS[name]) if name in _PLAIN_WORDS else name.replace("_", " ")
+    word = say(_WORDS[name]) if name in _WORDS else plain
     values = [getattr(after, name, None), getattr(before, name)]
     if all(isinstance(value, date) for value in values):
         word, texts = plain, [day_text(value, since) for value in values]
     elif name in _NUMBERS:
-        texts = [f"{value:g}" if value is not None else "not told" for value in values]
+        texts = [value_text(value) if value is not None else say("not told") for value in values]
     else:
-        return f"another {word}"
-    return f"{word} {texts[0]} instead of {texts[1]}"
+        return say("another {word}", word=word)
+    return say("{word} {new} instead of {old}", word=word, new=texts[0], old=texts[1])
 
 
 def _batch_words(comparison: Comparison, before: Batch, after: Batch) -> Iterator[str]:
     """What is otherwise with a batch; its note is not worth a word."""
     if before.start != after.start:
         days = (after.start - before.start).days
-        verb = "set" if after.origin.is_eggs else "brought in"
         when = day_text(after.start, comparison.plan_totals.since)
-        yield f"{verb} {count_text(abs(days), 'day')} {'later' if days > 0 else 'earlier'}, on {when}"
+        yield _moved_words(after.origin.is_eggs, days, when)
     if before.number != after.number:
         more = after.number - before.number
-        what = count_text(abs(more), "egg" if after.origin.is_eggs else "bird")
-        yield f"{what} {'more' if more > 0 else 'fewer'}"
+        what = count_text(abs(more), "egg") if after.origin.is_eggs else count_text(abs(more), "bird")
+        yield say("{what} more", what=what) if more > 0 else say("{what} fewer", what=what)
     yield from _route_words(comparison, before.stays, after.stays)
     for name in _changed_fields(before, after):
         if name == "name":
-            yield f"called {after.name}"
+            yield say("called {name}", name=after.name)
         elif name not in ("start", "number", "stays", "note"):
             yield _field_words(name, before, after, comparison.plan_totals.since)
 
@@ -112,22 +121,39 @@ def _route_words(comparison: Comparison, before: Sequence[Stay], after: Sequence
     if before == after:
         return
     if len(before) != len(after) or any(old.part is not new.part for old, new in zip(before, after, strict=True)):
-        yield "on another route"
+        yield say("on another route")
         return
     for old, new in zip(before, after, strict=True):
         is_here = old.place_id == new.place_id
         here = comparison.trial.place(new.place_id).name
         if not is_here:
-            yield f"in {here} instead of {comparison.plan.place(old.place_id).name}"
+            yield say("in {new} instead of {old}", new=here, old=comparison.plan.place(old.place_id).name)
         if old.to_day != new.to_day:
             yield _end_words(here, old.to_day, new.to_day)
         if new.leaving is not None and old.leaving is not new.leaving:
-            yield f"{new.leaving.value} from {here}"
+            yield say("{leaving} from {place}", leaving=say(new.leaving), place=here)
         elif old.leaving is not new.leaving:
-            yield f"no longer {old.leaving} from {here}"
+            yield say("no longer {leaving} from {place}", leaving=say(old.leaving or ""), place=here)
 
 
 def _end_words(place: str, old: int | None, new: int | None) -> str:
     if old is None or new is None:
-        return f"{'stays in' if new is None else 'does not stay in'} {place} to the end"
-    return f"out of {place} {count_text(abs(new - old), 'day')} {'later' if new > old else 'earlier'}"
+        return (
+            say("stays in {place} to the end", place=place)
+            if new is None
+            else say("does not stay in {place} to the end", place=place)
+        )
+    days = count_text(abs(new - old), "day")
+    if new > old:
+        return say("out of {place} {days} later", place=place, days=days)
+    return say("out of {place} {days} earlier", place=place, days=days)
+
+
+def _moved_words(is_eggs: bool, days: int, when: str) -> str:
+    """A batch set, or brought in, on another day."""
+    words = {"days": count_text(abs(days), "day"), "day": when}
+    if is_eggs:
+        return say("set {days} later, on {day}", **words) if days > 0 else say("set {days} earlier, on {day}", **words)
+    if days > 0:
+        return say("brought in {days} later, on {day}", **words)
+    return say("brought in {days} earlier, on {day}", **words)

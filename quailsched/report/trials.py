@@ -17,8 +17,9 @@ from quailsched.planner.totals import Totals
 from quailsched.report.clashes import clash_json, title_of
 from quailsched.report.trial_words import change_lines
 from quailsched.season.clash import Clash
+from quailsched.words import marked, number_text, say
 
-LEFT_OUT = "Promises and money are not compared: the program does not keep them yet."
+LEFT_OUT = marked("Promises and money are not compared: the program does not keep them yet.")
 _NONE = "–"
 
 
@@ -39,13 +40,13 @@ def table_rows(comparison: Comparison) -> list[Row]:
     """The two side by side. First eggs and hens in lay are told where they differ, or that they do not."""
     clashes, plan, trial = comparison.clashes, comparison.plan_totals, comparison.trial_totals
     rows = [
-        Row("Clashes ahead", f"{clashes.before:,}", f"{clashes.after:,}"),
-        Row("Chicks expected", f"{plan.hatched:,}", f"{trial.hatched:,}"),
+        Row(say("Clashes ahead"), number_text(clashes.before), number_text(clashes.after)),
+        Row(say("Chicks expected"), number_text(plan.hatched), number_text(trial.hatched)),
     ]
     if plan.brought_in or trial.brought_in:
-        rows.append(Row("Birds brought in", f"{plan.brought_in:,}", f"{trial.brought_in:,}"))
-    rows.append(Row("Birds sold", f"{plan.sold:,}", f"{trial.sold:,}"))
-    rows.append(Row("Birds processed", f"{plan.processed:,}", f"{trial.processed:,}"))
+        rows.append(Row(say("Birds brought in"), number_text(plan.brought_in), number_text(trial.brought_in)))
+    rows.append(Row(say("Birds sold"), number_text(plan.sold), number_text(trial.sold)))
+    rows.append(Row(say("Birds processed"), number_text(plan.processed), number_text(trial.processed)))
     return [*rows, *_first_egg_rows(comparison), *_hen_rows(plan, trial)]
 
 
@@ -58,26 +59,28 @@ def _first_egg_rows(comparison: Comparison) -> Iterator[Row]:
         days = [one.first_eggs.get(record.id) for one in (plan, trial)]
         if days[0] != days[1]:
             before, after = (day_text(day, since) if day else _NONE for day in days)
-            yield Row(f"First eggs of {record.name}", before, after)
+            yield Row(say("First eggs of {record}", record=record.name), before, after)
 
 
 def _hen_rows(plan: Totals, trial: Totals) -> Iterator[Row]:
     differing = [day for day in plan.hens_in_lay if plan.hens_in_lay[day] != trial.hens_in_lay[day]]
     for day in differing:
-        words = f"Hens in lay, {day_text(day, plan.since)}"
-        yield Row(words, f"{plan.hens_in_lay[day]:,}", f"{trial.hens_in_lay[day]:,}")
+        words = say("Hens in lay, {day}", day=day_text(day, plan.since))
+        yield Row(words, number_text(plan.hens_in_lay[day]), number_text(trial.hens_in_lay[day]))
     if not differing:
-        yield Row(f"Hens in lay, next {len(plan.hens_in_lay)} months", "the same", "the same")
+        yield Row(
+            say("Hens in lay, next {number} months", number=len(plan.hens_in_lay)), say("the same"), say("the same")
+        )
 
 
 def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str, str]]:
     """What the trial does to each clash that it touches: "Gone", the clash, its heading, its days."""
     since, clashes = comparison.plan_totals.since, comparison.clashes
     groups: list[tuple[str, tuple[Clash, ...], Farm]] = [
-        ("New", clashes.new, comparison.trial),
-        ("Worse", clashes.worse, comparison.trial),
-        ("Eased", clashes.eased, comparison.trial),
-        ("Gone", clashes.gone, comparison.plan),
+        (say("New"), clashes.new, comparison.trial),
+        (say("Worse"), clashes.worse, comparison.trial),
+        (say("Eased"), clashes.eased, comparison.trial),
+        (say("Gone"), clashes.gone, comparison.plan),
     ]
     return [
         (word, clash, title_of(farm, clash), span_text(clash.first, clash.last, since))
@@ -89,33 +92,36 @@ def clash_lines(comparison: Comparison) -> list[tuple[str, Clash, str, str]]:
 def same_text(comparison: Comparison) -> str:
     """How many clashes the trial leaves as they are."""
     same = comparison.clashes.same
-    return f"{count_text(same, 'clash', 'clashes')} {'stays' if same == 1 else 'stay'}." if same else "No clash stays."
+    if not same:
+        return say("No clash stays.")
+    clashes = count_text(same, "clash", "clashes")
+    return say("{clashes} stays.", clashes=clashes) if same == 1 else say("{clashes} stay.", clashes=clashes)
 
 
 def misfit_lines(comparison: Comparison) -> list[str]:
     """Why something of the trial could not be put into the plan of today."""
-    return [f"Left out – {fault.sentence()}" for fault in comparison.misfits]
+    return [say("Left out – {sentence}", sentence=fault.sentence()) for fault in comparison.misfits]
 
 
 def trials_text(plan: Farm, found: Sequence[tuple[Trial, Comparison]]) -> str:
     """Every trial with its comparison."""
     if not found:
-        return f"{plan.settings.name}: no trial. In the window, Trials › Start a trial begins one."
-    lines = [f"{plan.settings.name}: {count_text(len(found), 'trial')} beside the plan"]
+        return say("{farm}: no trial. In the window, Trials › Start a trial begins one.", farm=plan.settings.name)
+    lines = [say("{farm}: {trials} beside the plan", farm=plan.settings.name, trials=count_text(len(found), "trial"))]
     for trial, comparison in found:
         lines += ["", f"  {trial.name}"]
-        lines += [f"    {line}" for line in (change_lines(comparison) or ["Nothing otherwise than in the plan."])]
+        lines += [f"    {line}" for line in (change_lines(comparison) or [say("Nothing otherwise than in the plan.")])]
         lines += [f"    {line}" for line in misfit_lines(comparison)]
         lines += ["", *_table_lines(table_rows(comparison)), ""]
         lines += [f"    {word}: {heading}, {when}" for word, _, heading, when in clash_lines(comparison)]
         lines.append(f"    {same_text(comparison)}")
-    return "\n".join([*lines, "", f"  {LEFT_OUT}"])
+    return "\n".join([*lines, "", f"  {say(LEFT_OUT)}"])
 
 
 def _table_lines(rows: Sequence[Row]) -> list[str]:
     wide = max(len(row.what) for row in rows)
     column = max(len(text) for row in rows for text in (row.plan, row.trial, "trial"))
-    head = f"    {'':<{wide}}  {'plan':>{column}}  {'trial':>{column}}"
+    head = f"    {'':<{wide}}  {say('plan'):>{column}}  {say('trial'):>{column}}"
     return [head, *(f"    {row.what:<{wide}}  {row.plan:>{column}}  {row.trial:>{column}}" for row in rows)]
 
 

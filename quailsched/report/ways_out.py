@@ -11,47 +11,55 @@ from quailsched.farm.units import count_text, names_text, span_text
 from quailsched.planner.ways_out import Looked
 from quailsched.report.clashes import clash_json, title_of
 from quailsched.season.clash import Clash
+from quailsched.words import marked, number_text, say
 
 _MOST_REASONS = 3
 BROUGHT = {
-    "eggs": "too many eggs",
-    "cabinet": "turning and lockdown under one lid",
-    "floor": "too little floor",
-    "cleanout": "no time to clean out",
-    "notready": "a place that cannot be used",
-    "young": "birds too young for a pen",
-    "cold": "nights too cold",
-    "calm": "too few birds to be calm",
-    "nowhere": "birds without a place",
-    "stale": "eggs too old",
-    "ages": "two ages in one brooder",
-    "crowd": "too many birds together",
-    "cocks": "too many cocks",
-    "quarantine": "bought birds among others too early",
-    "hands": "nobody at home",
-    "heat": "too little heat",
-    "water": "too little drinker edge",
-    "feeder": "too little feeder edge",
-    "overdue": "birds past their day",
-    "build": "a place not built in time",
-    "dark": "days too short",
+    "eggs": marked("too many eggs"),
+    "cabinet": marked("turning and lockdown under one lid"),
+    "floor": marked("too little floor"),
+    "cleanout": marked("no time to clean out"),
+    "notready": marked("a place that cannot be used"),
+    "young": marked("birds too young for a pen"),
+    "cold": marked("nights too cold"),
+    "calm": marked("too few birds to be calm"),
+    "nowhere": marked("birds without a place"),
+    "stale": marked("eggs too old"),
+    "ages": marked("two ages in one brooder"),
+    "crowd": marked("too many birds together"),
+    "cocks": marked("too many cocks"),
+    "quarantine": marked("bought birds among others too early"),
+    "hands": marked("nobody at home"),
+    "heat": marked("too little heat"),
+    "water": marked("too little drinker edge"),
+    "feeder": marked("too little feeder edge"),
+    "overdue": marked("birds past their day"),
+    "build": marked("a place not built in time"),
+    "dark": marked("days too short"),
 }
 
 
 def none_text(looked: Looked) -> str:
     """Why nothing is offered, as far as trying can tell: how many changes were tried, and what they would bring."""
     if not looked.singles:
-        return "There is no small change to try against it. Change the plan by hand."
-    pairs = f" and {count_text(looked.pairs, 'pair')} of them" if looked.pairs else ""
-    were = "was" if looked.singles == 1 and not pairs else "were"
-    tried = f"{count_text(looked.singles, 'small change')}{pairs} {were} tried, and none helps:"
+        return say("There is no small change to try against it. Change the plan by hand.")
+    singles = count_text(looked.singles, "small change")
+    if looked.pairs:
+        pairs = count_text(looked.pairs, "pair")
+        tried = say("{changes} and {pairs} of them were tried, and none helps:", changes=singles, pairs=pairs)
+    elif looked.singles == 1:
+        tried = say("{changes} was tried, and none helps:", changes=singles)
+    else:
+        tried = say("{changes} were tried, and none helps:", changes=singles)
     if not looked.removed:
-        return f"{tried} each leaves some of it. Change the plan by hand, or add room."
+        return say("{tried} each leaves some of it. Change the plan by hand, or add room.", tried=tried)
     most = sorted(looked.brought.items(), key=lambda one: (-one[1], one[0]))[:_MOST_REASONS]
-    reasons = names_text([f"{BROUGHT[kind]} ({number:,})" for kind, number in most])
-    return (
-        f"{tried} {looked.removed:,} would remove it but bring another clash, mostly {reasons}; the others leave some "
-        "of it. Change the plan by hand, or add room."
+    return say(
+        "{tried} {number} would remove it but bring another clash, mostly {reasons}; the others leave some of it. "
+        "Change the plan by hand, or add room.",
+        tried=tried,
+        number=number_text(looked.removed),
+        reasons=names_text([f"{say(BROUGHT[kind])} ({number_text(number)})" for kind, number in most]),
     )
 
 
@@ -61,9 +69,11 @@ Answer = tuple[int, Clash, Looked]
 def ways_out_text(farm: Farm, answers: Sequence[Answer], since: date, accepted: int = 0) -> str:
     """Each clash with its number and the ways out of it, cheapest first; ``accepted`` clashes are left out."""
     if not answers:
-        no_clash = "no clash but accepted ones" if accepted else "no clash"
-        return f"{farm.settings.name}: {no_clash} from {since.isoformat()} on, so no way out is needed."
-    lines = [f"{farm.settings.name}: ways out, each re-checked over the whole farm"]
+        words = {"farm": farm.settings.name, "day": since.isoformat()}
+        if accepted:
+            return say("{farm}: no clash but accepted ones from {day} on, so no way out is needed.", **words)
+        return say("{farm}: no clash from {day} on, so no way out is needed.", **words)
+    lines = [say("{farm}: ways out, each re-checked over the whole farm", farm=farm.settings.name)]
     for number, clash, looked in answers:
         lines += ["", f"  {number}. {title_of(farm, clash)}, {span_text(clash.first, clash.last, since)}"]
         lines.append(f"     {clash.sentence}")

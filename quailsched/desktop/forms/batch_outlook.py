@@ -79,7 +79,7 @@ def clashes_text(farm: Farm, listed: Sequence[Clash], fresh: Sequence[Clash], ne
         heading += say(", {number} of them new", number=len(fresh)) if fresh else ""
     ordered = [*fresh, *(clash for clash in listed if clash not in fresh)]
     lines = [
-        f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)} ({said_severity(farm, c)})"
+        f"• {title_of(farm, c)}, {span_text(c.first, c.last, near)} ({say(said_severity(farm, c))})"
         for c in ordered[:_MOST_LISTED]
     ]
     if len(ordered) > _MOST_LISTED:

@@ -56,7 +56,7 @@ def _entries(
     """A block for each clash; the first of each gravity stands under the word for it."""
     entries = []
     for title, group in in_groups(farm, clashes):
-        if title == ACCEPTED:
+        if title == say(ACCEPTED):
             continue
         of_group = [_entry(farm, *one, today, fonts, width, is_whole) for one in group]
         above = block(fonts.tiny, f"{title} ({len(group)})", ON_PAPER.soft, width)

@@ -4,10 +4,6 @@
  <context>
   <name>quailsched</name>
   <message>
-   <source>Caution: {caution}</source>
-   <translation>Vorsicht: {caution}</translation>
-  </message>
-  <message>
    <source>No chores ahead</source>
    <translation>Keine Aufgaben voraus</translation>
   </message>

@@ -4,14 +4,6 @@
  <context>
   <name>quailsched</name>
   <message>
-   <source> (laying group)</source>
-   <translation> (Legegruppe)</translation>
-  </message>
-  <message>
-   <source> (surplus cocks)</source>
-   <translation> (überzählige Hähne)</translation>
-  </message>
-  <message>
    <source> From {count} on a group is calm in it.</source>
    <translation> Ab {count} ist eine Gruppe darin ruhig.</translation>
   </message>
@@ -368,10 +360,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Hinnehmen</translation>
   </message>
   <message>
-   <source>Accepted</source>
-   <translation>Hingenommen</translation>
-  </message>
-  <message>
    <source>Accept…</source>
    <translation>Hinnehmen …</translation>
   </message>
@@ -572,10 +560,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Engpässe</translation>
   </message>
   <message>
-   <source>Clashes ahead</source>
-   <translation>Engpässe voraus</translation>
-  </message>
-  <message>
    <source>Clean-out</source>
    <translation>Ausmisten</translation>
   </message>
@@ -590,10 +574,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Comparing …</source>
    <translation>Vergleiche …</translation>
-  </message>
-  <message>
-   <source>Counts on</source>
-   <translation>Rechnet mit</translation>
   </message>
   <message>
    <source>Dar&amp;k</source>
@@ -692,10 +672,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Hof: Name, Einheiten, Nächte …</translation>
   </message>
   <message>
-   <source>Farm</source>
-   <translation>Hof</translation>
-  </message>
-  <message>
    <source>Farm: name, units, &amp;nights…</source>
    <translation>Hof: Name, Einheiten, &amp;Nächte …</translation>
   </message>
@@ -780,20 +756,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Zum nächsten Engpass (F3)</translation>
   </message>
   <message>
-   <source>Gone</source>
-   <translation>Weg</translation>
-  </message>
-  <message>
    <source>Grass pen: moved over grass</source>
    <translation>Wiesenvoliere: wandert über Gras</translation>
   </message>
   <message>
    <source>Hang lamps by a chain and a second cord, well away from bedding: they start fires.</source>
    <translation>Lampen an einer Kette und einer zweiten Schnur aufhängen, weit weg von der Einstreu: Sie lösen Brände aus.</translation>
-  </message>
-  <message>
-   <source>Hatch</source>
-   <translation>Schlupf</translation>
   </message>
   <message>
    <source>Hatcher: lockdown and hatch</source>
@@ -810,10 +778,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>How many of {number} go to the other place?</source>
    <translation>Wie viele von {number} kommen an den anderen Platz?</translation>
-  </message>
-  <message>
-   <source>How sure</source>
-   <translation>Wie sicher</translation>
   </message>
   <message>
    <source>How to &amp;begin</source>
@@ -908,10 +872,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Tasten und Maus</translation>
   </message>
   <message>
-   <source>Kind</source>
-   <translation>Art</translation>
-  </message>
-  <message>
    <source>La&amp;nguage…</source>
    <translation>S&amp;prache …</translation>
   </message>
@@ -946,10 +906,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Leave a day later</source>
    <translation>Einen Tag später verlassen</translation>
-  </message>
-  <message>
-   <source>Left out – {sentence}</source>
-   <translation>Weggelassen – {sentence}</translation>
   </message>
   <message>
    <source>Length, fills the floor</source>
@@ -1054,10 +1010,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>None on this day</source>
    <translation>An diesem Tag keine</translation>
-  </message>
-  <message>
-   <source>Note</source>
-   <translation>Notiz</translation>
   </message>
   <message>
    <source>Nothing is due on these days.</source>
@@ -1360,10 +1312,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Versuch beginnen</translation>
   </message>
   <message>
-   <source>Stops the plan</source>
-   <translation>Verhindert den Plan</translation>
-  </message>
-  <message>
    <source>T&amp;hree years in view</source>
    <translation>&amp;Drei Jahre zeigen</translation>
   </message>
@@ -1524,10 +1472,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Version und Hinweise zur Vorsicht</translation>
   </message>
   <message>
-   <source>Watch</source>
-   <translation>Beachten</translation>
-  </message>
-  <message>
    <source>Ways out, each re-checked</source>
    <translation>Auswege, jeder neu geprüft</translation>
   </message>
@@ -1582,10 +1526,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Where now</source>
    <translation>Wo jetzt</translation>
-  </message>
-  <message>
-   <source>Who</source>
-   <translation>Wer</translation>
   </message>
   <message>
    <source>Why do you live with it?</source>
@@ -1692,10 +1632,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alter:Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
-   <source>all</source>
-   <translation>alle</translation>
-  </message>
-  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
@@ -1714,10 +1650,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>at 25 days</source>
    <translation>mit 25 Tagen</translation>
-  </message>
-  <message>
-   <source>birds brought in</source>
-   <translation>hereingebrachte Vögel</translation>
   </message>
   <message>
    <source>chores {days}</source>
@@ -1760,20 +1692,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>für Eier wird ein Vorbrüter, Schlupfbrüter oder Kombibrüter angenommen</translation>
   </message>
   <message>
-   <source>free now</source>
-   <translation>jetzt frei</translation>
-  </message>
-  <message>
    <source>free {day}</source>
    <translation>frei {day}</translation>
   </message>
   <message>
    <source>go on</source>
    <translation>weiter</translation>
-  </message>
-  <message>
-   <source>gone</source>
-   <translation>fort</translation>
   </message>
   <message>
    <source>grown</source>
@@ -1856,10 +1780,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>nicht fertig</translation>
   </message>
   <message>
-   <source>not told</source>
-   <translation>nicht gesagt</translation>
-  </message>
-  <message>
    <source>not yet</source>
    <translation>noch nicht</translation>
   </message>
@@ -1876,14 +1796,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>oder breit</translation>
   </message>
   <message>
-   <source>out of use</source>
-   <translation>außer Betrieb</translation>
-  </message>
-  <message>
-   <source>own eggs</source>
-   <translation>eigene Eier</translation>
-  </message>
-  <message>
    <source>page {number} of {many}</source>
    <translation>Seite {number} von {many}</translation>
   </message>
@@ -1898,10 +1810,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>printed {day}</source>
    <translation>gedruckt {day}</translation>
-  </message>
-  <message>
-   <source>processed</source>
-   <translation>geschlachtet</translation>
   </message>
   <message>
    <source>ready {day}</source>
@@ -1930,10 +1838,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>short feeders</source>
    <translation>zu kurze Tröge</translation>
-  </message>
-  <message>
-   <source>sold</source>
-   <translation>verkauft</translation>
   </message>
   <message>
    <source>sold on Friday</source>
@@ -1970,18 +1874,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>too few birds</source>
    <translation>zu wenige Vögel</translation>
-  </message>
-  <message>
-   <source>too little heat</source>
-   <translation>zu wenig Wärme</translation>
-  </message>
-  <message>
-   <source>too many cocks</source>
-   <translation>zu viele Hähne</translation>
-  </message>
-  <message>
-   <source>too many eggs</source>
-   <translation>zu viele Eier</translation>
   </message>
   <message>
    <source>too small</source>
@@ -2182,14 +2074,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{what}: not possible</source>
    <translation>{what}: nicht möglich</translation>
-  </message>
-  <message>
-   <source>{who} come on {day}</source>
-   <translation>{who} kommen am {day}</translation>
-  </message>
-  <message>
-   <source>{who} comes on {day}</source>
-   <translation>{who} kommt am {day}</translation>
   </message>
   <message>
    <source>{who}, in {place} ({room})</source>

@@ -5,11 +5,11 @@
   <name>quailsched</name>
   <message>
    <source>more heat source</source>
-   <translation type="unfinished" />
+   <translation>weitere Wärmequelle</translation>
   </message>
   <message>
    <source>more heat sources</source>
-   <translation type="unfinished" />
+   <translation>weitere Wärmequellen</translation>
   </message>
  </context>
 </TS>

@@ -60,7 +60,7 @@ def _starts(batch: Batch, today: date) -> Iterator[Move]:
 
 
 def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
-    what = "eggs" if batch.origin.is_eggs else "birds"
+    what, come = ("eggs", "chick") if batch.origin.is_eggs else ("birds", "bird")
     first = batch.start + timedelta(days=max(season.days(batch).hatch, 0))
     for share in _FEWER:
         number = round(batch.number * share)
@@ -68,7 +68,7 @@ def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
             continue
         lost = season.birds(batch, first) - season.birds(replace(batch, number=number), first)
         sentence = (
-            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, 'chick')} fewer."
+            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, come)} fewer."
         )
         edit = partial(set_number, batch_id=batch.id, number=number)
         rests_on = partial(on_number, batch_id=batch.id)
@@ -84,17 +84,19 @@ def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[
         if start >= today:
             yield from _elsewhere(season.farm, batch, leg.index)
         yield from _ends(season.farm, batch, leg.index, today)
-        if leg.index and start >= today:
-            yield from _ends(season.farm, batch, _before(batch, leg.index), today)
+        before = _before(batch, leg.index)
+        if before is not None and start >= today:
+            yield from _ends(season.farm, batch, before, today)
         yield from group_moves(season, batch, leg, clash, today)
         yield from split_moves(season, batch, leg, clash, today)
 
 
-def _before(batch: Batch, index: int) -> int:
-    """The stay that the birds of stay ``index`` come from."""
+def _before(batch: Batch, index: int) -> int | None:
+    """The stay that the birds of stay ``index`` come from; None for those that come to the farm with it."""
     stay = batch.stays[index]
     parts = (stay.part, Part.ALL)
-    return max(i for i, s in enumerate(batch.stays[:index]) if s.to_day == stay.from_day and s.part in parts)
+    before = (i for i, s in enumerate(batch.stays[:index]) if s.to_day == stay.from_day and s.part in parts)
+    return max(before, default=None)
 
 
 def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:

@@ -68,7 +68,8 @@ def _leave(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) ->
     parted = min(stay.from_day for stay in batch.stays if stay.part is part)
     now = (today - batch.start).days
     day = max(hatch + int(clash.need), now)
-    if day <= parted and day > now:
+    is_together_before = any(stay.part is Part.ALL for stay in batch.stays)
+    if is_together_before and now < day <= parted:
         yield from _parted_to_leave(season, batch, part, clash, day)
         return
     day = max(day, parted + 1)

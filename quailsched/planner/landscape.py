@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
@@ -20,7 +20,7 @@ from quailsched.farm.records import Batch, Origin, Part, Place, Role, Stay
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import as_eggs
 from quailsched.planner.room import NO_LIMIT, Left, left_in
-from quailsched.planner.routes import Route
+from quailsched.planner.routes import Choices
 from quailsched.season.birds import head_of, share_on, whole
 from quailsched.season.season import Season
 
@@ -197,29 +197,31 @@ def _least_heads(birds: int, share: float) -> int:
 class Landscape:
     """What each stay of a route finds in each place and day; each is worked out once."""
 
-    def __init__(self, season: Season, kind: Kind, routes: Sequence[Route], first: date, end: date) -> None:
+    def __init__(self, season: Season, kind: Kind, routes: Sequence[Choices], first: date, end: date) -> None:
         """``first`` to ``end``: the days on which eggs may be set."""
         self._farm, self._season, self._kind = season.farm, season, kind
-        probes = [Batch("", "", kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route) for route in routes]
-        longest = max(leg.end for probe in probes for leg in season.footprint(probe).legs)
+        self._cap = max(self._farm.place(stay.place_id).egg_places for choices in routes for stay in choices[0])
+        self._known: dict[tuple[int, int | None, Part, bool], Slot] = {}
+        self._slots = {choices: tuple(self._slots_of(choices)) for choices in routes}
+        longest = max(slot.leg.end for slots in self._slots.values() for slot in slots)
         self._first, self._end = first, end + timedelta(days=longest)
-        self._cap = max(season.farm.place(route[0].place_id).egg_places for route in routes)
-        self._slots: dict[tuple[int, int | None, Part, bool], Slot] = {}
         self._left: dict[str, tuple[Left, ...]] = {}
         self._fits: dict[tuple[Slot, str, date], Fit] = {}
 
-    def fits(self, route: Route, day: date) -> Iterator[Fit]:
-        """One for each stay of ``route``, set on ``day``."""
-        for stay in route:
-            yield self._fit(self._slot(route, stay), stay.place_id, day)
+    def fits(self, choices: Choices, day: date) -> Callable[[int, Stay], Fit]:
+        """What stay number ``n`` of ``choices`` finds in its place if the eggs are set on ``day``."""
+        slots = self._slots[choices]
+        return lambda number, stay: self._fit(slots[number], stay.place_id, day)
 
-    def _slot(self, route: Route, stay: Stay) -> Slot:
-        holds_eggs = self._farm.place(stay.place_id).role.holds_eggs
-        key = (stay.from_day, stay.to_day, stay.part, holds_eggs)
-        if key not in self._slots:
-            probe = Batch("", "", self._kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route)
-            self._slots[key] = Slot(self._season, self._kind, probe, stay, self._cap)
-        return self._slots[key]
+    def _slots_of(self, choices: Choices) -> Iterator[Slot]:
+        """What a stay asks for is the same in each place that it may have, so that any route tells it."""
+        route = tuple(stays[0] for stays in choices)
+        probe = Batch("", "", self._kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route)
+        for stay in route:
+            key = (stay.from_day, stay.to_day, stay.part, self._farm.place(stay.place_id).role.holds_eggs)
+            if key not in self._known:
+                self._known[key] = Slot(self._season, self._kind, probe, stay, self._cap)
+            yield self._known[key]
 
     def _fit(self, slot: Slot, place_id: str, day: date) -> Fit:
         key = slot, place_id, day

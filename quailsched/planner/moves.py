@@ -54,9 +54,7 @@ def _starts(batch: Batch, today: date) -> Iterator[Move]:
                 "all of its days move along."
             )
             edit = partial(shift, batch_id=batch.id, days=step)
-            yield Move(
-                edit, f"start {batch.id} {word}", days, sentence, rests_on=partial(on_start, batch_id=batch.id)
-            )
+            yield Move(edit, f"start {batch.id} {word}", days, sentence, rests_on=partial(on_start, batch_id=batch.id))
 
 
 def _fewer(season: Season, batch: Batch) -> Iterator[Move]:

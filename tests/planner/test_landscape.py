@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import product
 
 import pytest
 from hypothesis import assume, given, settings
@@ -11,20 +12,44 @@ from hypothesis import strategies as st
 
 from quailsched.farm.records import Farm, Leaving, Part, Place, Role, Stay
 from quailsched.planner.next_set import SMALLEST_SET, broken_by, next_sets_of, what_stops
-from quailsched.planner.routes import routes_of
+from quailsched.planner.routes import Route, choices_of
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
-from tests.builders import ARK, BROODER, HATCHER, MONDAY, PEN, RUN, SETTER, eggs, farm, stay
+from tests.builders import (
+    ARK,
+    BROODER,
+    CABINET,
+    HATCHER,
+    MONDAY,
+    PEN,
+    RUN,
+    SETTER,
+    bought,
+    eggs,
+    farm,
+    on,
+    resized,
+    stay,
+)
+
+TUB = replace(BROODER, id="tub", name="Tub", position=8)
+MEADOW = replace(ARK, id="meadow", name="Meadow", position=9)
+MORE = (TUB, RUN, MEADOW, CABINET)
+
+
+def all_routes(one: Farm) -> list[Route]:
+    """Every route there is, place by place."""
+    found = [route for choices in choices_of(one, "coturnix") for route in product(*choices)]
+    return [route for route in found if len({stay.place_id for stay in route}) == len(route)]
 
 
 def tried(now: Checked, day: date) -> int:
-    """The most eggs on any route, by asking the rules about every number there is."""
+    """The most eggs on any route, by asking the rules about every number that is more than was found before."""
     found = 0
-    for route in routes_of(now.season.farm, "coturnix"):
+    for route in all_routes(now.season.farm):
         cap = now.season.farm.place(route[0].place_id).egg_places
-        found = max(
-            [found, *(n for n in range(SMALLEST_SET, cap + 1) if not broken_by(now, "coturnix", day, route, n))]
-        )
+        numbers = range(cap, max(found, SMALLEST_SET - 1), -1)
+        found = next((n for n in numbers if not broken_by(now, "coturnix", day, route, n)), found)
     return found
 
 
@@ -44,9 +69,10 @@ def some_place(draw: st.DrawFn, place: Place) -> Place:
 
 
 @st.composite
-def small_farms(draw: st.DrawFn) -> Farm:
-    """A farm with the usual places and up to three batches on usual routes."""
-    places = [some_place(draw, place) for place in (SETTER, HATCHER, BROODER, PEN, ARK)]
+def small_farms(draw: st.DrawFn, more: tuple[Place, ...] = ()) -> Farm:
+    """A farm with the usual places and up to three batches on usual routes; it may have places of ``more``."""
+    some = [place for place in more if draw(st.booleans())]
+    places = [some_place(draw, place) for place in (SETTER, HATCHER, BROODER, PEN, ARK, *some)]
     home = draw(st.sampled_from((PEN, RUN)))
     batches = [
         eggs(
@@ -79,10 +105,42 @@ def small_farms(draw: st.DrawFn) -> Farm:
 @given(small_farms(), st.integers(0, 60))
 def test_it_equals_trying_each_number_one_by_one(one: Farm, days_on: int) -> None:
     now = checked(Season(one))
-    assume(routes_of(one, "coturnix"))
+    assume(all_routes(one))
     day = MONDAY + timedelta(days=days_on)
     found = next_sets_of(now, "coturnix", day, 1)[0]
     assert found.eggs == tried(now, day)
+
+
+@settings(max_examples=10)
+@given(small_farms(MORE), st.integers(0, 60))
+def test_it_equals_trying_each_number_on_each_route_of_a_farm_with_several_places_of_a_use(
+    one: Farm, days_on: int
+) -> None:
+    small = [replace(one.place(each), egg_places=14) for each in ("setter", "hatcher")]
+    narrow = one.with_records(set(), tuple(small))  # few numbers, for there are many routes
+    now, day = checked(Season(narrow)), on(days_on)
+    assert next_sets_of(now, "coturnix", day, 1)[0].eggs == tried(now, day)
+
+
+def test_the_second_brooder_is_found_however_many_pens_there_are() -> None:
+    # Birds of one day are in the first brooder, too old for chicks beside them. 6 pens make 30 pairs of them for hens
+    # and cocks: the routes through the second brooder are far down the list, and all that there are.
+    pens = [Place(f"pen {n}", f"Pen {n}", Role.PEN, 10 + n, floor_cm2=12_000) for n in range(6)]
+    other = replace(BROODER, id="other", name="Other", position=9)
+    old = bought("Old", 40, 1, stay(BROODER, 0, 300, leaving=Leaving.SOLD))
+    one = farm(resized(CABINET, 60), other, *pens, old)
+    found = next_sets_of(checked(Season(one)), "coturnix", on(20), 1, keeps_hens=True)[0]
+    assert found.eggs > 0
+    assert [stay.place_id for stay in found.route[:2]] == ["cabinet", "other"]
+
+
+def test_hens_go_where_there_is_more_room_for_them_in_a_pen_of_either_sort() -> None:
+    # 100 eggs, 100 birds: 50 hens and 17 cocks of theirs take 13,400 cm2; Pen has 12,000, Ark 14,000. The 33 surplus
+    # cocks take 6,600. So the hens go into Ark, the cocks into Pen.
+    one = farm(SETTER, HATCHER, BROODER, resized(PEN, 12_000), resized(ARK, 14_000))
+    found = next_sets_of(checked(Season(one)), "coturnix", MONDAY, 1, keeps_hens=True)[0]
+    assert found.eggs == 100
+    assert [(stay.place_id, stay.part) for stay in found.route[3:]] == [("ark", Part.HENS), ("pen", Part.COCKS)]
 
 
 @settings(max_examples=25)

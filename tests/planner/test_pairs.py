@@ -58,7 +58,8 @@ def test_moves_that_leave_each_other_alone_go_together_in_either_order() -> None
     fewer = starting(found, "Take 86 eggs")
     out = starting(found, "Take Aster out of Pen ")
     both, other = joined(one_batch(), (fewer, out)), joined(one_batch(), (out, fewer))
-    assert both is not None and other is not None
+    assert both is not None
+    assert other is not None
     assert apply(one_batch(), both) == apply(one_batch(), other)
     assert apply(one_batch(), both).batch("aster").number == 86
 

@@ -11,6 +11,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from quailsched.farm.records import Farm, Leaving, Part, Place, Role, Stay
+from quailsched.outlook.hatch import hatch_odds
 from quailsched.planner.next_set import SMALLEST_SET, broken_by, next_sets_of, what_stops
 from quailsched.planner.routes import Route, choices_of
 from quailsched.season.clashes import Checked, checked
@@ -141,6 +142,15 @@ def test_hens_go_where_there_is_more_room_for_them_in_a_pen_of_either_sort() -> 
     found = next_sets_of(checked(Season(one)), "coturnix", MONDAY, 1, keeps_hens=True)[0]
     assert found.eggs == 100
     assert [(stay.place_id, stay.part) for stay in found.route[3:]] == [("ark", Part.HENS), ("pen", Part.COCKS)]
+
+
+def test_no_odds_are_worked_out_for_more_eggs_than_fill_the_brooder() -> None:
+    # 20,000 cm2 hold 100 plain birds: of 2,000 eggs that a machine takes, those from 101 on need no look.
+    one = farm(resized(CABINET, 2_000), BROODER, PEN, ARK)
+    before = hatch_odds.cache_info().misses
+    found = next_sets_of(checked(Season(one)), "coturnix", MONDAY, 1)[0]
+    assert (found.eggs, found.limit and found.limit.kind) == (100, "floor")
+    assert hatch_odds.cache_info().misses - before < 150
 
 
 @settings(max_examples=25)

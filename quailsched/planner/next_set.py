@@ -17,10 +17,11 @@ from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Origin, Part, Stay
 from quailsched.outlook.hatch import as_eggs, hatch_odds
 from quailsched.planner.best_route import Ceiling, Found, best_route
+from quailsched.planner.checker import new_ones
 from quailsched.planner.landscape import Landscape, Limit
 from quailsched.planner.routes import Choices, Route, choices_of, first_route
 from quailsched.season.clash import Clash
-from quailsched.season.clashes import Checked, checked, clashes_around
+from quailsched.season.clashes import Checked, checked, clashes_around, clashes_of_farm
 from quailsched.season.season import Season
 
 ROOM_KINDS = frozenset({"floor", "crowd", "heat", "water", "feeder"})
@@ -84,7 +85,10 @@ def what_stops(now: Checked, one: NextSet) -> Clash | None:
 
 
 def broken_by(now: Checked, kind_id: str, day: date, route: Route, eggs: int) -> Clash | None:
-    """The first clash that a set of ``eggs`` eggs would be part of."""
+    """The first clash that a set of ``eggs`` eggs would be part of, or bring to others.
+
+    It counts as part of one that is there before, such as a place too full already, if it comes to it.
+    """
     kind, sure_pct = kind_in(now.season.farm, kind_id), now.season.farm.settings.sure_pct
     for number, of_room, of_calm in (
         (eggs, False, False),
@@ -101,7 +105,8 @@ def broken_by(now: Checked, kind_id: str, day: date, route: Route, eggs: int) ->
 def _new_clashes(now: Checked, kind_id: str, day: date, route: Route, number: int) -> list[Clash]:
     farm, batch = now.season.farm, _probe(kind_id, day, route, number)
     after = now.after(farm.with_records(set(), (batch,)))
-    return [clash for clash in after.clashes if batch.id in clash.batch_ids]
+    brought = new_ones(clashes_of_farm(now.season), clashes_of_farm(after.season))
+    return [clash for clash in after.clashes if batch.id in clash.batch_ids or clash in brought]
 
 
 def _probe(kind_id: str, day: date, route: Route, number: int) -> Batch:
@@ -114,6 +119,7 @@ class _Search:
     def __init__(self, now: Checked, kind_id: str, routes: tuple[Choices, ...], first: date, days: int) -> None:
         self._now, self._kind_id, self._routes = now, kind_id, routes
         self._kind = kind_in(now.season.farm, kind_id)
+        self._of_farm = clashes_of_farm(now.season)
         self._landscape = Landscape(now.season, self._kind, routes, first, first + timedelta(days=days))
 
     def on(self, day: date) -> NextSet:
@@ -190,7 +196,10 @@ class _Search:
         batch = _probe(self._kind_id, day, route, eggs)
         season = self._now.season.after(farm.with_records(set(), (batch,)), (), (batch,))
         found = clashes_around(season, batch, ROOM_KINDS | CALM_KINDS | _IN_LANDSCAPE)
-        return (clash for clash in found if clash.kind not in NO_MATTER_KINDS)
+        yield from (clash for clash in found if clash.kind not in NO_MATTER_KINDS)
+        of_farm = clashes_of_farm(season)
+        brought = new_ones(self._of_farm, of_farm)
+        yield from (clash for clash in of_farm if batch.id in clash.batch_ids or clash in brought)
 
     def _answer(self, day: date, eggs: int, route: Route, limit: Limit | None) -> NextSet:
         odds, sure = hatch_odds(self._kind, eggs), self._now.season.farm.settings.sure_pct / 100

@@ -10,11 +10,21 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from quailsched.farm.records import Farm, Leaving, Part, Place, Role, Stay
-from quailsched.outlook.hatch import hatch_odds
-from quailsched.planner.next_set import SMALLEST_SET, broken_by, next_sets_of, what_stops
+from quailsched.farm.kinds import kind_in
+from quailsched.farm.records import Batch, Farm, Leaving, Origin, Part, Person, Place, Role, Stay
+from quailsched.outlook.hatch import as_eggs, hatch_odds
+from quailsched.planner.next_set import (
+    CALM_KINDS,
+    NO_MATTER_KINDS,
+    ROOM_KINDS,
+    SMALLEST_SET,
+    broken_by,
+    next_sets_of,
+    what_stops,
+)
 from quailsched.planner.routes import Route, choices_of
-from quailsched.season.clashes import Checked, checked
+from quailsched.season.clash import Clash
+from quailsched.season.clashes import Checked, checked, clashes_of
 from quailsched.season.season import Season
 from tests.builders import (
     ARK,
@@ -44,13 +54,38 @@ def all_routes(one: Farm) -> list[Route]:
     return [route for route in found if len({stay.place_id for stay in route}) == len(route)]
 
 
+def breaks(now: Checked, day: date, route: Route, eggs: int) -> bool:
+    """Whether a set has, or brings to anybody, a clash: of room in a large hatch, of calm in a small one."""
+    kind, sure_pct = kind_in(now.season.farm, "coturnix"), now.season.farm.settings.sure_pct
+    large, small = (as_eggs(kind, eggs, sure_pct, of_many=of_many) for of_many in (True, False))
+    told = ROOM_KINDS | CALM_KINDS | NO_MATTER_KINDS
+    for number, is_asked in (
+        (eggs, lambda clash: clash.kind not in told),
+        (large, lambda clash: clash.kind in ROOM_KINDS),
+        (small, lambda clash: clash.kind in CALM_KINDS),
+    ):
+        batch = Batch("new", "New", "coturnix", Origin.OWN_EGGS, day, number, route)
+        for clash in clashes_of(Season(now.season.farm.with_records(set(), (batch,)))):
+            was_there = "new" not in clash.batch_ids and any(is_part_of(clash, old) for old in now.clashes)
+            if is_asked(clash) and not was_there:
+                return True
+    return False
+
+
+def is_part_of(clash: Clash, old: Clash) -> bool:
+    """Whether ``clash`` is about no more, and lies on no other days, than ``old``."""
+    same = (clash.kind, clash.place_id) == (old.kind, old.place_id) and {*clash.batch_ids} <= {*old.batch_ids}
+    no_more = abs(clash.need - clash.have) <= abs(old.need - old.have) and clash.birds_over <= old.birds_over
+    return same and no_more and old.first <= clash.first and clash.last <= old.last
+
+
 def tried(now: Checked, day: date) -> int:
-    """The most eggs on any route, by asking the rules about every number that is more than was found before."""
+    """The most eggs on any route, by a fresh look at everything for every number that is more than was found before."""
     found = 0
     for route in all_routes(now.season.farm):
         cap = now.season.farm.place(route[0].place_id).egg_places
         numbers = range(cap, max(found, SMALLEST_SET - 1), -1)
-        found = next((n for n in numbers if not broken_by(now, "coturnix", day, route, n)), found)
+        found = next((n for n in numbers if not breaks(now, day, route, n)), found)
     return found
 
 
@@ -59,8 +94,11 @@ def some_place(draw: st.DrawFn, place: Place) -> Place:
     if place.role.holds_eggs:
         return replace(place, egg_places=draw(st.integers(10, 40)), clean_out_days=draw(st.integers(0, 2)))
     edge = st.none() | st.integers(5, 120)
+    work = draw(st.sampled_from((0, 0, 0, 10, 30))) if place.role.is_pen else 0
     return replace(
         place,
+        work_hours=float(work),
+        work_from=MONDAY if work else None,
         floor_cm2=draw(st.integers(2_000, 12_000)),
         clean_out_days=draw(st.integers(0, 5)),
         feeder_cm=draw(edge),
@@ -99,7 +137,8 @@ def small_farms(draw: st.DrawFn, more: tuple[Place, ...] = ()) -> Farm:
             )
         )
         routed.append(replace(batch, stays=(*batch.stays, *late)))
-    return farm(*places, *routed, plain=draw(st.booleans()))
+    builder = Person("ann", "Ann", build_hours=draw(st.sampled_from((1.0, 3.0, 9.0))))
+    return farm(*places, *routed, builder, plain=draw(st.booleans()))
 
 
 @settings(max_examples=12)
@@ -169,3 +208,19 @@ def test_what_it_names_is_what_stops_one_egg_more(one: Farm, days_on: int) -> No
 def test_days_asked_for_are_days_answered(days: int) -> None:
     one = farm(SETTER, HATCHER, BROODER, PEN, ARK, eggs("Aster", 6, stay(SETTER, 0, 15), stay(HATCHER, 15, 18)))
     assert len(next_sets_of(checked(Season(one)), "coturnix", MONDAY, days)) == days
+
+
+def test_what_stops_a_day_without_eggs_lies_on_the_route_that_is_told_with_it() -> None:
+    # The first brooder empties on day 15 and is cleaned for 7 days: chicks of eggs set today would come on day 18. The
+    # second has room for one chick. What is told is the clean-out, and the way through the first.
+    first = replace(BROODER, clean_out_days=7)
+    old = bought("Old", 40, 1, stay(BROODER, 0, 20, leaving=Leaving.SOLD), start=on(-5))
+    one = farm(resized(CABINET, 60), first, replace(TUB, floor_cm2=200), PEN, old)
+    now = checked(Season(one))
+    found = next_sets_of(now, "coturnix", MONDAY, 1)[0]
+    assert found.limit is not None
+    assert (found.eggs, found.limit.kind, found.limit.place_id) == (0, "cleanout", "brooder")
+    assert [stay.place_id for stay in found.route] == ["cabinet", "brooder", "pen"]
+    clash = what_stops(now, found)
+    assert clash is not None
+    assert (clash.kind, clash.place_id) == ("cleanout", "brooder")

@@ -101,7 +101,7 @@ def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
         _print_json(wanted_json(now, answer))
     else:
         print(wanted_text(now, answer, since))
-    return 0 if answer.days else 1
+    return 0 if answer.offers else 1
 
 
 def trials(words: argparse.Namespace, today: date) -> int:

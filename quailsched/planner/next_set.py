@@ -13,13 +13,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from quailsched.farm.check import LATEST
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Batch, Farm, Origin, Part, Stay
+from quailsched.farm.records import Batch, Farm, Origin, Stay
 from quailsched.outlook.hatch import as_eggs, hatch_odds
 from quailsched.planner.best_route import Ceiling, Found, best_route
 from quailsched.planner.checker import new_ones
 from quailsched.planner.landscape import Landscape, Limit
-from quailsched.planner.routes import Choices, Route, choices_of, first_route
+from quailsched.planner.routes import Choices, Route, choices_of, first_route, keeps_hens
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked, checked, clashes_around, clashes_of_farm
 from quailsched.season.season import Season
@@ -40,6 +41,7 @@ _OF_FARM = frozenset({"build"})  # hours of people, for all places with work tog
 class NextSet:
     """What can be set on ``day``: at most ``eggs`` by way of ``route``; ``limit`` is what one more would break.
 
+    Not every smaller number does: few birds are not calm in a large pen. ``numbers`` are those that do, as bits.
     ``expected`` chicks hatch on ``hatch``; in ``sure_pct`` of 100 hatches ``few`` or more, and in as many ``many`` or
     fewer.
     """
@@ -53,6 +55,12 @@ class NextSet:
     few: int
     many: int
     kind_id: str = ""
+    numbers: int = 0
+
+    def fewest_from(self, eggs: int) -> int | None:
+        """The fewest eggs, but no fewer than ``eggs``, that can be set; None if no such number makes no clash."""
+        above = self.numbers >> eggs
+        return eggs + (above & -above).bit_length() - 1 if above else None
 
 
 def next_sets(farm: Farm, kind_id: str, today: date, days: int) -> tuple[NextSet, ...]:
@@ -60,13 +68,15 @@ def next_sets(farm: Farm, kind_id: str, today: date, days: int) -> tuple[NextSet
     return next_sets_of(checked(Season(farm)), kind_id, today, days)
 
 
-def next_sets_of(
-    now: Checked, kind_id: str, today: date, days: int, *, keeps_hens: bool = False
-) -> tuple[NextSet, ...]:
-    """``next_sets`` of a farm that has been looked at already; ``keeps_hens``: only on routes that keep them."""
+def next_sets_of(now: Checked, kind_id: str, today: date, days: int, *, with_hens: bool = False) -> tuple[NextSet, ...]:
+    """``next_sets`` of a farm that has been looked at already; ``with_hens``: only on routes that keep them.
+
+    Fewer days where the last that a farm may have (``farm.check.LATEST``) comes first.
+    """
+    days = min(days, (LATEST - today).days + 1)
     routes = choices_of(now.season.farm, kind_id)
-    if keeps_hens:
-        routes = tuple(choices for choices in routes if any(stays[0].part is Part.HENS for stays in choices))
+    if with_hens:
+        routes = tuple(choices for choices in routes if keeps_hens(choices))
     if not routes or days < 1:
         return ()
     search = _Search(now, kind_id, routes, today, days)
@@ -133,7 +143,7 @@ class _Search:
             choices, best = found
             clash = self._other_clash(day, best.route, best.eggs)
             if clash is None:
-                return self._answer(day, best.eggs, best.route, best.limit)
+                return self._answer(day, best.eggs, best.numbers, best.route, best.limit)
             limit = Limit(clash.kind, clash.place_id, clash.first)
             refused = refused or (best.route, limit)
             if clash.kind in _OF_DAYS:
@@ -141,7 +151,7 @@ class _Search:
             else:
                 most = self._most_without(clash, day, best)
                 ceilings.append(Ceiling(self._stays_of(clash, best.route), most, limit))
-        return self._answer(day, 0, *(refused or self._without_room(day)))
+        return self._answer(day, 0, 0, *(refused or self._without_room(day)))
 
     def _most(self, routes: Sequence[Choices], ceilings: Sequence[Ceiling], day: date) -> tuple[Choices, Found] | None:
         """The route for most eggs under the ceilings, the first of several, and what it was chosen from."""
@@ -201,7 +211,7 @@ class _Search:
         brought = new_ones(self._of_farm, of_farm)
         yield from (clash for clash in of_farm if batch.id in clash.batch_ids or clash in brought)
 
-    def _answer(self, day: date, eggs: int, route: Route, limit: Limit | None) -> NextSet:
+    def _answer(self, day: date, eggs: int, numbers: int, route: Route, limit: Limit | None) -> NextSet:
         odds, sure = hatch_odds(self._kind, eggs), self._now.season.farm.settings.sure_pct / 100
         return NextSet(
             day=day,
@@ -213,4 +223,5 @@ class _Search:
             few=odds.reached_by(sure),
             many=odds.exceeded_by(1 - sure),
             kind_id=self._kind_id,
+            numbers=numbers,
         )

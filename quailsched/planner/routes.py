@@ -41,6 +41,11 @@ def first_route(choices: Choices, before: Route = ()) -> Route | None:
     return None
 
 
+def keeps_hens(choices: Choices) -> bool:
+    """Whether a laying group is kept on these routes."""
+    return any(stays[0].part is Part.HENS for stays in choices)
+
+
 def goes_with(before: Route, stay: Stay) -> bool:
     """Whether ``stay`` can follow the stays of ``before``: its place is none of theirs."""
     return all(other.place_id != stay.place_id for other in before)

@@ -29,7 +29,7 @@ def test_days_and_numbers_for_hens_by_a_day(yard: str, capsys: pytest.CaptureFix
     words = ["next-set", yard, "--want", "hens:15", "--by", "2027-07-24"]
     assert main(words, TODAY) == 0
     told = capsys.readouterr().out
-    assert "15 hens at lay by Sat 24 Jul 2027, in 90% of hatches or more" in told
+    assert "15 hens in lay by Sat 24 Jul 2027, in 90% of hatches or more" in told
     assert main([*words, "--json"], TODAY) == 0
     found = json.loads(capsys.readouterr().out)
     assert found["want"] == {"what": "hens", "number": 15, "by": "2027-07-24", "sure": 0.9}

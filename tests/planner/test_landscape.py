@@ -169,7 +169,7 @@ def test_the_second_brooder_is_found_however_many_pens_there_are() -> None:
     other = replace(BROODER, id="other", name="Other", position=9)
     old = bought("Old", 40, 1, stay(BROODER, 0, 300, leaving=Leaving.SOLD))
     one = farm(resized(CABINET, 60), other, *pens, old)
-    found = next_sets_of(checked(Season(one)), "coturnix", on(20), 1, keeps_hens=True)[0]
+    found = next_sets_of(checked(Season(one)), "coturnix", on(20), 1, with_hens=True)[0]
     assert found.eggs > 0
     assert [stay.place_id for stay in found.route[:2]] == ["cabinet", "other"]
 
@@ -178,7 +178,7 @@ def test_hens_go_where_there_is_more_room_for_them_in_a_pen_of_either_sort() -> 
     # 100 eggs, 100 birds: 50 hens and 17 cocks of theirs take 13,400 cm2; Pen has 12,000, Ark 14,000. The 33 surplus
     # cocks take 6,600. So the hens go into Ark, the cocks into Pen.
     one = farm(SETTER, HATCHER, BROODER, resized(PEN, 12_000), resized(ARK, 14_000))
-    found = next_sets_of(checked(Season(one)), "coturnix", MONDAY, 1, keeps_hens=True)[0]
+    found = next_sets_of(checked(Season(one)), "coturnix", MONDAY, 1, with_hens=True)[0]
     assert found.eggs == 100
     assert [(stay.place_id, stay.part) for stay in found.route[3:]] == [("ark", Part.HENS), ("pen", Part.COCKS)]
 
@@ -194,14 +194,15 @@ def test_no_odds_are_worked_out_for_more_eggs_than_fill_the_brooder() -> None:
 
 @settings(max_examples=25)
 @given(small_farms(), st.integers(0, 60))
-def test_what_it_names_is_what_stops_one_egg_more(one: Farm, days_on: int) -> None:
+def test_what_it_names_is_what_stops_one_egg_more_and_of_fewer_it_knows_which_fit(one: Farm, days_on: int) -> None:
     now = checked(Season(one))
     found = next_sets_of(now, "coturnix", MONDAY + timedelta(days=days_on), 1)[0]
     clash = what_stops(now, found)
     assert found.limit is not None
     assert clash is not None or found.limit.kind == "eggs"
-    if found.eggs:
-        assert broken_by(now, "coturnix", found.day, found.route, found.eggs) is None
+    for number in range(SMALLEST_SET, found.eggs + 1):
+        fits = broken_by(now, "coturnix", found.day, found.route, number) is None
+        assert (found.fewest_from(number) == number) is fits
 
 
 @pytest.mark.parametrize("days", [0, 3])

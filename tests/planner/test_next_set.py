@@ -103,9 +103,9 @@ def test_egg_places_limit_where_there_is_floor_enough() -> None:
 
 def test_a_set_takes_no_hours_of_building_from_a_pen_that_others_wait_for() -> None:
     # Old comes into Run on day 60. Ann has a quarter of an hour a day: 15 hours until then, and Run needs 14. Pen needs
-    # 5, and birds set on day 0 are out of the brooder before day 60: it would be built first, and take 5 of Run's hours.
-    build = {"work_from": MONDAY, "floor_cm2": 60_000}
-    pen, run = replace(PEN, work_hours=5.0, **build), replace(RUN, work_hours=14.0, outdoors=False, **build)
+    # 5, and birds set on day 0 are out of the brooder before day 60: it would be built first, and take 5 of Run's.
+    pen = replace(PEN, work_hours=5.0, work_from=MONDAY)
+    run = replace(RUN, work_hours=14.0, work_from=MONDAY, outdoors=False)
     old = bought("Old", 40, 30, Stay("run", 0, 60, leaving=Leaving.SOLD), start=on(60))
     one = farm(
         resized(SETTER, 300), resized(HATCHER, 300), BROODER, pen, run, old, Person("ann", "Ann", build_hours=1.75)

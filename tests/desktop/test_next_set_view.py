@@ -189,5 +189,4 @@ def test_so_few_eggs_that_they_would_clash_are_told_before_they_are_set(window: 
     qtbot.waitUntil(lambda: "So few would clash" in told())
     assert "too few to be calm" in told()[told().index("So few would clash") + 1]
     qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
-    (clash,) = clashes_of(window.opened.season, TODAY)
-    assert clash.kind == "calm"
+    assert {clash.kind for clash in clashes_of(window.opened.season, TODAY)} == {"calm"}

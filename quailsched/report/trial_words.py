@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import fields
 from datetime import date
 
+from quailsched.edits.merging import Overridden
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Record, Settings, Stay
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.husbandry.handbook import labels
 from quailsched.planner.compare import Comparison, RecordPair
 
@@ -30,6 +31,7 @@ _WORDS = {
     "egg_age_days": "oldest egg stored in days",
     "age_days": "age in days when they come",
 }
+_BOTH = {"start": "first day", "stays": "route", "number": "number"}  # of a batch
 _NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work_hours", "build_hours", "value",
             "egg_age_days", "age_days", "position")  # fmt: skip
 
@@ -37,6 +39,17 @@ _NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work
 def change_lines(comparison: Comparison) -> list[str]:
     """A line for each record that the trial has otherwise: "Elder set 6 days later, on 3 Jun; 12 eggs fewer"."""
     return [_pair_line(comparison, pair) for pair in comparison.records]
+
+
+def overridden_text(one: Overridden) -> str:
+    """What the plan and a trial have both changed, and that the trial's would hold."""
+    if one.plan is None:
+        assert one.trial is not None
+        return f"{_name(one.trial)}: the plan has taken it away by now; kept, the trial brings it back."
+    if one.trial is None:
+        return f"{_name(one.plan)}: the plan has changed it by now; kept, the trial takes it away."
+    words = [_BOTH.get(name, _WORDS.get(name, name.replace("_", " "))) for name in one.fields] or ["entry"]
+    return f"{_name(one.plan)}: the plan has another {names_text(words)} by now; kept, the trial brings its own."
 
 
 def _pair_line(comparison: Comparison, pair: RecordPair) -> str:

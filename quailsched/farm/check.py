@@ -206,8 +206,8 @@ def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
     """Heat sources, feeders, drinkers and lamps; None is what was not told."""
     counts = (
         ("heat_sources", say("heat sources"), place.heat_sources, MOST_HEAT_SOURCES),
-        ("feeder_cm", say("feeder edge in cm"), place.feeder_cm, MOST_EDGE_CM),
-        ("drinker_cm", say("drinker edge in cm"), place.drinker_cm, MOST_EDGE_CM),
+        ("feeder_cm", say("feeder space in cm"), place.feeder_cm, MOST_EDGE_CM),
+        ("drinker_cm", say("drinker space in cm"), place.drinker_cm, MOST_EDGE_CM),
     )
     for field, words, count, most in counts:
         if count is not None:

@@ -108,7 +108,7 @@ def _more_edge(farm: Farm, place: Place, clash: Clash) -> Move:
     edge = round(clash.have) + more
     units = farm.settings.units
     sentence = (
-        f"Put {length_text(more, units)} more of {what} edge into {place.name}: {length_text(edge, units)} in all."
+        f"Put {length_text(more, units)} more of {what} space into {place.name}: {length_text(edge, units)} in all."
     )
     return Move(partial(fit, place_id=place.id, edge_cm=edge), f"fit {what}", 2, sentence)
 

@@ -29,7 +29,8 @@ _FAR_MORE = 10.0
 
 @dataclass(frozen=True, slots=True)
 class WayOut:
-    """A change that removes a clash and makes no other, what it costs (``moves``), and what follows in a sentence."""
+    """A change that removes a clash and makes no other, what it costs in days of trouble (``move``), and what follows
+    in a sentence."""
 
     change: Change
     cost: float

@@ -26,8 +26,8 @@ _WORDS = {
     "work_from": "day of counting the work",
     "clean_out_days": "clean-out days",
     "build_hours": "hours of building a week",
-    "feeder_cm": "feeder edge",
-    "drinker_cm": "drinker edge",
+    "feeder_cm": "feeder space",
+    "drinker_cm": "drinker space",
     "egg_age_days": "oldest egg stored in days",
     "age_days": "age in days when they come",
 }

@@ -18,6 +18,7 @@ from typing import NoReturn
 from quailsched import __version__
 
 FAULT = 2
+INNER_FAULT = 70  # EX_SOFTWARE of sysexits.h, so that it is not taken for an answer
 _Command = Callable[[argparse.Namespace, date], int]
 # What argparse says, and how we say it; what is not here is told in its own words.
 _SENTENCES = (
@@ -135,7 +136,7 @@ def parser() -> argparse.ArgumentParser:
     )
     sub.add_argument("--clash", type=_count(10_000), metavar="N", help="of the clash with this number in the list only")
     sub = word("next-set", "when the next eggs can go in, and how many", since="the first day to try (today)")
-    sub.add_argument("--days", type=_count(366), default=60, metavar="N", help="how many days (60)")
+    sub.add_argument("--days", type=_count(366), metavar="N", help="how many days (120); not with --want")
     sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="kind of quail (coturnix)")
     sub.add_argument(
         "--want",
@@ -145,7 +146,10 @@ def parser() -> argparse.ArgumentParser:
     )
     sub.add_argument("--by", type=_day, metavar="DATE", help="the day by which they are wanted")
     sub.add_argument(
-        "--sure", type=_count(99), metavar="PERCENT", help="in how many hatches of 100 (as the farm wants: 90)"
+        "--sure",
+        type=_count(99),
+        metavar="PERCENT",
+        help="with --want: in how many hatches of 100 (as the farm wants: 90)",
     )
     word("trials", "every trial beside the plan", since="compared from this day on (today)")
     sub = word("places", "when each place frees up and the room left", since="the day to look at (today)")
@@ -190,7 +194,8 @@ WORDS = (
 
 
 def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
-    """Run the words; the exit code. 2 for a fault, which is told as a sentence on standard error."""
+    """Run the words; the exit code. 2 for a fault, which is told as a sentence on standard error; 70 for one of the
+    program itself."""
     from quailsched.calendars.errors import CalendarError
     from quailsched.farm.faults import FarmError
     from quailsched.store.errors import StoreError
@@ -210,6 +215,11 @@ def main(argv: Sequence[str] | None = None, today: date | None = None) -> int:
         return 0
     except KeyboardInterrupt:
         return 130
+    except Exception as error:  # the last resort: a traceback says nothing to a keeper, and would end with 1
+        from quailsched.session.inner_faults import told_in_words
+
+        print(told_in_words(error), file=sys.stderr)
+        return INNER_FAULT
 
 
 def _run(arguments: list[str], today: date) -> int:

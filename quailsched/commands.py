@@ -35,6 +35,8 @@ from quailsched.session.paths import data_dir
 from quailsched.session.pictures import give_picture
 from quailsched.session.sharing import give_calendar
 
+_DAYS = 120  # of the next set
+
 
 def _print_json(value: dict[str, Any]) -> None:
     print(json.dumps(value, ensure_ascii=False, indent=2))
@@ -81,7 +83,9 @@ def next_set(words: argparse.Namespace, today: date) -> int:
     opened, since = open_farm(words.file), words.since or today
     if words.want is not None or words.by is not None:
         return _wanted(words, opened.checked, since)
-    found = next_sets_of(opened.checked, words.kind, since, words.days)
+    if words.sure is not None:
+        raise FarmError([Fault("--sure", words.sure, "it is accepted together with --want and --by")])
+    found = next_sets_of(opened.checked, words.kind, since, words.days or _DAYS)
     if words.json:
         _print_json(next_set_json(opened.farm, found))
     else:
@@ -93,6 +97,8 @@ def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
     if words.want is None or words.by is None:
         missing = "--want" if words.want is None else "--by"
         raise FarmError([Fault(missing, Finding("it is missing"), "--want and --by are accepted together")])
+    if words.days is not None:
+        raise FarmError([Fault("--days", words.days, "with --want every day from which --by can be reached is tried")])
     what, number = words.want
     answer = answer_to(
         now, words.kind, Aim(what, number, (words.sure or now.season.farm.settings.sure_pct) / 100), words.by, since
@@ -101,7 +107,7 @@ def _wanted(words: argparse.Namespace, now: Checked, since: date) -> int:
         _print_json(wanted_json(now, answer))
     else:
         print(wanted_text(now, answer, since))
-    return 0 if answer.days else 1
+    return 0 if answer.offers else 1
 
 
 def trials(words: argparse.Namespace, today: date) -> int:

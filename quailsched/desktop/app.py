@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import logging
 import sys
-import traceback
 from datetime import date
 from pathlib import Path
 from types import TracebackType
@@ -18,8 +16,9 @@ from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.theme import show_theme, wanted_theme
 from quailsched.session.farms import home_example, open_farm
 from quailsched.session.faults import StoreError
+from quailsched.session.inner_faults import told_in_words
 from quailsched.session.open_farm import OpenFarm
-from quailsched.session.paths import data_dir, last_farm, remembered
+from quailsched.session.paths import last_farm, remembered
 from quailsched.words import say
 
 
@@ -61,20 +60,6 @@ def _follow_desktop(window: MainWindow) -> None:
         window.colours.show_auto()
 
 
-def _tell(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+def _tell(_kind: type[BaseException], error: BaseException, _trace: TracebackType | None) -> None:
     """A fault of the program: keep the details in a file, tell the keeper in a sentence, go on."""
-    details = "".join(traceback.format_exception(kind, error, trace))
-    path = data_dir() / "faults.txt"
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        with path.open("a", encoding="utf-8") as file:
-            file.write(details + "\n")
-        where = say(" The details are in {path}.", path=path)
-    except OSError:
-        logging.getLogger(__name__).error("%s", details)
-        where = ""
-    QMessageBox.critical(
-        QApplication.activeWindow(),
-        "Quailsched",
-        say("Something went wrong inside the program; what was saved stays saved.{where}", where=where),
-    )
+    QMessageBox.critical(QApplication.activeWindow(), "Quailsched", told_in_words(error))

@@ -44,7 +44,7 @@ class ComparePanel(QFrame):
         column.addWidget(label(say("“{name}” beside the plan", name=name), "heading"))
         for text in change_lines(comparison) or [say("Nothing is otherwise than in the plan yet.")]:
             column.addWidget(label(text))
-        for text in misfit_lines(comparison):
+        for text in misfit_lines(comparison.misfits, comparison.overridden):
             column.addWidget(label(text, "soft"))
         column.addLayout(_table(table_rows(comparison)))
         column.addWidget(label(say("Clashes"), "strong"))

@@ -8,7 +8,6 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.labels import label
-from quailsched.farm.faults import Fault
 from quailsched.farm.records import Trial
 from quailsched.words import say
 
@@ -45,14 +44,14 @@ class TrialBar(QFrame):
             button.clicked.connect(lambda _checked=False, signal=asked: signal.emit())
             row.addWidget(button)
 
-    def show_trial(self, trial: Trial, misfits: Sequence[Fault]) -> None:
+    def show_trial(self, trial: Trial, misfits: Sequence[str]) -> None:
         self.text.setText(
             say(
                 "You are looking at the trial “{trial}”. What you change stays in it; dashed outlines show the plan.",
                 trial=trial.name,
             )
         )
-        self.misfits.setText("\n".join(say("Left out – {sentence}", sentence=fault.sentence()) for fault in misfits))
+        self.misfits.setText("\n".join(misfits))
         self.misfits.setVisible(bool(misfits))
 
 
@@ -69,7 +68,7 @@ class Stage(QFrame):
         column.addWidget(views, 1)
         self.show_trial(None, ())
 
-    def show_trial(self, trial: Trial | None, misfits: Sequence[Fault]) -> None:
+    def show_trial(self, trial: Trial | None, misfits: Sequence[str]) -> None:
         """Show that ``trial`` is looked at; None for the plan."""
         self.bar.setVisible(trial is not None)
         if trial is not None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QInputDialog, QMenu
 from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
 from quailsched.farm.records import Batch
 from quailsched.planner.compare import compare, differing
+from quailsched.report.trials import misfit_lines
 from quailsched.session import trials
 from quailsched.words import say
 
@@ -87,7 +88,7 @@ class TrialCommands:
 
     def refresh(self) -> None:
         opened, actions = self._window.opened, self._window.actions_by_name
-        self._window.stage.show_trial(opened.trial, opened.misfits)
+        self._window.stage.show_trial(opened.trial, misfit_lines(opened.misfits, opened.overridden))
         for name in _OF_A_TRIAL:
             actions[name].setEnabled(opened.trial is not None)
         self._list_trials()

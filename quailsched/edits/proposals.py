@@ -47,15 +47,15 @@ def fit_heat(farm: Farm, place_id: str, sources: int) -> Change:
 
 
 def fit_drinker(farm: Farm, place_id: str, edge_cm: int) -> Change:
-    """Another length of drinker edge."""
+    """Another length of drinker space."""
     place = farm.place(place_id)
-    return put(farm, replace(place, drinker_cm=edge_cm), say("Drinker edge of {place}", place=place.name))
+    return put(farm, replace(place, drinker_cm=edge_cm), say("Drinker space of {place}", place=place.name))
 
 
 def fit_feeder(farm: Farm, place_id: str, edge_cm: int) -> Change:
-    """Another length of feeder edge."""
+    """Another length of feeder space."""
     place = farm.place(place_id)
-    return put(farm, replace(place, feeder_cm=edge_cm), say("Feeder edge of {place}", place=place.name))
+    return put(farm, replace(place, feeder_cm=edge_cm), say("Feeder space of {place}", place=place.name))
 
 
 def fit_lamps(farm: Farm, place_id: str, hours_a_day: float) -> Change:

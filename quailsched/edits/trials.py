@@ -1,31 +1,37 @@
 """Trials: what-if copies of the plan, kept as the records that they have otherwise than the plan.
 
-A record that a trial has not touched follows the plan. When the plan has moved on so far that some of a trial's
-records do not fit any more, the trial is shown without these, and ``misfits`` tells why.
+A record that a trial has not touched follows the plan, and so do the fields that it has not changed of the others
+(``merging``). Where both have changed a field since, the trial's holds, and ``overridden`` tells of it. When the plan
+has moved on so far that some of a trial's records do not fit any more, the trial is shown without these, and
+``misfits`` tells why.
 """
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from quailsched.edits.change import Change, Touch, apply
+from quailsched.edits.merging import Overridden, merged, was_now
 from quailsched.edits.records import put, sound
 from quailsched.farm.check import PLACE_OF_A_STAY, faults_of, is_at
 from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.plain import record_from_tagged, tagged
 from quailsched.farm.records import Farm, Place, Record, Settings, Trial, TrialRecord
+from quailsched.farm.trial_text import TrialText, read_text, write_text
 from quailsched.words import say
 
 
 @dataclass(frozen=True, slots=True)
 class Fitted:
-    """The farm of a trial, sound if the plan is, and why records of the trial were left out of it."""
+    """The farm of a trial, sound if the plan is; why records of the trial were left out of it; and what the plan has
+    otherwise by now in the same places as the trial, which holds."""
 
     farm: Farm
     misfits: tuple[Fault, ...]
+    overridden: tuple[Overridden, ...] = ()
+
+
+_Put = tuple[str, Record | None]  # the id of a record, and it as it becomes; None where it goes
 
 
 def start_trial(farm: Farm, name: str, new_id: str) -> Change:
@@ -54,7 +60,7 @@ def keep_trial(farm: Farm, trial_id: str) -> Change:
     refused = [fault for one in trial.records if (fault := _refusal(farm, one)) is not None]
     if refused:
         raise FarmError(refused)
-    touches = [Touch(farm.find(one.record_id), _record_of(one)) for one in trial.records]
+    touches = [Touch(farm.find(one.record_id), _merged(farm, one)[0]) for one in trial.records]
     changed = [touch for touch in touches if touch.before != touch.after]
     try:
         return sound(farm, Change(say("Keep trial “{trial}”", trial=trial.name), (*changed, Touch(trial, None))))
@@ -72,10 +78,10 @@ def change_in_trial(farm: Farm, trial_id: str, change: Change) -> Change:
     apply(farm_of_trial(farm, trial_id), change)
     records = {one.record_id: one for one in trial.records}
     for touch in change.touches:
-        records.pop(touch.record_id, None)
-        if touch.after != farm.find(touch.record_id):
-            content = "" if touch.after is None else _content(touch.after)
-            records[touch.record_id] = TrialRecord(touch.record_id, content)
+        known, plan = records.pop(touch.record_id, None), farm.find(touch.record_id)
+        if touch.after != plan:
+            was = plan if known is None else _was_now(known, plan, touch.after)
+            records[touch.record_id] = TrialRecord(touch.record_id, write_text(touch.after, was))
     after = replace(trial, records=tuple(sorted(records.values(), key=lambda one: one.record_id)))
     merge_key = f"trial {trial_id} {change.merge_key}" if change.merge_key else ""
     label = say("{step} (trial “{trial}”)", step=change.label, trial=trial.name)
@@ -100,17 +106,20 @@ def fitted(farm: Farm, trial_id: str) -> Fitted:
     trial = trial_in(farm, trial_id)
     refusals = {one: _refusal(farm, one) for one in trial.records}
     misfits = [fault for fault in refusals.values() if fault is not None]
-    wanted = [one for one, fault in refusals.items() if fault is None]
+    both = [(one, _merged(farm, one)) for one, fault in refusals.items() if fault is None]
+    wanted = [(one.record_id, record) for one, (record, _) in both]
     plan = replace(farm, trials=())
     old = frozenset(faults_of(plan))
     shown, left = _with_as_many(plan, wanted, old)
     shown, left = _with_as_many(shown, left, old)  # what was in the way of one may be in place by now
     for one in left:
         misfits += [_told(farm, fault) for fault in _new_faults(_with(shown, [one]), old)]
-    return Fitted(shown, tuple(dict.fromkeys(misfits)))
+    missing = {record_id for record_id, _ in left}
+    overridden = tuple(over for one, (_, over) in both if over is not None and one.record_id not in missing)
+    return Fitted(shown, tuple(dict.fromkeys(misfits)), overridden)
 
 
-def _with_as_many(farm: Farm, wanted: Sequence[TrialRecord], old: frozenset[Fault]) -> tuple[Farm, list[TrialRecord]]:
+def _with_as_many(farm: Farm, wanted: Sequence[_Put], old: frozenset[Fault]) -> tuple[Farm, list[_Put]]:
     """``farm`` with all of ``wanted`` that make no new fault, and those that do. Halved until they are found."""
     if not wanted:
         return farm, []
@@ -125,10 +134,9 @@ def _with_as_many(farm: Farm, wanted: Sequence[TrialRecord], old: frozenset[Faul
     return both, left + more
 
 
-def _with(farm: Farm, wanted: Sequence[TrialRecord]) -> Farm:
-    removed = {one.record_id for one in wanted if not one.content}
-    records = [record for one in wanted if (record := _record_of(one)) is not None]
-    return farm.with_records(removed, tuple(records))
+def _with(farm: Farm, wanted: Sequence[_Put]) -> Farm:
+    removed = {record_id for record_id, record in wanted if record is None}
+    return farm.with_records(removed, tuple(record for _, record in wanted if record is not None))
 
 
 def _new_faults(farm: Farm, old: frozenset[Fault]) -> list[Fault]:
@@ -139,8 +147,8 @@ def _refusal(farm: Farm, one: TrialRecord) -> Fault | None:
     """Why a record of a trial can be in no farm like this one; None if it can."""
     where = say("record of the trial")
     try:
-        record = _record_of(one)
-    except (ValueError, AttributeError, FarmError):
+        record = read_text(one.content).after
+    except (ValueError, RecursionError, FarmError):
         return Fault(where, one.record_id, say("the JSON text of a record is accepted"), "records")
     was = farm.find(one.record_id)
     if isinstance(was, Trial) or isinstance(record, Trial):
@@ -162,14 +170,15 @@ def _told(farm: Farm, fault: Fault) -> Fault:
     return replace(fault, value=say("a place that the plan no longer has"), accepted=accepted)
 
 
-def _content(record: Record) -> str:
-    return json.dumps(tagged(record), ensure_ascii=False, separators=(",", ":"))
+def _merged(farm: Farm, one: TrialRecord) -> tuple[Record | None, Overridden | None]:
+    """The record of a trial in the plan ``farm``. Whole, where the trial did not keep what it was."""
+    text = read_text(one.content)
+    return merged(text.was, farm.find(one.record_id), text.after) if text.knows_was else (text.after, None)
 
 
-def _record_of(one: TrialRecord) -> Record | None:
-    return _read(one.content) if one.content else None
-
-
-@lru_cache(maxsize=4096)
-def _read(content: str) -> Record:
-    return record_from_tagged(json.loads(content))
+def _was_now(known: TrialRecord, plan: Record | None, after: Record | None) -> Record | None:
+    try:
+        text = read_text(known.content)
+    except (ValueError, RecursionError, FarmError):
+        text = TrialText(None)
+    return was_now(text.was, plan, text.after, after) if text.knows_was else plan

@@ -6,15 +6,12 @@ Sound does not mean free of clashes: a plan may be bad, but it must be a plan. D
 
 from __future__ import annotations
 
-import json
 import unicodedata
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
-from functools import lru_cache
 
 from quailsched.farm.faults import FarmError, Fault, Finding, Words, field_of
-from quailsched.farm.plain import record_from_tagged
 from quailsched.farm.plain_values import shown
 from quailsched.farm.records import (
     Acceptance,
@@ -33,6 +30,7 @@ from quailsched.farm.records import (
     TrialRecord,
 )
 from quailsched.farm.terms import named
+from quailsched.farm.trial_text import read_text
 from quailsched.farm.units import count_text
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
@@ -208,8 +206,8 @@ def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
     """Heat sources, feeders, drinkers and lamps; None is what was not told."""
     counts = (
         ("heat_sources", say("heat sources"), place.heat_sources, MOST_HEAT_SOURCES),
-        ("feeder_cm", say("feeder edge in cm"), place.feeder_cm, MOST_EDGE_CM),
-        ("drinker_cm", say("drinker edge in cm"), place.drinker_cm, MOST_EDGE_CM),
+        ("feeder_cm", say("feeder space in cm"), place.feeder_cm, MOST_EDGE_CM),
+        ("drinker_cm", say("drinker space in cm"), place.drinker_cm, MOST_EDGE_CM),
     )
     for field, words, count, most in counts:
         if count is not None:
@@ -410,10 +408,10 @@ def _trial_faults(trial: Trial) -> Iterator[Fault]:
             yield Fault(field_of(where, str(shown(one.record_id))), found, accepted, "records")
 
 
-@lru_cache(maxsize=4096)  # every change of the farm asks again
 def _is_record(one: TrialRecord) -> bool:
     try:
-        record = record_from_tagged(json.loads(one.content))
-    except (ValueError, AttributeError, RecursionError, FarmError):
+        text = read_text(one.content)
+    except (ValueError, RecursionError, FarmError):
         return False
-    return record.id == one.record_id and not isinstance(record, Trial)
+    records = [record for record in (text.after, text.was) if record is not None]
+    return all(record.id == one.record_id and not isinstance(record, Trial) for record in records)

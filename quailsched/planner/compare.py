@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from quailsched.edits.merging import Overridden
 from quailsched.edits.trials import fitted
 from quailsched.farm.faults import Fault
 from quailsched.farm.records import Batch, Farm, Record
@@ -49,7 +50,8 @@ class RecordPair:
 
 @dataclass(frozen=True, slots=True)
 class Comparison:
-    """``misfits`` say what of the trial does not fit the plan of today and was left out."""
+    """``misfits`` say what of the trial does not fit the plan of today and was left out, ``overridden`` what both have
+    changed since: there the trial's holds."""
 
     plan: Farm
     trial: Farm
@@ -58,6 +60,7 @@ class Comparison:
     plan_totals: Totals
     trial_totals: Totals
     misfits: tuple[Fault, ...]
+    overridden: tuple[Overridden, ...] = ()
 
 
 def compare(plan: Farm, trial_id: str, since: date) -> Comparison:
@@ -72,6 +75,7 @@ def compare(plan: Farm, trial_id: str, since: date) -> Comparison:
         plan_totals=totals_of(before, since),
         trial_totals=totals_of(after, since),
         misfits=fit.misfits,
+        overridden=fit.overridden,
     )
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
@@ -19,8 +19,8 @@ from operator import or_
 from quailsched.farm.records import Batch, Origin, Part, Place, Role, Stay
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import as_eggs
-from quailsched.planner.room import NO_LIMIT, Left, left_in
-from quailsched.planner.routes import Route
+from quailsched.planner.room import NO_LIMIT, Left, empty, left_in
+from quailsched.planner.routes import Choices
 from quailsched.season.birds import head_of, share_on, whole
 from quailsched.season.season import Season
 
@@ -58,9 +58,10 @@ class _Step:
 class Slot:
     """One stay of a route, whatever the place: what it asks of a place for each number of eggs."""
 
-    def __init__(self, season: Season, kind: Kind, probe: Batch, stay: Stay, cap: int) -> None:
-        """``probe`` is a batch on the route, ``cap`` the most eggs that are thought of."""
-        self._kind, self._probe, self._cap = kind, probe, cap
+    def __init__(self, season: Season, kind: Kind, probe: Batch, stay: Stay) -> None:
+        """``probe`` is a batch on the route."""
+        self._kind, self._probe = kind, probe
+        self.cap = 0  # the most eggs that are thought of
         self._sure_pct = season.farm.settings.sure_pct
         self.leg = next(leg for leg in season.footprint(probe).legs if leg.stay == stay)
         self._days = season.days(probe)
@@ -105,11 +106,26 @@ class Slot:
     def _heads(self, *, of_many: bool) -> list[int]:
         """The eggs by number of birds that the part begins with, as bits."""
         by_head: dict[int, int] = {}
-        for eggs in range(1, self._cap + 1):
+        for eggs in range(1, self.cap + 1):
             number = as_eggs(self._kind, eggs, self._sure_pct, of_many=of_many)
             head = head_of(self._kind, replace(self._probe, number=number), self.leg.stay.part)
             by_head[head] = by_head.get(head, 0) | 1 << eggs
-        return [by_head.get(head, 0) for head in range(max(by_head) + 2)]
+        return [by_head.get(head, 0) for head in range(max(by_head, default=0) + 2)]
+
+    def most_eggs(self, places: Sequence[tuple[Place, Left]], cap: int) -> int:
+        """The most eggs, up to ``cap``, that any of ``places`` takes with nobody else in it (``Left`` then)."""
+        if self.leg.stay.part is not Part.ALL:
+            return cap  # an egg more may be a surplus cock less: not a matter of halving
+        steps = [(self.shares[step.start - self.leg.start], step) for step in self.steps]
+        heads = max(
+            min(_most_heads(left.most(step.each_cm2, step.edge_cm, step.is_on_heat)[0], share) for share, step in steps)
+            for _, left in places
+        )
+        return bisect_right(range(1, cap + 1), heads, key=self._large_hatch)
+
+    def _large_hatch(self, eggs: int) -> int:
+        number = as_eggs(self._kind, eggs, self._sure_pct, of_many=True)
+        return head_of(self._kind, replace(self._probe, number=number), self.leg.stay.part)
 
     def fit(self, place: Place, left: tuple[Left, ...], day: int) -> Fit:
         """What ``place`` takes of the leg if the eggs are set on ordinal ``day``; ``left`` covers the leg's days."""
@@ -156,7 +172,7 @@ def _end(left: Left) -> int:
     return left.end
 
 
-def eggs_fit(season: Season, place: Place, first: date, end: date, cap: int) -> Fit:
+def eggs_fit(season: Season, place: Place, first: date, end: date) -> Fit:
     """How many eggs more a setter, hatcher or cabinet takes on all days from ``first`` to ``end``."""
     most, worst = place.egg_places, first
     for spell in season.spells(place):
@@ -164,7 +180,6 @@ def eggs_fit(season: Season, place: Place, first: date, end: date, cap: int) -> 
             for piece in spell.slices:
                 if piece.start < end and piece.end > first and place.egg_places - piece.eggs < most:
                     most, worst = place.egg_places - piece.eggs, max(piece.start, first)
-    most = min(most, cap)
     return Fit((1 << most + 1) - 2 if most > 0 else 0, Limit("eggs", place.id, worst))
 
 
@@ -197,29 +212,43 @@ def _least_heads(birds: int, share: float) -> int:
 class Landscape:
     """What each stay of a route finds in each place and day; each is worked out once."""
 
-    def __init__(self, season: Season, kind: Kind, routes: Sequence[Route], first: date, end: date) -> None:
+    def __init__(self, season: Season, kind: Kind, routes: Sequence[Choices], first: date, end: date) -> None:
         """``first`` to ``end``: the days on which eggs may be set."""
         self._farm, self._season, self._kind = season.farm, season, kind
-        probes = [Batch("", "", kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route) for route in routes]
-        longest = max(leg.end for probe in probes for leg in season.footprint(probe).legs)
+        self._known: dict[tuple[int, int | None, Part, bool], Slot] = {}
+        self._slots = {choices: tuple(self._slots_of(choices)) for choices in routes}
+        longest = max(slot.leg.end for slots in self._slots.values() for slot in slots)
         self._first, self._end = first, end + timedelta(days=longest)
-        self._cap = max(season.farm.place(route[0].place_id).egg_places for route in routes)
-        self._slots: dict[tuple[int, int | None, Part, bool], Slot] = {}
+        self._set_caps()
         self._left: dict[str, tuple[Left, ...]] = {}
         self._fits: dict[tuple[Slot, str, date], Fit] = {}
 
-    def fits(self, route: Route, day: date) -> Iterator[Fit]:
-        """One for each stay of ``route``, set on ``day``."""
-        for stay in route:
-            yield self._fit(self._slot(route, stay), stay.place_id, day)
+    def fits(self, choices: Choices, day: date) -> Callable[[int, Stay], Fit]:
+        """What stay number ``n`` of ``choices`` finds in its place if the eggs are set on ``day``."""
+        slots = self._slots[choices]
+        return lambda number, stay: self._fit(slots[number], stay.place_id, day)
 
-    def _slot(self, route: Route, stay: Stay) -> Slot:
-        holds_eggs = self._farm.place(stay.place_id).role.holds_eggs
-        key = (stay.from_day, stay.to_day, stay.part, holds_eggs)
-        if key not in self._slots:
-            probe = Batch("", "", self._kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route)
-            self._slots[key] = Slot(self._season, self._kind, probe, stay, self._cap)
-        return self._slots[key]
+    def _set_caps(self) -> None:
+        """No more eggs than there are places for, or than fill the largest brooder: the odds of each number cost as
+        many steps as it has eggs."""
+        for choices, slots in self._slots.items():
+            cap = max(self._farm.place(stay.place_id).egg_places for stay in choices[0])
+            for slot, stays in zip(slots, choices, strict=True):
+                places = [self._farm.place(stay.place_id) for stay in stays]
+                if not places[0].role.holds_eggs:
+                    cap = slot.most_eggs([(place, empty(self._season, place, self._kind)) for place in places], cap)
+            for slot in slots:
+                slot.cap = max(slot.cap, cap)
+
+    def _slots_of(self, choices: Choices) -> Iterator[Slot]:
+        """What a stay asks for is the same in each place that it may have, so that any route tells it."""
+        route = tuple(stays[0] for stays in choices)
+        probe = Batch("", "", self._kind.id, Origin.OWN_EGGS, _ANY_DAY, 1, route)
+        for stay in route:
+            key = (stay.from_day, stay.to_day, stay.part, self._farm.place(stay.place_id).role.holds_eggs)
+            if key not in self._known:
+                self._known[key] = Slot(self._season, self._kind, probe, stay)
+            yield self._known[key]
 
     def _fit(self, slot: Slot, place_id: str, day: date) -> Fit:
         key = slot, place_id, day
@@ -227,7 +256,7 @@ class Landscape:
             place = self._farm.place(place_id)
             first, end = day + timedelta(days=slot.leg.start), day + timedelta(days=slot.leg.end)
             if place.role.holds_eggs:
-                self._fits[key] = eggs_fit(self._season, place, first, end, self._cap)
+                self._fits[key] = eggs_fit(self._season, place, first, end)
             elif mixed := mixed_ages(self._season, place, self._kind, day + slot.hatch, first, end):
                 self._fits[key] = Fit(0, Limit("ages", place_id, mixed))
             else:

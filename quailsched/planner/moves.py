@@ -16,7 +16,7 @@ from quailsched.edits.proposals import clean_out, ready_on, set_number
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.farm.units import count_text, day_text
-from quailsched.planner.move import Move, who_text
+from quailsched.planner.move import Move, on_end, on_number, on_place, on_start, who_text
 from quailsched.planner.moves_of_groups import group_moves
 from quailsched.planner.moves_of_people import person_moves
 from quailsched.planner.moves_of_places import fitting_moves, split_moves
@@ -54,11 +54,11 @@ def _starts(batch: Batch, today: date) -> Iterator[Move]:
                 "all of its days move along."
             )
             edit = partial(shift, batch_id=batch.id, days=step)
-            yield Move(edit, f"start {batch.id} {word}", days, sentence)
+            yield Move(edit, f"start {batch.id} {word}", days, sentence, rests_on=partial(on_start, batch_id=batch.id))
 
 
 def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
-    what = "eggs" if batch.origin.is_eggs else "birds"
+    what, come = ("eggs", "chick") if batch.origin.is_eggs else ("birds", "bird")
     first = batch.start + timedelta(days=max(season.days(batch).hatch, 0))
     for share in _FEWER:
         number = round(batch.number * share)
@@ -66,10 +66,11 @@ def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
             continue
         lost = season.birds(batch, first) - season.birds(replace(batch, number=number), first)
         sentence = (
-            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, 'chick')} fewer."
+            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, come)} fewer."
         )
         edit = partial(set_number, batch_id=batch.id, number=number)
-        yield Move(edit, f"fewer {batch.id}", lost * 0.5 + 1, sentence)
+        rests_on = partial(on_number, batch_id=batch.id)
+        yield Move(edit, f"fewer {batch.id}", lost * 0.5 + 1, sentence, rests_on=rests_on)
 
 
 def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[Move]:
@@ -81,17 +82,19 @@ def _stays(season: Season, batch: Batch, clash: Clash, today: date) -> Iterator[
         if start >= today:
             yield from _elsewhere(season.farm, batch, leg.index)
         yield from _ends(season.farm, batch, leg.index, today)
-        if leg.index and start >= today:
-            yield from _ends(season.farm, batch, _before(batch, leg.index), today)
+        before = _before(batch, leg.index)
+        if before is not None and start >= today:
+            yield from _ends(season.farm, batch, before, today)
         yield from group_moves(season, batch, leg, clash, today)
         yield from split_moves(season, batch, leg, clash, today)
 
 
-def _before(batch: Batch, index: int) -> int:
-    """The stay that the birds of stay ``index`` come from."""
+def _before(batch: Batch, index: int) -> int | None:
+    """The stay that the birds of stay ``index`` come from; None for those that come to the farm with it."""
     stay = batch.stays[index]
     parts = (stay.part, Part.ALL)
-    return max(i for i, s in enumerate(batch.stays[:index]) if s.to_day == stay.from_day and s.part in parts)
+    before = (i for i, s in enumerate(batch.stays[:index]) if s.to_day == stay.from_day and s.part in parts)
+    return max(before, default=None)
 
 
 def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
@@ -103,7 +106,8 @@ def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
             who = who_text(batch, batch.stays[index].part)
             sentence = f"Give {who} {place.name} instead of {here.name}; the days stay as they are."
             edit = partial(change_place, batch_id=batch.id, index=index, place_id=place.id)
-            yield Move(edit, f"place {batch.id} {place.id}", 2, sentence)
+            rests_on = partial(on_place, batch_id=batch.id, index=index)
+            yield Move(edit, f"place {batch.id} {place.id}", 2, sentence, rests_on=rests_on)
 
 
 def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
@@ -120,7 +124,8 @@ def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
                 continue
             sentence = f"Take {who} out of {place} {count_text(days, 'day')} {word}, on {day_text(day)}."
             edit = partial(end_stay, batch_id=batch.id, index=index, to_day=stay.to_day + step)
-            yield Move(edit, f"end {batch.id} {index} {word}", days + 0.5, sentence)
+            rests_on = partial(on_end, batch_id=batch.id, index=index)
+            yield Move(edit, f"end {batch.id} {index} {word}", days + 0.5, sentence, rests_on=rests_on)
 
 
 def _place(farm: Farm, clash: Clash, today: date) -> Iterator[Move]:

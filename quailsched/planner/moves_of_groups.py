@@ -10,7 +10,7 @@ from quailsched.edits.parting import leave_on, part_and_leave, part_cocks
 from quailsched.edits.proposals import leave_sold
 from quailsched.farm.records import Batch, Leaving, Part
 from quailsched.farm.units import count_text, day_text
-from quailsched.planner.move import Move
+from quailsched.planner.move import Move, on_all
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
@@ -58,7 +58,8 @@ def _sold(season: Season, batch: Batch, leg: Leg, day: int) -> Iterator[Move]:
     if leg.end == day:
         edit = partial(leave_sold, batch_id=batch.id, index=leg.index)
     in_lay = part is Part.HENS and day >= days.first_egg
-    yield Move(edit, f"sold {batch.id}", 5 + birds * (1 if in_lay else 0.3), sentence)
+    cost = 5 + birds * (1 if in_lay else 0.3)
+    yield Move(edit, f"sold {batch.id}", cost, sentence, rests_on=partial(on_all, batch_id=batch.id))
 
 
 def _leave(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -> Iterator[Move]:
@@ -67,7 +68,8 @@ def _leave(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) ->
     parted = min(stay.from_day for stay in batch.stays if stay.part is part)
     now = (today - batch.start).days
     day = max(hatch + int(clash.need), now)
-    if day <= parted and day > now:
+    is_together_before = any(stay.part is Part.ALL for stay in batch.stays)
+    if is_together_before and now < day <= parted:
         yield from _parted_to_leave(season, batch, part, clash, day)
         return
     day = max(day, parted + 1)
@@ -77,7 +79,8 @@ def _leave(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) ->
             f"{_VERBS[leaving]} the {_group_text(clash.birds_over, part)} of {batch.name} on "
             f"{day_text(batch.start + timedelta(days=day))}, at {count_text(day - hatch, 'day')} old."
         )
-        yield Move(edit, f"leave {batch.id} {part}", 2 + extra / 2, sentence)
+        rests_on = partial(on_all, batch_id=batch.id)
+        yield Move(edit, f"leave {batch.id} {part}", 2 + extra / 2, sentence, rests_on=rests_on)
 
 
 def _parted_to_leave(season: Season, batch: Batch, part: Part, clash: Clash, day: int) -> Iterator[Move]:
@@ -93,7 +96,8 @@ def _parted_to_leave(season: Season, batch: Batch, part: Part, clash: Clash, day
                 f"Part {batch.name} on {day_text(before)} and {_VERBS[leaving].lower()} the "
                 f"{_group_text(clash.birds_over, part)} out of {season.farm.place(place_id).name} on {day_text(on)}."
             )
-            yield Move(edit, f"leave {batch.id} {part}", 3 + extra / 2, sentence)
+            rests_on = partial(on_all, batch_id=batch.id)
+            yield Move(edit, f"leave {batch.id} {part}", 3 + extra / 2, sentence, rests_on=rests_on)
 
 
 def _group_text(birds: int, part: Part) -> str:
@@ -124,6 +128,7 @@ def _parted(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -
             edit = partial(
                 part_cocks, batch_id=batch.id, index=leg.index, day=day, pen_id=pen.id, gone_on=gone_on, leaving=leaving
             )
-            yield Move(edit, f"part {batch.id} {pen.id}", 3 + extra / 2, sentence)
+            rests_on = partial(on_all, batch_id=batch.id)
+            yield Move(edit, f"part {batch.id} {pen.id}", 3 + extra / 2, sentence, rests_on=rests_on)
             if has_cocks:
                 break

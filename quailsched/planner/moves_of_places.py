@@ -12,7 +12,7 @@ from quailsched.edits.splits import part_name, split_batch
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Batch, Farm, Part, Place, Role
 from quailsched.farm.units import count_text, day_text, hours_text, length_text
-from quailsched.planner.move import Move
+from quailsched.planner.move import Move, on_all
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
@@ -79,7 +79,8 @@ def _split(season: Season, batch: Batch, leg: Leg, place: Place, number: int, da
     )
     edit = partial(split_batch, batch_id=batch.id, number=number, index=leg.index, from_day=day, place_id=place.id)
     cost = 4 + number / batch.number + extra / 2
-    return Move(edit, f"split {batch.id} {place.id}", cost, sentence, splits=batch.id)
+    rests_on = partial(on_all, batch_id=batch.id)
+    return Move(edit, f"split {batch.id} {place.id}", cost, sentence, splits=batch.id, rests_on=rests_on)
 
 
 def fitting_moves(season: Season, clash: Clash) -> Iterator[Move]:
@@ -107,7 +108,7 @@ def _more_edge(farm: Farm, place: Place, clash: Clash) -> Move:
     edge = round(clash.have) + more
     units = farm.settings.units
     sentence = (
-        f"Put {length_text(more, units)} more of {what} edge into {place.name}: {length_text(edge, units)} in all."
+        f"Put {length_text(more, units)} more of {what} space into {place.name}: {length_text(edge, units)} in all."
     )
     return Move(partial(fit, place_id=place.id, edge_cm=edge), f"fit {what}", 2, sentence)
 

@@ -56,6 +56,11 @@ def left_in(season: Season, place: Place, kind: Kind, first: date, end: date) ->
     return tuple(_left_in(season, place, kind, first.toordinal(), end.toordinal()))
 
 
+def empty(season: Season, place: Place, kind: Kind) -> Left:
+    """What there is in ``place`` for birds of ``kind`` with nobody else in it, on a day of its own."""
+    return _left(season, place, kind, None, 0, 1)
+
+
 def _left_in(season: Season, place: Place, kind: Kind, first: int, end: int) -> Iterator[Left]:
     day = first
     for spell in season.spells(place):

@@ -1,34 +1,54 @@
-"""The routes that a new set may take: the usual one, and the same through other places of each role."""
+"""The routes that a new set may take: the days of the usual one, and for each stay every place that can have it."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
-from itertools import product
 
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import Batch, Farm, Leaving, Origin, Part, Place, Role, Stay
+from quailsched.farm.records import Batch, Farm, Leaving, Origin, Part, Role, Stay
 from quailsched.season.days import days_of
 from quailsched.season.route import usual_route
 
 Route = tuple[Stay, ...]
-_MOST_ROUTES = 24
+Choices = tuple[Route, ...]  # for each stay of a route in turn: it in each place that it may have, the usual one first
 _ANY_DAY = date(2000, 1, 1)
 
 
-def routes_of(farm: Farm, kind_id: str) -> tuple[Route, ...]:
-    """Every route worth trying, the usual one first; none without egg places.
+def choices_of(farm: Farm, kind_id: str) -> tuple[Choices, ...]:
+    """The routes worth trying, those first on which hens are kept, then those on which all birds are sold when the
+    cocks mature; of each, those through a setter and a hatcher before those through one cabinet. None without egg
+    places.
 
-    After those on which hens are kept come those on which all birds are sold when the cocks mature. Surplus cocks
-    never go where their hens are.
+    A route takes one of the choices for each stay, and no place twice: surplus cocks never go where their hens are.
     """
     usual = usual_route(farm, kind_id, Origin.OWN_EGGS)
     if not usual:
         return ()
-    kept = [route for route in _through_places(farm, usual) if _keeps_parts_apart(route)]
-    sold = list(_through_places(farm, _sold_started(farm, kind_id, usual)))
-    return tuple(dict.fromkeys((*kept[:_MOST_ROUTES], *sold[:_MOST_ROUTES])))
+    days = [route for each in (usual, _sold_started(farm, kind_id, usual)) for route in _with_cabinet(farm, each)]
+    found = (tuple(_in_each_place(farm, stay) for stay in route) for route in dict.fromkeys(days))
+    return tuple(choices for choices in found if first_route(choices) is not None)
+
+
+def first_route(choices: Choices, before: Route = ()) -> Route | None:
+    """The route through the first places that go together; None if there are too few places for one."""
+    if len(before) == len(choices):
+        return before
+    for stay in choices[len(before)]:
+        if goes_with(before, stay) and (whole := first_route(choices, (*before, stay))) is not None:
+            return whole
+    return None
+
+
+def keeps_hens(choices: Choices) -> bool:
+    """Whether a laying group is kept on these routes."""
+    return any(stays[0].part is Part.HENS for stays in choices)
+
+
+def goes_with(before: Route, stay: Stay) -> bool:
+    """Whether ``stay`` can follow the stays of ``before``: its place is none of theirs."""
+    return all(other.place_id != stay.place_id for other in before)
 
 
 def _sold_started(farm: Farm, kind_id: str, usual: Route) -> Route:
@@ -44,23 +64,22 @@ def _sold_started(farm: Farm, kind_id: str, usual: Route) -> Route:
     )
 
 
-def _through_places(farm: Farm, route: Route) -> Iterator[Route]:
-    choices = [_alternatives(farm, farm.place(stay.place_id)) for stay in route]
-    for places in product(*choices):
-        yield tuple(replace(stay, place_id=place.id) for stay, place in zip(route, places, strict=True))
-    if len(route) < 2 or not farm.place(route[1].place_id).role.holds_eggs:
-        return
-    for cabinet in farm.places:
-        if cabinet.role is Role.CABINET:
-            for places in product(*choices[2:]):
-                rest = (replace(stay, place_id=place.id) for stay, place in zip(route[2:], places, strict=True))
-                yield (Stay(cabinet.id, 0, route[1].to_day), *rest)
+def _with_cabinet(farm: Farm, route: Route) -> Iterator[Route]:
+    """``route``, and the same with one cabinet in the place of a setter and a hatcher."""
+    yield route
+    cabinet = next((place for place in farm.places if place.role is Role.CABINET), None)
+    if cabinet is not None and len(route) > 1 and farm.place(route[1].place_id).role.holds_eggs:
+        yield (Stay(cabinet.id, 0, route[1].to_day), *route[2:])
 
 
-def _alternatives(farm: Farm, place: Place) -> list[Place]:
-    return [place, *(other for other in farm.places if other.role is place.role and other.id != place.id)]
+def _in_each_place(farm: Farm, stay: Stay) -> Route:
+    """``stay`` in its own place and in all others of the same use."""
+    here = farm.place(stay.place_id)
+    others = (place for place in farm.places if place.id != here.id and _is_for_the_same(here.role, place.role))
+    return (stay, *(replace(stay, place_id=place.id) for place in others))
 
 
-def _keeps_parts_apart(route: Route) -> bool:
-    homes = {part: {stay.place_id for stay in route if stay.part is part} for part in (Part.HENS, Part.COCKS)}
-    return not homes[Part.HENS] & homes[Part.COCKS]
+def _is_for_the_same(here: Role, there: Role) -> bool:
+    """A pen of either sort does for a pen. Eggs stay with machines of one role: what a cabinet can do in the place of
+    two others is a route of its own."""
+    return here is there or (here.is_pen and there.is_pen)

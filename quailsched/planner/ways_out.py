@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from itertools import combinations
+from itertools import combinations, permutations
 from math import inf
 
 from quailsched.edits.change import Change, apply
@@ -29,7 +29,8 @@ _FAR_MORE = 10.0
 
 @dataclass(frozen=True, slots=True)
 class WayOut:
-    """A change that removes a clash and makes no other, what it costs (``moves``), and what follows in a sentence."""
+    """A change that removes a clash and makes no other, what it costs in days of trouble (``move``), and what follows
+    in a sentence."""
 
     change: Change
     cost: float
@@ -162,7 +163,10 @@ def _origins(change: Change, proposal: tuple[Move, ...]) -> dict[str, str]:
 
 
 def joined(farm: Farm, proposal: tuple[Move, ...]) -> Change | None:
-    """The changes of a proposal as one step; None if one of them does not fit the farm that the others leave."""
+    """The changes of a proposal as one step; None if one of them does not fit the farm that the others leave, or
+    changes what another rests on: a stay that is no longer there, a day or number that its sentence tells."""
+    if any(_disturbs(farm, one, other) for one, other in permutations(proposal, 2)):
+        return None
     change: Change | None = None
     after = farm
     for move in proposal:
@@ -173,3 +177,11 @@ def joined(farm: Farm, proposal: tuple[Move, ...]) -> Change | None:
         after = apply(after, step)
         change = step if change is None else replace(change.then(step), label=f"{change.label}; {step.label}")
     return None if change is None else replace(change, merge_key="")
+
+
+def _disturbs(farm: Farm, one: Move, other: Move) -> bool:
+    """Whether ``one`` does not fit ``farm``, or changes what ``other`` rests on."""
+    try:
+        return other.rests_on(apply(farm, one.edit(farm))) != other.rests_on(farm)
+    except FarmError:
+        return True

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import fields
 from datetime import date
 
+from quailsched.edits.merging import Overridden
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Record, Settings, Stay
-from quailsched.farm.units import count_text, day_text
+from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.husbandry.handbook import labels
 from quailsched.planner.compare import Comparison, RecordPair
 from quailsched.words import marked, say, value_text
@@ -26,8 +27,8 @@ _WORDS = {
     "work_from": marked("day of counting the work"),
     "clean_out_days": marked("clean-out days"),
     "build_hours": marked("hours of building a week"),
-    "feeder_cm": marked("feeder edge"),
-    "drinker_cm": marked("drinker edge"),
+    "feeder_cm": marked("feeder space"),
+    "drinker_cm": marked("drinker space"),
     "egg_age_days": marked("oldest egg stored in days"),
     "age_days": marked("age in days when they come"),
 }
@@ -38,6 +39,7 @@ _PLAIN_WORDS = {
     "reason": marked("reason"), "units": marked("units"), "latitude": marked("latitude"),
     "sure_pct": marked("sure pct"), "kind": marked("kind"), "origin": marked("origin"), "floor_cm2": marked("floor"),
 }  # fmt: skip
+_BOTH = {"start": marked("first day"), "stays": marked("route"), "number": marked("number")}  # of a batch
 _NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work_hours", "build_hours", "value",
             "egg_age_days", "age_days", "position")  # fmt: skip
 
@@ -45,6 +47,28 @@ _NUMBERS = ("egg_places", "clean_out_days", "heat_sources", "light_hours", "work
 def change_lines(comparison: Comparison) -> list[str]:
     """A line for each record that the trial has otherwise: "Elder set 6 days later, on 3 Jun; 12 eggs fewer"."""
     return [_pair_line(comparison, pair) for pair in comparison.records]
+
+
+def overridden_text(one: Overridden) -> str:
+    """What the plan and a trial have both changed, and that the trial's would hold."""
+    if one.plan is None:
+        assert one.trial is not None
+        name = _name(one.trial)
+        return say("{record}: the plan has taken it away by now; kept, the trial brings it back.", record=name)
+    name = _name(one.plan)
+    if one.trial is None:
+        return say("{record}: the plan has changed it by now; kept, the trial takes it away.", record=name)
+    fields_told = names_text([_field_name(name) for name in one.fields] or [say("entry")])
+    return say(
+        "{record}: the plan has another {fields} by now; kept, the trial brings its own.",
+        record=name,
+        fields=fields_told,
+    )
+
+
+def _field_name(name: str) -> str:
+    known = _BOTH.get(name) or _WORDS.get(name) or _PLAIN_WORDS.get(name)
+    return say(known) if known is not None else name.replace("_", " ")
 
 
 def _pair_line(comparison: Comparison, pair: RecordPair) -> str:

@@ -10,12 +10,14 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
+from quailsched.edits.merging import Overridden
+from quailsched.farm.faults import Fault
 from quailsched.farm.records import Batch, Farm, Trial
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.planner.compare import Comparison
 from quailsched.planner.totals import Totals
 from quailsched.report.clashes import clash_json, title_of
-from quailsched.report.trial_words import change_lines
+from quailsched.report.trial_words import change_lines, overridden_text
 from quailsched.season.clash import Clash
 from quailsched.words import marked, number_text, say
 
@@ -98,9 +100,10 @@ def same_text(comparison: Comparison) -> str:
     return say("{clashes} stays.", clashes=clashes) if same == 1 else say("{clashes} stay.", clashes=clashes)
 
 
-def misfit_lines(comparison: Comparison) -> list[str]:
-    """Why something of the trial could not be put into the plan of today."""
-    return [say("Left out – {sentence}", sentence=fault.sentence()) for fault in comparison.misfits]
+def misfit_lines(misfits: Sequence[Fault], overridden: Sequence[Overridden]) -> list[str]:
+    """Why something of the trial could not be put into the plan of today, and what of that it would undo."""
+    left_out = [say("Left out – {sentence}", sentence=fault.sentence()) for fault in misfits]
+    return [*left_out, *(say("Changed in both – {sentence}", sentence=overridden_text(one)) for one in overridden)]
 
 
 def trials_text(plan: Farm, found: Sequence[tuple[Trial, Comparison]]) -> str:
@@ -111,7 +114,7 @@ def trials_text(plan: Farm, found: Sequence[tuple[Trial, Comparison]]) -> str:
     for trial, comparison in found:
         lines += ["", f"  {trial.name}"]
         lines += [f"    {line}" for line in (change_lines(comparison) or [say("Nothing otherwise than in the plan.")])]
-        lines += [f"    {line}" for line in misfit_lines(comparison)]
+        lines += [f"    {line}" for line in misfit_lines(comparison.misfits, comparison.overridden)]
         lines += ["", *_table_lines(table_rows(comparison)), ""]
         lines += [f"    {word}: {heading}, {when}" for word, _, heading, when in clash_lines(comparison)]
         lines.append(f"    {same_text(comparison)}")
@@ -142,6 +145,7 @@ def _trial_json(trial: Trial, comparison: Comparison) -> dict[str, Any]:
         "note": trial.note,
         "changes": change_lines(comparison),
         "left_out": [fault.sentence() for fault in comparison.misfits],
+        "changed_in_both": [overridden_text(one) for one in comparison.overridden],
         "plan": _side_json(comparison.plan, comparison.plan_totals, clashes.before),
         "with_trial": _side_json(comparison.trial, comparison.trial_totals, clashes.after),
         "clashes": {

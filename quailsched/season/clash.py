@@ -45,6 +45,11 @@ def stretches(slices: Iterable[Slice], broken: Callable[[Slice], bool]) -> Itera
         yield run
 
 
+def tenth_below(have: float, need: float) -> float:
+    """``have``, which is less than ``need``, to a tenth, so that it is not shown as ``need`` itself."""
+    return min(round(have, 1), round(need - 0.1, 1))
+
+
 def overfull(place: Place, slices: Iterable[Slice]) -> Iterator[tuple[list[Slice], Slice]]:
     """Each run of days on which a place holds more than it has room for, and the worst slice of it."""
     room = room_of(place)

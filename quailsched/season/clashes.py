@@ -43,7 +43,7 @@ class Checked:
     @cached_property
     def clashes(self) -> Clashes:
         """Every clash, sorted by first day, then place, kind and batches."""
-        of_farm = [clash for rule in FARM_RULES for clash in rule(self.season)]
+        of_farm = clashes_of_farm(self.season)
         if not of_farm:
             return tuple(self._ordered)
         return tuple(sorted((*self._ordered, *of_farm), key=_order_in(self.season.farm)))
@@ -118,13 +118,18 @@ def _put_together(season: Season, of_batches: dict[str, Clashes], of_places: dic
     return Checked(season, of_batches, of_places, sorted(found, key=_order_in(season.farm)))
 
 
+def clashes_of_farm(season: Season) -> list[Clash]:
+    """Those of the rules that look at everything at once: a batch may bring one that others are part of."""
+    return [clash for rule in FARM_RULES for clash in rule(season)]
+
+
 def clashes_around(season: Season, batch: Batch, but: Collection[str]) -> Iterator[Clash]:
-    """The clashes of a season that ``batch`` is part of, but for some kinds of clashes within places.
+    """The clashes of a season that ``batch`` is part of, but for those of the farm's rules (``clashes_of_farm``) and
+    some kinds of clashes within places.
 
     Those of runs of days may be told for the days of the batch alone, though they began before it came.
     """
     yield from _of_batch(season, batch)
-    yield from (clash for rule in FARM_RULES for clash in rule(season) if batch.id in clash.batch_ids)
     for place, presence in season.stays_of(batch):
         spells = season.spells(place)
         low = max(bisect_left(spells, presence.start, key=_end) - 1, 0)

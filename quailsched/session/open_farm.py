@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 from functools import cached_property
 
 from quailsched.edits.change import Change, apply
+from quailsched.edits.merging import Overridden
 from quailsched.edits.trials import Fitted, change_in_trial, fitted, trial_in
 from quailsched.farm.faults import Fault
 from quailsched.farm.records import Farm, Trial
@@ -65,6 +66,11 @@ class OpenFarm:
     def misfits(self) -> tuple[Fault, ...]:
         """What of the trial that is looked at does not fit the plan of today, and is left out of ``farm``."""
         return () if self._fitted is None else self._fitted.misfits
+
+    @property
+    def overridden(self) -> tuple[Overridden, ...]:
+        """What both the plan and the trial that is looked at have changed; ``farm`` has it as the trial."""
+        return () if self._fitted is None else self._fitted.overridden
 
     @cached_property
     def _fitted(self) -> Fitted | None:

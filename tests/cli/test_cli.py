@@ -327,3 +327,17 @@ def test_no_command_needs_qt_and_reading_needs_no_orm(example: Path) -> None:
         [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, timeout=120, check=True
     )
     assert done.stdout.splitlines()[-1] == "[]"
+
+
+def test_a_fault_of_the_program_is_a_sentence_with_a_code_of_its_own(
+    example: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken(*_: object) -> int:
+        raise IndexError("tuple index out of range")
+
+    monkeypatch.setattr("quailsched.commands.clashes", broken)
+    code, out, err = run(capsys, "clashes", str(example))
+    assert (code, out) == (70, "")  # EX_SOFTWARE; 1 would say that there are clashes
+    kept = Path(os.environ["XDG_DATA_HOME"]) / "quailsched" / "faults.txt"
+    assert err == f"Something went wrong inside the program; what was saved stays saved. The details are in {kept}.\n"
+    assert "tuple index out of range" in kept.read_text(encoding="utf-8")

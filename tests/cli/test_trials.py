@@ -50,7 +50,7 @@ def test_trials_as_json(tried: Path, capsys: pytest.CaptureFixture[str]) -> None
     assert code == 0
     assert list(found) == ["farm", "from", "trials", "not_compared"]
     more, nothing = found["trials"]
-    assert list(more) == ["trial", "note", "changes", "left_out", "plan", "with_trial", "clashes"]
+    assert list(more) == ["trial", "note", "changes", "left_out", "changed_in_both", "plan", "with_trial", "clashes"]
     assert (more["trial"], nothing["trial"]) == ("More hens?", "Nothing yet")
     assert nothing["plan"] == nothing["with_trial"] == more["plan"]
     assert (nothing["changes"], nothing["clashes"]["gone"], nothing["clashes"]["new"]) == ([], [], [])

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.main_window import NEXT_SET, MainWindow
@@ -169,3 +170,23 @@ def test_the_outline_goes_with_the_next_set_and_stays_when_only_colours_change(
     window.show_season()
     assert window.season.canvas.scene().ghosts == ()
     window.actions_by_name["show_light"].trigger()
+
+
+def test_so_few_eggs_that_they_would_clash_are_told_before_they_are_set(window: MainWindow, qtbot: QtBot) -> None:
+    # Few birds are not calm in a pen of 6 m2. A keeper may want them all the same: the button says so, and can be used.
+    view = window.next_set
+    view.landscape.choose(4)
+    assert "all the same" not in view.button.text()
+    view.landscape.setFocus()
+    view.eggs.selectAll()
+    qtbot.keyClicks(view.eggs, "8")
+    qtbot.keyClick(view.eggs, Qt.Key.Key_Return)
+    assert view.button.text() == "Set 8 eggs on 10 Apr all the same"
+
+    def told() -> list[str]:
+        return [row.text() for row in view.findChildren(QLabel) if row.isVisible()]
+
+    qtbot.waitUntil(lambda: "So few would clash" in told())
+    assert "too few to be calm" in told()[told().index("So few would clash") + 1]
+    qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
+    assert {clash.kind for clash in clashes_of(window.opened.season, TODAY)} == {"calm"}

@@ -146,6 +146,23 @@ def test_what_does_not_fit_any_more_is_said_in_the_bar(in_trial: MainWindow) -> 
     assert window.stage.bar.misfits.isVisible()
 
 
+def test_what_the_plan_and_the_trial_have_both_changed_is_said_in_the_bar_before_it_is_kept(
+    in_trial: MainWindow, qtbot: QtBot
+) -> None:
+    window, opened = in_trial, in_trial.opened
+    fern, trial_id = batch_id(window, "Fern"), in_trial.opened.trial_id
+    opened.apply(set_number(opened.farm, fern, 40))
+    opened.look_at(None)
+    opened.apply(set_number(opened.farm, fern, 30))
+    opened.look_at(trial_id)
+    assert window.stage.bar.misfits.text() == (
+        "Changed in both – Fern: the plan has another number by now; kept, the trial brings its own."
+    )
+    assert window.stage.bar.misfits.isVisible()
+    qtbot.mouseClick(bar_button(window, "Keep it"), LEFT)
+    assert opened.plan.batch(fern).number == 40
+
+
 def test_going_to_a_clash_of_the_comparison_shows_why(in_trial: MainWindow, qtbot: QtBot) -> None:
     window = in_trial
     window.take_change(set_number(window.opened.farm, batch_id(window, "Clover"), 120))

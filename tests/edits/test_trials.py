@@ -1,14 +1,15 @@
 """Trials: what-if copies that follow the plan but for what they have otherwise."""
 
+import json
 from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from quailsched.edits.batches import change_place, shift, start_on
-from quailsched.edits.change import Change, apply
+from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.proposals import set_number
 from quailsched.edits.records import put, remove
 from quailsched.edits.trials import (
@@ -23,7 +24,9 @@ from quailsched.edits.trials import (
 )
 from quailsched.farm.check import faults_of
 from quailsched.farm.faults import FarmError
+from quailsched.farm.plain import tagged
 from quailsched.farm.records import Farm, Person, Place, Role, Trial, TrialRecord
+from quailsched.report.trial_words import overridden_text
 from tests.builders import BROODER, HATCHER, MONDAY, PEN, SETTER, eggs, farm, stay
 from tests.strategies import days, farms
 
@@ -208,6 +211,78 @@ def test_a_name_that_the_plan_has_given_away_is_told() -> None:
         "batch, name: “Hazel” cannot be used; another batch has it already, each needs its own.",
         "batch, name: “hazel” cannot be used; another batch has it already, each needs its own.",
     )
+
+
+def eggs_of_elder(one: Farm, number: int) -> Farm:
+    return apply(one, set_number(one, "elder", number))
+
+
+def test_what_the_plan_has_changed_since_stays_where_the_trial_has_not_changed_it() -> None:
+    # The trial sets Elder six days later. Then half of the 60 eggs turn out bad, and the note says so.
+    one = tried(started(two_batches()), lambda f: shift(f, "elder", 6))
+    one = eggs_of_elder(one, 30)
+    one = apply(one, put(one, replace(one.batch("elder"), note="bad eggs")))
+    fit = fitted(one, "trial")
+    assert (fit.farm.batch("elder").number, fit.overridden) == (30, ())
+    kept = apply(one, keep_trial(one, "trial")).batch("elder")
+    assert (kept.start, kept.number, kept.note) == (MONDAY + timedelta(days=6), 30, "bad eggs")
+
+
+def test_where_both_have_changed_the_same_the_trial_holds_and_it_is_told() -> None:
+    one = tried(started(two_batches()), lambda f: set_number(f, "elder", 50))
+    one = eggs_of_elder(one, 30)
+    fit = fitted(one, "trial")
+    assert fit.farm.batch("elder").number == 50
+    (over,) = fit.overridden
+    assert over.fields == ("number",)
+    assert overridden_text(over) == "Elder: the plan has another number by now; kept, the trial brings its own."
+    # To change another thing in the trial does not hide that, and does not make the plan's note the trial's.
+    one = tried(apply(one, put(one, replace(one.batch("elder"), note="bad"))), lambda f: shift(f, "elder", 1))
+    one = apply(one, put(one, replace(one.batch("elder"), note="good after all")))
+    fit = fitted(one, "trial")
+    assert [over.fields for over in fit.overridden] == [("number",)]
+    assert fit.farm.batch("elder").note == "good after all"
+    # The same number in both is no matter; another one typed in the trial is the keeper's last word.
+    assert fitted(eggs_of_elder(one, 50), "trial").overridden == ()
+    one = tried(one, lambda f: set_number(f, "elder", 40))
+    assert fitted(one, "trial").overridden == ()
+    assert apply(one, keep_trial(one, "trial")).batch("elder").number == 40
+
+
+def test_a_record_that_one_has_changed_and_the_other_taken_away_is_told() -> None:
+    one = tried(started(two_batches()), lambda f: remove(f, "fern"), lambda f: set_number(f, "elder", 50))
+    one = apply(one, set_number(one, "fern", 20))
+    one = apply(one, remove(one, "elder"))
+    fit = fitted(one, "trial")
+    assert fit.farm.find("fern") is None
+    assert fit.farm.batch("elder").number == 50
+    assert sorted(overridden_text(over) for over in fit.overridden) == [
+        "Elder: the plan has taken it away by now; kept, the trial brings it back.",
+        "Fern: the plan has changed it by now; kept, the trial takes it away.",
+    ]
+
+
+def test_a_trial_that_did_not_keep_what_was_holds_whole_records() -> None:
+    bigger = replace(two_batches().batch("elder"), number=50)
+    old = Trial("trial", "Old", (TrialRecord("elder", json.dumps(tagged(bigger))), TrialRecord("fern", "")))
+    one = apply(two_batches(), Change("", (Touch(None, old),)))
+    one = apply(one, put(one, replace(one.batch("elder"), note="bad eggs")))
+    fit = fitted(one, "trial")
+    assert (fit.farm.batch("elder"), fit.farm.find("fern"), fit.overridden) == (bigger, None, ())
+
+
+@given(farms(), st.data())
+def test_changes_of_different_fields_make_the_same_farm_in_either_order(one: Farm, data: st.DataObject) -> None:
+    one = unnamed(one)
+    assume(one.batches)
+    batch = data.draw(st.sampled_from(one.batches))
+    later = start_on(one, batch.id, data.draw(days()))
+    fewer = set_number(one, batch.id, batch.number + 1)
+    with_trial = apply(started(one), change_in_trial(started(one), "trial", later))
+    moved_on = apply(with_trial, fewer)
+    in_order = apply(one, later)
+    in_order = apply(in_order, set_number(in_order, batch.id, batch.number + 1))
+    assert apply(moved_on, keep_trial(moved_on, "trial")) == in_order
 
 
 @pytest.mark.parametrize(

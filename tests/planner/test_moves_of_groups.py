@@ -130,3 +130,24 @@ def test_bought_birds_wait_for_the_end_of_quarantine_in_a_place_of_their_own() -
     settled = eggs("Aster", 80, *CHAIN, stay(PEN, 46, 59, leaving=Leaving.SOLD), start=on(-46))
     one = farm(settled, bought("Bracken", 30, 26, stay(PEN, 0, 15, leaving=Leaving.SOLD)), SMALL)
     assert "Give Bracken Run instead of Pen; the days stay as they are." in sentences(one, "quarantine")
+
+
+def test_birds_that_come_parted_already_have_ways_out_too() -> None:
+    # 60 birds come with 40 days on day 30: 40 in Pen as the laying group, 20 surplus cocks in 3,000 cm2, room for 15.
+    # They come from no stay on this farm, so that none can end sooner or later before them.
+    tight = replace(RUN, floor_cm2=3_000, outdoors=False)
+    groups = stay(PEN, 0, 40, Part.HENS, Leaving.SOLD), stay(tight, 0, 40, Part.COCKS, Leaving.PROCESSED)
+    one = farm(bought("Aster", 60, 40, *groups, start=on(30)), tight)
+    # Three quarters of them are 45: 23 hens keep 8 of 22 cocks, 14 are too many.
+    assert sentences(one, "floor") == ["Take 45 birds for Aster instead of 60: 15 birds fewer."]
+
+
+def test_surplus_cocks_that_come_too_old_are_not_parted_before_they_come() -> None:
+    # They come parted, with 60 days on day 30; they should be gone with 42 (the high end of process_day), a day that
+    # is before they come and still ahead. There was no day on which they were together, so none to part them on, and
+    # none on which they can be gone in time.
+    groups = stay(PEN, 0, None, Part.HENS), stay(SMALL, 0, 40, Part.COCKS, Leaving.PROCESSED)
+    one = farm(bought("Aster", 60, 60, *groups, start=on(30)), SMALL)
+    overdue = [clash for clash in clashes_of(Season(one), MONDAY) if clash.kind == "overdue"]
+    assert overdue
+    assert all(ways_out(one, clash, MONDAY) == () for clash in overdue)

@@ -123,7 +123,7 @@ def test_missing_edge_is_put_in_by_tens(what: str) -> None:
     clash = only(clashes_of(Season(one), on(10)), kind)
     more = next(n for n in range(0, 100_000, 10) if 53 + n >= clash.need)
     assert sentences(one, kind, on(10))[0] == (
-        f"Put {more} cm more of {what} edge into Brooder: {53 + more} cm in all."
+        f"Put {more} cm more of {what} space into Brooder: {53 + more} cm in all."
     )
 
 

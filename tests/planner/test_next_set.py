@@ -21,8 +21,10 @@ from tests.builders import (
     HATCHER,
     MONDAY,
     PEN,
+    RUN,
     SETTER,
     SETTINGS,
+    bought,
     eggs,
     farm,
     only,
@@ -97,6 +99,23 @@ def test_egg_places_limit_where_there_is_floor_enough() -> None:
     assert found.eggs == 100
     assert found.limit is not None
     assert found.limit.kind == "eggs"
+
+
+def test_a_set_takes_no_hours_of_building_from_a_pen_that_others_wait_for() -> None:
+    # Old comes into Run on day 60. Ann has a quarter of an hour a day: 15 hours until then, and Run needs 14. Pen needs
+    # 5, and birds set on day 0 are out of the brooder before day 60: it would be built first, and take 5 of Run's.
+    pen = replace(PEN, work_hours=5.0, work_from=MONDAY)
+    run = replace(RUN, work_hours=14.0, work_from=MONDAY, outdoors=False)
+    old = bought("Old", 40, 30, Stay("run", 0, 60, leaving=Leaving.SOLD), start=on(60))
+    one = farm(
+        resized(SETTER, 300), resized(HATCHER, 300), BROODER, pen, run, old, Person("ann", "Ann", build_hours=1.75)
+    )
+    found = next_sets(one, "coturnix", MONDAY, 40)
+    for each in found[::5]:
+        if each.eggs:
+            assert "build" not in clashes_with(one, each.eggs, each.day, each.route)
+    assert found[0].limit is not None
+    assert (found[0].eggs, found[0].limit.kind) == (0, "build")
 
 
 def test_days_on_which_nobody_is_home_for_the_hatch_take_none() -> None:

@@ -113,7 +113,7 @@ def test_what_does_not_fit_is_told_in_words_and_in_json() -> None:
     one = tried(plan(), lambda f: change_place(f, "fern", 3, "spare"))
     one = apply(one, remove(one, "spare"))
     found = compare(one, "trial", MONDAY)
-    (line,) = misfit_lines(found)
+    (line,) = misfit_lines(found.misfits, found.overridden)
     assert line.startswith("Left out – batch Fern, place of a stay: “a place that the plan no longer has”")
     assert line in trials_text(one, [(one.trials[0], found)])
     assert trials_json(one, [(one.trials[0], found)], MONDAY)["trials"][0]["left_out"] == [line[len("Left out – ") :]]

@@ -220,6 +220,15 @@ def test_too_few_birds_for_the_pen() -> None:
     assert without(clashes(eggs("Aster", 22, *route)), "cocks") == []
 
 
+def test_one_bird_is_told_of_as_one() -> None:
+    # One bird in 60,000 cm2 is alone; in 100 cm2 it has half of the 200 that a plain bird takes.
+    alone = only(clashes(bought("Hazel", 1, 40, stay(PEN, 0, 20, leaving=OUT))), "calm")
+    assert alone.sentence.startswith("1 bird of Hazel is too few to be calm in the 6.00 m² of Pen; ")
+    tight = resized(PEN, 100)
+    found = only(clashes(tight, bought("Hazel", 1, 40, stay(tight, 0, 20, leaving=OUT))), "floor")
+    assert found.sentence.startswith("1 bird of Hazel needs 200 cm² by ")
+
+
 def test_two_groups_are_calm_together_that_are_not_alone() -> None:
     route = (*hatch_route()[:2], stay(BROODER, 18, 46), stay(PEN, 46, 90, leaving=OUT))
     found = clashes(eggs("Aster", 12, *route), eggs("Bracken", 12, *route))

@@ -119,7 +119,7 @@ def test_a_drinker_for_one_bird_too_many() -> None:
     assert (clash.first, clash.last, clash.need, clash.have) == (on(18), on(45), 30.3, 30)
     assert (clash.unit, clash.birds_over) == ("cm", 1)
     assert clash.sentence == (
-        "101 birds of Aster need 30.3 cm of drinker edge by 19 Mar, Brooder has 30.0 cm: about 1 bird too many, and "
+        "101 birds of Aster need 30.3 cm of drinker space by 19 Mar, Brooder has 30.0 cm: about 1 bird too many, and "
         "the weaker ones go short."
     )
     assert kinds(wet, *ROOMY, eggs("Aster", 100, *hatch_route())) == []
@@ -138,7 +138,7 @@ def test_a_feeder_becomes_too_short_on_the_day_that_the_need_steps_up() -> None:
 def test_edges_are_told_in_the_keepers_units() -> None:
     feet = Settings("farm", "Thistle Yard", units=Units.US)
     found = clashes(replace(BROODER, feeder_cm=127), eggs("Aster", 100, *hatch_route()), settings=feet)
-    assert "need 100 in of feeder edge by 28 Mar, Brooder has 50 in" in only(found, "feeder").sentence
+    assert "need 100 in of feeder space by 28 Mar, Brooder has 50 in" in only(found, "feeder").sentence
 
 
 def test_a_farm_with_an_own_value_for_the_figure_that_has_gone_still_opens() -> None:

@@ -43,13 +43,13 @@ class Fittings:
         )
         form.add_field(
             "feeder_cm",
-            say("Fee&der edge"),
+            say("Fee&der space"),
             self.feeder,
             say("Where birds can eat, both sides counted. {empty}", empty=empty),
         )
         form.add_field(
             "drinker_cm",
-            say("Drin&ker edge"),
+            say("Drin&ker space"),
             self.drinker,
             say("Where birds can drink, all round. {empty}", empty=empty),
         )

@@ -27,7 +27,7 @@ from quailsched.farm.check import MOST_EGGS
 from quailsched.farm.records import Batch, Farm, Origin, Part
 from quailsched.farm.units import count_text, day_text, named_day_text
 from quailsched.husbandry.handbook import handbook
-from quailsched.planner.next_set import NextSet, best_of, next_sets_of, what_stops
+from quailsched.planner.next_set import NextSet, best_of, broken_by, next_sets_of, what_stops
 from quailsched.report.inspect import odds_text
 from quailsched.season.season import Season
 from quailsched.session.farms import new_id
@@ -50,6 +50,7 @@ class NextSetView(QWidget):
         self._is_shown = False  # whether ``_days`` are those of ``_worked_out``
         self._days: tuple[NextSet, ...] = ()
         self._one: NextSet | None = None
+        self._too_few = ""  # the clash that the chosen number makes
         self.kind = QComboBox()
         for kind in handbook().values():
             self.kind.addItem(kind.name, kind.id)
@@ -176,6 +177,7 @@ class NextSetView(QWidget):
         self._title.setText(f"{named_day_text(one.day)} {one.day.year}")
         with QSignalBlocker(self.eggs):  # more than the most was typed: the most stands there again
             self.eggs.setValue(eggs)
+        self._too_few = self._clash_of(one, eggs)
         self._arm(self._is_shown and one.eggs > 0)
         while (item := self._rows.takeAt(0)) is not None:
             widget = item.widget()
@@ -198,6 +200,8 @@ class NextSetView(QWidget):
         if clash is not None:
             rows.append((say("One more than that"), clash.sentence))
         if one.eggs:
+            if self._too_few:
+                rows.append((say("So few would clash"), self._too_few))
             batch = self._batch(one, eggs)
             kind = Season(farm).kind(batch)
             rows.append((say("Hatch"), f"{named_day_text(one.hatch)}; {odds_text(kind, eggs)}"))
@@ -206,6 +210,13 @@ class NextSetView(QWidget):
                 start = one.day + timedelta(days=stay.from_day)
                 rows.append((day_text(start), f"{farm.place(stay.place_id).name}{words[stay.part]}"))
         return rows
+
+    def _clash_of(self, one: NextSet, eggs: int) -> str:
+        """The clash that ``eggs`` eggs make though the day takes more: a few birds are not calm in a large pen."""
+        if not self._is_shown or eggs >= one.eggs or one.fewest_from(eggs) == eggs:
+            return ""
+        clash = broken_by(self.opened.checked, one.kind_id, one.day, one.route, eggs)
+        return "" if clash is None else clash.sentence
 
     def _batch(self, one: NextSet, eggs: int) -> Batch:
         name = free_name(self.opened.farm)
@@ -224,12 +235,14 @@ class NextSetView(QWidget):
 
     def _name_button(self) -> None:
         if self._one is not None:
-            when = day_text(self._one.day)
-            self.button.setText(
-                say("Set {count} on {when}", count=count_text(self.eggs.value(), "egg"), when=when)
-                if self._one.eggs
-                else say("None on this day")
-            )
+            count, when = count_text(self.eggs.value(), "egg"), day_text(self._one.day)
+            if not self._one.eggs:
+                text = say("None on this day")
+            elif self._too_few:
+                text = say("Set {count} on {when} all the same", count=count, when=when)
+            else:
+                text = say("Set {count} on {when}", count=count, when=when)
+            self.button.setText(text)
 
     def _ask(self) -> None:
         if self._one is not None and self._one.eggs and self._is_shown:

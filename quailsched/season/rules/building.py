@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from quailsched.farm.records import Person, Place
 from quailsched.farm.units import day_text, hours_text, names_text
-from quailsched.season.clash import Clash
+from quailsched.season.clash import Clash, tenth_below
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 from quailsched.words import say
@@ -86,7 +86,7 @@ def _give(start: date, days: int, hours_a_day: float, jobs: Sequence[_Job]) -> N
 
 def _clash(season: Season, job: _Job) -> Clash:
     place, need = job.place, job.place.work_hours
-    have = max(min(round(job.had, 1), round(need - 0.1, 1)), 0.0)  # never shown as the hours needed
+    have = max(tenth_below(job.had, need), 0.0)
     in_it_until = max(presence.end for presence in job.who)
     end = in_it_until if job.done is None else min(job.done, in_it_until)
     return Clash(

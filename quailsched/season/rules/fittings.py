@@ -94,7 +94,7 @@ def _on_heat(season: Season, piece: Slice) -> Slice:
 
 
 def water(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
-    """Less drinker edge than the birds need (figure drinker_cm each, at any age)."""
+    """Less drinker space than the birds need (figure drinker_cm each, at any age)."""
     if place.role.holds_eggs or place.drinker_cm is None:
         return
 
@@ -105,7 +105,7 @@ def water(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
 
 
 def feeder(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clash]:
-    """Less feeder edge than the birds need at their age (curve feeder_edge_cm)."""
+    """Less feeder space than the birds need at their age (curve feeder_edge_cm)."""
     if place.role.holds_eggs or place.feeder_cm is None:
         return
 
@@ -123,7 +123,7 @@ def feeder(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cl
 
 @lru_cache(maxsize=64)
 def _most_edge(kind: Kind) -> float:
-    """The feeder edge of a bird at the age that needs most, in cm."""
+    """The feeder space of a bird at the age that needs most, in cm."""
     return max(edge for _, edge in kind.curves["feeder_edge_cm"].points)
 
 
@@ -182,21 +182,21 @@ def _names(piece: Slice) -> str:
 _SHORT = {
     "water": (
         marked(
-            "{birds} of {names} need {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, "
+            "{birds} of {names} need {needed} of drinker space by {day}, {place} has {there}: about {over} too many, "
             "and the weaker ones go short."
         ),
         marked(
-            "{birds} of {names} needs {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, "
+            "{birds} of {names} needs {needed} of drinker space by {day}, {place} has {there}: about {over} too many, "
             "and the weaker ones go short."
         ),
     ),
     "feeder": (
         marked(
-            "{birds} of {names} need {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, "
+            "{birds} of {names} need {needed} of feeder space by {day}, {place} has {there}: about {over} too many, "
             "and the weaker ones go short."
         ),
         marked(
-            "{birds} of {names} needs {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, "
+            "{birds} of {names} needs {needed} of feeder space by {day}, {place} has {there}: about {over} too many, "
             "and the weaker ones go short."
         ),
     ),

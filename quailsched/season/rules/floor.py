@@ -22,7 +22,9 @@ def floor(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Cla
         over = birds_without_room(worst, worst.floor_cm2 - place.floor_cm2)
         need, have = two_areas_text(worst.floor_cm2, place.floor_cm2, units)
         sentence = say(
-            "{birds} need {need} by {day}, {place} has {have}: about {over} too many.",
+            "{birds} needs {need} by {day}, {place} has {have}: about {over} too many."
+            if worst.birds == 1
+            else "{birds} need {need} by {day}, {place} has {have}: about {over} too many.",
             birds=_birds_text(worst),
             need=need,
             day=day_text(worst.start),
@@ -61,8 +63,11 @@ def calm(season: Season, place: Place, slices: Sequence[Slice]) -> Iterator[Clas
         worst = min(run, key=lambda piece: piece.birds)
         area = area_text(place.floor_cm2, season.farm.settings.units)
         sentence = say(
-            "{birds} are too few to be calm in the {area} of {place}; from {least} on a group settles. Fewer startle "
-            "and fly up: give them less room, or low cover.",
+            "{birds} is too few to be calm in the {area} of {place}; from {least} on a group settles. Fewer startle "
+            "and fly up: give them less room, or low cover."
+            if worst.birds == 1
+            else "{birds} are too few to be calm in the {area} of {place}; from {least} on a group settles. Fewer "
+            "startle and fly up: give them less room, or low cover.",
             birds=_birds_text(worst),
             area=area,
             place=place.name,

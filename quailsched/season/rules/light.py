@@ -8,7 +8,7 @@ from datetime import timedelta
 from quailsched.farm.records import Batch, Part, Place
 from quailsched.farm.units import count_text, day_text, hours_text
 from quailsched.husbandry.daylight import daylight_between
-from quailsched.season.clash import Clash
+from quailsched.season.clash import Clash, tenth_below
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 from quailsched.words import say
@@ -69,7 +69,7 @@ def _clash(
         return
     darkest = min(range(start, end), key=lambda number: hours[number])
     worst = day_0 + timedelta(days=darkest)
-    have = max(min(round(hours[darkest], 1), round(need - 0.1, 1)), 0.0)  # never shown as the hours needed
+    have = max(tenth_below(hours[darkest], need), 0.0)
     is_latitude_known = season.farm.settings.latitude is not None
     yield Clash(
         kind="dark",

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from quailsched.farm.records import Batch
 from quailsched.farm.units import count_text, day_text, two_warmths_text
-from quailsched.season.clash import Clash
+from quailsched.season.clash import Clash, tenth_below
 from quailsched.season.nights import night_low_c
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
@@ -87,7 +87,7 @@ def _cold_runs(season: Season, place: str, presence: Presence) -> Iterator[Clash
         return
     birds = run.birds
     age = (first - batch.start).days - days.hatch
-    have = min(round(lows[worst], 1), round(limit - 0.1, 1))  # never shown as the limit itself
+    have = tenth_below(lows[worst], limit)
     low_text, limit_text = two_warmths_text(have, limit, season.farm.settings.units)
     yield Clash(
         kind="cold",

@@ -616,7 +616,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wieder getan: {label}.</translation>
   </message>
   <message>
-   <source>Drin&amp;ker edge</source>
+   <source>Drin&amp;ker space</source>
    <translation>&amp;Tränke</translation>
   </message>
   <message>
@@ -684,7 +684,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Februar</translation>
   </message>
   <message>
-   <source>Fee&amp;der edge</source>
+   <source>Fee&amp;der space</source>
    <translation>&amp;Fressplatz</translation>
   </message>
   <message>

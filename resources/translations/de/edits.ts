@@ -28,7 +28,7 @@
    <translation>Ändern: {what}</translation>
   </message>
   <message>
-   <source>Drinker edge of {place}</source>
+   <source>Drinker space of {place}</source>
    <translation>Tränkenbreite von {place}</translation>
   </message>
   <message>
@@ -36,7 +36,7 @@
    <translation>Versuch „{trial}“ verwerfen</translation>
   </message>
   <message>
-   <source>Feeder edge of {place}</source>
+   <source>Feeder space of {place}</source>
    <translation>Fressplatzbreite von {place}</translation>
   </message>
   <message>

@@ -364,7 +364,7 @@
    <translation>Lagertage der Eier</translation>
   </message>
   <message>
-   <source>drinker edge in cm</source>
+   <source>drinker space in cm</source>
    <translation>Tränkenbreite in cm</translation>
   </message>
   <message>
@@ -396,7 +396,7 @@
    <translation>Hof {name}</translation>
   </message>
   <message>
-   <source>feeder edge in cm</source>
+   <source>feeder space in cm</source>
    <translation>Fressplatzbreite in cm</translation>
   </message>
   <message>

@@ -172,7 +172,7 @@
    <translation>Tage mit Kieseln in der Tränke</translation>
   </message>
   <message>
-   <source>Drinker edge for each bird</source>
+   <source>Drinker space for each bird</source>
    <translation>Tränkenbreite je Vogel</translation>
   </message>
   <message>
@@ -188,7 +188,7 @@
    <translation>Futter am Tag für einen ausgewachsenen Vogel</translation>
   </message>
   <message>
-   <source>Feeder edge for each bird, by age</source>
+   <source>Feeder space for each bird, by age</source>
    <translation>Fressplatzbreite je Vogel nach Alter</translation>
   </message>
   <message>

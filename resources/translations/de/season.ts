@@ -236,19 +236,19 @@
    <translation>{birds} von {batch}: am {day} in {place} nur {hours} Lampenlicht; bei weniger als {need} legen sie weniger oder gar nicht mehr. Ohne die geografische Breite des Hofs zählt das Tageslicht nicht mit.</translation>
   </message>
   <message>
-   <source>{birds} of {names} need {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
+   <source>{birds} of {names} need {needed} of drinker space by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
    <translation>{birds} von {names} brauchen am {day} {needed} Tränkenbreite, {place} hat {there}: etwa {over} zu viel, und die schwächeren kommen zu kurz.</translation>
   </message>
   <message>
-   <source>{birds} of {names} need {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
+   <source>{birds} of {names} need {needed} of feeder space by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
    <translation>{birds} von {names} brauchen am {day} {needed} Fressplatzbreite, {place} hat {there}: etwa {over} zu viel, und die schwächeren kommen zu kurz.</translation>
   </message>
   <message>
-   <source>{birds} of {names} needs {needed} of drinker edge by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
+   <source>{birds} of {names} needs {needed} of drinker space by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
    <translation>{birds} von {names} braucht am {day} {needed} Tränkenbreite, {place} hat {there}: etwa {over} zu viel, und die schwächeren kommen zu kurz.</translation>
   </message>
   <message>
-   <source>{birds} of {names} needs {needed} of feeder edge by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
+   <source>{birds} of {names} needs {needed} of feeder space by {day}, {place} has {there}: about {over} too many, and the weaker ones go short.</source>
    <translation>{birds} von {names} braucht am {day} {needed} Fressplatzbreite, {place} hat {there}: etwa {over} zu viel, und die schwächeren kommen zu kurz.</translation>
   </message>
   <message>

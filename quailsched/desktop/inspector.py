@@ -145,7 +145,9 @@ class Inspector(QFrame):
             return
         still_open = len(open_clashes(farm, clashes))
         if still_open:
-            column.addWidget(label(f"{count_text(still_open, 'clash', 'clashes')} ahead", "clashHeading"))
+            column.addWidget(
+                label(say("{clashes} ahead", clashes=count_text(still_open, "clash", "clashes")), "clashHeading")
+            )
         else:
             column.addWidget(label(say("No clash ahead but accepted ones"), "quietHeading"))
         column.addWidget(label(say("Pick one to see why."), "soft"))

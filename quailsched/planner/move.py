@@ -12,8 +12,9 @@ from dataclasses import dataclass
 
 from quailsched.edits.change import Change
 from quailsched.farm.records import Batch, Farm, Part
+from quailsched.words import marked, say
 
-_WHO = {Part.ALL: "", Part.HENS: "the laying group of ", Part.COCKS: "the surplus cocks of "}
+_WHO = {Part.HENS: marked("the laying group of {batch}"), Part.COCKS: marked("the surplus cocks of {batch}")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,4 +63,4 @@ def on_all(farm: Farm, batch_id: str) -> object:
 
 def who_text(batch: Batch, part: Part) -> str:
     """ "Clover", "the laying group of Clover"."""
-    return f"{_WHO[part]}{batch.name}"
+    return say(_WHO[part], batch=batch.name) if part in _WHO else batch.name

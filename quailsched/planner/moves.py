@@ -22,6 +22,7 @@ from quailsched.planner.moves_of_people import person_moves
 from quailsched.planner.moves_of_places import fitting_moves, split_moves
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
+from quailsched.words import marked, number_text, say
 
 MOST_DAYS = 21  # a batch is moved by three weeks at most: further it is another plan
 _ON_ANY_DAY = ("young", "nowhere", "cocks", "overdue")  # a batch breaks these rules whenever it starts
@@ -43,31 +44,41 @@ def moves(season: Season, clash: Clash, today: date) -> Iterator[Move]:
 
 
 def _starts(batch: Batch, today: date) -> Iterator[Move]:
-    verb = "Set" if batch.origin.is_eggs else "Bring in"
     for days in range(1, MOST_DAYS + 1):
         for word, step in (("later", days), ("earlier", -days)):
             start = batch.start + timedelta(days=step)
             if start < today:
                 continue
-            sentence = (
-                f"{verb} {batch.name} {count_text(days, 'day')} {word}, on {day_text(start)}; "
-                "all of its days move along."
-            )
+            sentence = _start_text(batch, step, day_text(start))
             edit = partial(shift, batch_id=batch.id, days=step)
             yield Move(edit, f"start {batch.id} {word}", days, sentence, rests_on=partial(on_start, batch_id=batch.id))
 
 
+def _start_text(batch: Batch, step: int, day: str) -> str:
+    words = {"batch": batch.name, "days": count_text(abs(step), "day"), "day": day}
+    if batch.origin.is_eggs:
+        if step > 0:
+            return say("Set {batch} {days} later, on {day}; all of its days move along.", **words)
+        return say("Set {batch} {days} earlier, on {day}; all of its days move along.", **words)
+    if step > 0:
+        return say("Bring in {batch} {days} later, on {day}; all of its days move along.", **words)
+    return say("Bring in {batch} {days} earlier, on {day}; all of its days move along.", **words)
+
+
 def _fewer(season: Season, batch: Batch) -> Iterator[Move]:
-    what, come = ("eggs", "chick") if batch.origin.is_eggs else ("birds", "bird")
     first = batch.start + timedelta(days=max(season.days(batch).hatch, 0))
     for share in _FEWER:
         number = round(batch.number * share)
         if not 0 < number < batch.number:
             continue
         lost = season.birds(batch, first) - season.birds(replace(batch, number=number), first)
-        sentence = (
-            f"Take {number:,} {what} for {batch.name} instead of {batch.number:,}: {count_text(lost, come)} fewer."
-        )
+        words = {"batch": batch.name, "number": number_text(number), "old": number_text(batch.number)}
+        if batch.origin.is_eggs:
+            form = marked("Take {number} eggs for {batch} instead of {old}: {lost} fewer.")
+            sentence = say(form, lost=count_text(lost, "chick"), **words)
+        else:
+            form = marked("Take {number} birds for {batch} instead of {old}: {lost} fewer.")
+            sentence = say(form, lost=count_text(lost, "bird"), **words)
         edit = partial(set_number, batch_id=batch.id, number=number)
         rests_on = partial(on_number, batch_id=batch.id)
         yield Move(edit, f"fewer {batch.id}", lost * 0.5 + 1, sentence, rests_on=rests_on)
@@ -104,7 +115,12 @@ def _elsewhere(farm: Farm, batch: Batch, index: int) -> Iterator[Move]:
         fits = place.role.holds_eggs is here.role.holds_eggs and place.role.is_pen is here.role.is_pen
         if place.id != here.id and fits:
             who = who_text(batch, batch.stays[index].part)
-            sentence = f"Give {who} {place.name} instead of {here.name}; the days stay as they are."
+            sentence = say(
+                "Give {who} {new} instead of {old}; the days stay as they are.",
+                who=who,
+                new=place.name,
+                old=here.name,
+            )
             edit = partial(change_place, batch_id=batch.id, index=index, place_id=place.id)
             rests_on = partial(on_place, batch_id=batch.id, index=index)
             yield Move(edit, f"place {batch.id} {place.id}", 2, sentence, rests_on=rests_on)
@@ -122,7 +138,12 @@ def _ends(farm: Farm, batch: Batch, index: int, today: date) -> Iterator[Move]:
             day = batch.start + timedelta(days=stay.to_day + step)
             if day < today or stay.to_day + step <= stay.from_day:
                 continue
-            sentence = f"Take {who} out of {place} {count_text(days, 'day')} {word}, on {day_text(day)}."
+            words = {"who": who, "place": place, "days": count_text(days, "day"), "day": day_text(day)}
+            sentence = (
+                say("Take {who} out of {place} {days} later, on {day}.", **words)
+                if step > 0
+                else say("Take {who} out of {place} {days} earlier, on {day}.", **words)
+            )
             edit = partial(end_stay, batch_id=batch.id, index=index, to_day=stay.to_day + step)
             rests_on = partial(on_end, batch_id=batch.id, index=index)
             yield Move(edit, f"end {batch.id} {index} {word}", days + 0.5, sentence, rests_on=rests_on)
@@ -135,7 +156,12 @@ def _place(farm: Farm, clash: Clash, today: date) -> Iterator[Move]:
         yield from _shorter_clean_out(farm, place, clash)
     if clash.kind == "notready" and place.ready_on is not None and today < clash.first < place.ready_on:
         days = (place.ready_on - clash.first).days
-        sentence = f"Finish {place.name} {count_text(days, 'day')} sooner, by {day_text(clash.first)}."
+        sentence = say(
+            "Finish {place} {days} sooner, by {day}.",
+            place=place.name,
+            days=count_text(days, "day"),
+            day=day_text(clash.first),
+        )
         yield Move(partial(ready_on, place_id=place.id, day=clash.first), "build", days * 2, sentence)
 
 
@@ -145,6 +171,11 @@ def _shorter_clean_out(farm: Farm, place: Place, clash: Clash) -> Iterator[Move]
     least = max(int(kind.figures["clean_out_days"].low) for kind in kinds)
     days = int(clash.have)
     if least <= days < place.clean_out_days:
-        sentence = f"Clean out {place.name} in {count_text(days, 'day')} instead of {place.clean_out_days}, each time."
+        sentence = say(
+            "Clean out {place} in {days} instead of {old}, each time.",
+            place=place.name,
+            days=count_text(days, "day"),
+            old=place.clean_out_days,
+        )
         cost = 3 * (place.clean_out_days - days)
         yield Move(partial(clean_out, place_id=place.id, days=days), "clean", cost, sentence)

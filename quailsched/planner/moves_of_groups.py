@@ -14,8 +14,7 @@ from quailsched.planner.move import Move, on_all
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
-
-_VERBS = {Leaving.PROCESSED: "Process", Leaving.SOLD: "Sell"}
+from quailsched.words import marked, number_text, say
 
 
 def group_moves(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -> Iterator[Move]:
@@ -49,11 +48,22 @@ def _sold(season: Season, batch: Batch, leg: Leg, day: int) -> Iterator[Move]:
     birds = season.birds(batch, on, part)
     if not birds or day < days.dry:
         return
-    what = "chicks" if day < days.feathered else "started birds"
-    if day >= days.first_egg or part is not Part.ALL:
-        what = {Part.ALL: "birds", Part.HENS: "birds of the laying group", Part.COCKS: "surplus cocks"}[part]
-    age = count_text(day - days.hatch, "day")
-    sentence = f"Sell the {birds:,} {what} of {batch.name} by {day_text(on)}, at {age} old."
+    words = {
+        "number": number_text(birds),
+        "batch": batch.name,
+        "day": day_text(on),
+        "age": count_text(day - days.hatch, "day"),
+    }
+    if part is Part.HENS:
+        sentence = say("Sell the {number} birds of the laying group of {batch} by {day}, at {age} old.", **words)
+    elif part is Part.COCKS:
+        sentence = say("Sell the {number} surplus cocks of {batch} by {day}, at {age} old.", **words)
+    elif day >= days.first_egg:
+        sentence = say("Sell the {number} birds of {batch} by {day}, at {age} old.", **words)
+    elif day < days.feathered:
+        sentence = say("Sell the {number} chicks of {batch} by {day}, at {age} old.", **words)
+    else:
+        sentence = say("Sell the {number} started birds of {batch} by {day}, at {age} old.", **words)
     edit = partial(leave_on, batch_id=batch.id, part=part, day=day, leaving=Leaving.SOLD)
     if leg.end == day:
         edit = partial(leave_sold, batch_id=batch.id, index=leg.index)
@@ -75,9 +85,15 @@ def _leave(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) ->
     day = max(day, parted + 1)
     for extra, leaving in enumerate((Leaving.PROCESSED, Leaving.SOLD)):
         edit = partial(leave_on, batch_id=batch.id, part=part, day=day, leaving=leaving)
-        sentence = (
-            f"{_VERBS[leaving]} the {_group_text(clash.birds_over, part)} of {batch.name} on "
-            f"{day_text(batch.start + timedelta(days=day))}, at {count_text(day - hatch, 'day')} old."
+        form = marked("Process the {birds} of {batch} on {day}, at {age} old.")
+        if leaving is Leaving.SOLD:
+            form = marked("Sell the {birds} of {batch} on {day}, at {age} old.")
+        sentence = say(
+            form,
+            birds=_group_text(clash.birds_over, part),
+            batch=batch.name,
+            day=day_text(batch.start + timedelta(days=day)),
+            age=count_text(day - hatch, "day"),
         )
         rests_on = partial(on_all, batch_id=batch.id)
         yield Move(edit, f"leave {batch.id} {part}", 2 + extra / 2, sentence, rests_on=rests_on)
@@ -92,18 +108,25 @@ def _parted_to_leave(season: Season, batch: Batch, part: Part, clash: Clash, day
     for place_id in dict.fromkeys((meant, *together[-1:])):
         for extra, leaving in enumerate((Leaving.PROCESSED, Leaving.SOLD)):
             edit = partial(part_and_leave, batch_id=batch.id, part=part, day=day, leaving=leaving, place_id=place_id)
-            sentence = (
-                f"Part {batch.name} on {day_text(before)} and {_VERBS[leaving].lower()} the "
-                f"{_group_text(clash.birds_over, part)} out of {season.farm.place(place_id).name} on {day_text(on)}."
+            form = marked("Part {batch} on {day} and process the {birds} out of {place} on {next_day}.")
+            if leaving is Leaving.SOLD:
+                form = marked("Part {batch} on {day} and sell the {birds} out of {place} on {next_day}.")
+            sentence = say(
+                form,
+                batch=batch.name,
+                day=day_text(before),
+                birds=_group_text(clash.birds_over, part),
+                place=season.farm.place(place_id).name,
+                next_day=day_text(on),
             )
             rests_on = partial(on_all, batch_id=batch.id)
             yield Move(edit, f"leave {batch.id} {part}", 3 + extra / 2, sentence, rests_on=rests_on)
 
 
 def _group_text(birds: int, part: Part) -> str:
-    return (
-        count_text(birds, "surplus cock") if part is Part.COCKS else f"{count_text(birds, 'bird')} of the laying group"
-    )
+    if part is Part.COCKS:
+        return count_text(birds, "surplus cock")
+    return count_text(birds, "bird of the laying group", "birds of the laying group")
 
 
 def _parted(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -> Iterator[Move]:
@@ -120,11 +143,19 @@ def _parted(season: Season, batch: Batch, leg: Leg, clash: Clash, today: date) -
         if not pen.role.is_pen or pen.id == leg.stay.place_id:
             continue
         for extra, leaving in enumerate((Leaving.PROCESSED, Leaving.SOLD)):
-            then = "" if has_cocks else f", until they are {leaving} on {day_text(gone, on)}"
-            sentence = (
-                f"Part {batch.name} on {day_text(on)}: its {count_text(clash.birds_over, 'surplus cock')} go to "
-                f"{pen.name}{then}; the hens stay."
-            )
+            words = {
+                "batch": batch.name,
+                "day": day_text(on),
+                "cocks": count_text(clash.birds_over, "surplus cock"),
+                "pen": pen.name,
+            }
+            if has_cocks:
+                sentence = say("Part {batch} on {day}: its {cocks} go to {pen}; the hens stay.", **words)
+            else:
+                form = marked(
+                    "Part {batch} on {day}: its {cocks} go to {pen}, until they are {leaving} on {end}; the hens stay."
+                )
+                sentence = say(form, leaving=say(leaving), end=day_text(gone, on), **words)
             edit = partial(
                 part_cocks, batch_id=batch.id, index=leg.index, day=day, pen_id=pen.id, gone_on=gone_on, leaving=leaving
             )

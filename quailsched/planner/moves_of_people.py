@@ -12,6 +12,7 @@ from quailsched.farm.records import Farm, Person
 from quailsched.farm.units import day_text, hours_text, weekday_text
 from quailsched.planner.move import Move
 from quailsched.season.clash import Clash
+from quailsched.words import marked, say, value_text
 
 _LONGEST_TRIP_DAYS = 31  # who is away for longer lives elsewhere
 _MOST_HOURS_A_WEEK = 40.0
@@ -29,16 +30,17 @@ def person_moves(farm: Farm, clash: Clash, today: date) -> Iterator[Move]:
 def _hands(farm: Farm, day: date) -> Iterator[Move]:
     """Whether a person is able to do it is the checker's to say."""
     on = f"{weekday_text(day)} {day_text(day)}"
-    sentence = f"Ask somebody grown up to come on {on}; nobody else's days change."
+    sentence = say("Ask somebody grown up to come on {day}; nobody else's days change.", day=on)
     yield Move(partial(stand_in, day=day), "stand-in", 4, sentence)
     for person in farm.people:
         span = next((span for span in person.away if span.holds(day)), None)
         if span is None or (span.end - span.start).days > _LONGEST_TRIP_DAYS:
             continue
         reason = f" ({span.reason})" if span.reason else ""
-        sentence = f"{person.name} stays at home on {on} and is away only on the other days{reason}."
+        words = {"person": person.name, "day": on, "reason": reason}
+        sentence = say("{person} stays at home on {day} and is away only on the other days{reason}.", **words)
         if (span.end - span.start).days == 1:
-            sentence = f"{person.name} stays at home on {on} after all{reason}."
+            sentence = say("{person} stays at home on {day} after all{reason}.", **words)
         yield Move(partial(home_on, person_id=person.id, day=day), f"home {person.id}", 5, sentence)
 
 
@@ -59,11 +61,16 @@ def _builds_more(farm: Farm, person: Person, clash: Clash, today: date) -> Itera
         hours = math.ceil((person.build_hours + more) * 2) / 2
         if hours > _MOST_HOURS_A_WEEK:
             return
-        instead = f" instead of {person.build_hours:g}" if person.build_hours else ""
-        sentence = (
-            f"{person.name} builds {hours_text(hours)} a week{instead}, until {place.name} is done by "
-            f"{day_text(clash.first)}."
-        )
+        words = {
+            "person": person.name,
+            "hours": hours_text(hours),
+            "place": place.name,
+            "day": day_text(clash.first),
+        }
+        sentence = say("{person} builds {hours} a week, until {place} is done by {day}.", **words)
+        if person.build_hours:
+            form = marked("{person} builds {hours} a week instead of {old}, until {place} is done by {day}.")
+            sentence = say(form, old=value_text(person.build_hours), **words)
         cost = 1 + (hours - person.build_hours) / 2
         edit = partial(build_for, person_id=person.id, hours_a_week=hours)
         yield Move(edit, f"build {person.id}", cost, sentence)

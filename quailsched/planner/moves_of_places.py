@@ -16,13 +16,14 @@ from quailsched.planner.move import Move, on_all
 from quailsched.season.clash import Clash
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
+from quailsched.words import marked, number_text, say
 
 _OF_NUMBERS = ("eggs", "floor", "crowd", "heat", "water", "feeder")  # clashes that fewer in one place can remove
 _EDGE_STEP_CM = 10
 _WHAT = {
-    Part.ALL: ("bird", ""),
-    Part.HENS: ("bird of the laying group", "birds of the laying group"),
-    Part.COCKS: ("surplus cock", ""),
+    Part.ALL: (marked("bird"), marked("birds")),
+    Part.HENS: (marked("bird of the laying group"), marked("birds of the laying group")),
+    Part.COCKS: (marked("surplus cock"), marked("surplus cocks")),
 }
 
 
@@ -68,14 +69,20 @@ def _split(season: Season, batch: Batch, leg: Leg, place: Place, number: int, da
     on = batch.start + timedelta(days=day)
     here = season.farm.place(leg.stay.place_id).name
     if place.role.holds_eggs:
-        of = f"{number:,} of its {count_text(batch.number, 'egg')}"
+        of = say("{number} of its {eggs}", number=number_text(number), eggs=count_text(batch.number, "egg"))
     else:
         run = leg.run_on(day)
         birds = run.birds if run else 0
-        of = f"about {round(birds * number / batch.number):,} of its {count_text(birds, *_WHAT[leg.stay.part])}"
-    sentence = (
-        f"Split {batch.name}: {of} go to {place.name} instead of {here} on {day_text(on)}, "
-        f"as “{part_name(season.farm, batch)}”."
+        many = count_text(birds, *_WHAT[leg.stay.part])
+        of = say("about {number} of its {birds}", number=number_text(round(birds * number / batch.number)), birds=many)
+    sentence = say(
+        "Split {batch}: {number} go to {new} instead of {old} on {day}, as “{name}”.",
+        batch=batch.name,
+        number=of,
+        new=place.name,
+        old=here,
+        day=day_text(on),
+        name=part_name(season.farm, batch),
     )
     edit = partial(split_batch, batch_id=batch.id, number=number, index=leg.index, from_day=day, place_id=place.id)
     cost = 4 + number / batch.number + extra / 2
@@ -98,7 +105,13 @@ def _more_heat(farm: Farm, place: Place, have: int, clash: Clash) -> Move:
     kinds = (kind_in(farm, farm.batch(batch_id).kind) for batch_id in clash.batch_ids)
     sources = math.ceil(clash.need / min(kind.value("heat_source_chicks") for kind in kinds))
     more = max(sources - have, 1)
-    sentence = f"Put {count_text(more, 'more heat source')} into {place.name}: {have + more} instead of {have}."
+    sentence = say(
+        "Put {sources} into {place}: {new} instead of {old}.",
+        sources=count_text(more, "more heat source"),
+        place=place.name,
+        new=have + more,
+        old=have,
+    )
     return Move(partial(fit_heat, place_id=place.id, sources=have + more), "fit heat", 1 + more, sentence)
 
 
@@ -107,14 +120,19 @@ def _more_edge(farm: Farm, place: Place, clash: Clash) -> Move:
     more = math.ceil((clash.need - clash.have) / _EDGE_STEP_CM) * _EDGE_STEP_CM
     edge = round(clash.have) + more
     units = farm.settings.units
-    sentence = (
-        f"Put {length_text(more, units)} more of {what} space into {place.name}: {length_text(edge, units)} in all."
-    )
+    form = marked("Put {length} more of drinker space into {place}: {whole} in all.")
+    if clash.kind == "feeder":
+        form = marked("Put {length} more of feeder space into {place}: {whole} in all.")
+    sentence = say(form, length=length_text(more, units), place=place.name, whole=length_text(edge, units))
     return Move(partial(fit, place_id=place.id, edge_cm=edge), f"fit {what}", 2, sentence)
 
 
 def _more_light(farm: Farm, place: Place, clash: Clash) -> Move:
     kinds = (kind_in(farm, farm.batch(batch_id).kind) for batch_id in clash.batch_ids)
     hours = max(clash.need, *(kind.value("light_hours") for kind in kinds))
-    sentence = f"Let lamps in {place.name} fill the day up to {hours_text(hours)} of light, every day of the year."
+    sentence = say(
+        "Let lamps in {place} fill the day up to {hours} of light, every day of the year.",
+        place=place.name,
+        hours=hours_text(hours),
+    )
     return Move(partial(fit_lamps, place_id=place.id, hours_a_day=hours), "fit lamps", 3, sentence)

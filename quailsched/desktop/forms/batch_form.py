@@ -46,7 +46,7 @@ class BatchForm(RecordForm):
         self.name = name_field(shown.name)
         self.kind = QComboBox()
         for kind in handbook().values():
-            self.kind.addItem(kind.name, kind.id)
+            self.kind.addItem(say(kind.name), kind.id)
         self.kind.setCurrentIndex(list(handbook()).index(shown.kind))
         self.origin = QComboBox()
         self.origin.addItems([say(words) for words in _ORIGIN_WORDS.values()])

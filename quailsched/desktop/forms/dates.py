@@ -93,7 +93,7 @@ def days_field(days: int, most: int) -> QSpinBox:
     field = QSpinBox(maximum=most, value=days)
 
     def name_unit(number: int) -> None:
-        field.setSuffix(" day" if number == 1 else " days")
+        field.setSuffix(say(" day") if number == 1 else say(" days"))
 
     field.valueChanged.connect(name_unit)
     name_unit(days)
@@ -142,7 +142,7 @@ class SpansField(QWidget):
         row = QHBoxLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         first, last, reason = day_field(span.start), day_field(span.last_day), QLineEdit(span.reason)
-        reason.setPlaceholderText("why")
+        reason.setPlaceholderText(say("why"))
         reason.setMinimumWidth(reason.fontMetrics().averageCharWidth() * 12)
         remove = button(say("Remove"), lambda: self._remove(entry))
         entry: _Row = (line, first, last, reason, remove)

@@ -27,15 +27,15 @@ class FigureForm(RecordForm):
     def __init__(self, parent: QWidget | None, opened: OpenFarm, kind_id: str, key: str) -> None:
         kind = handbook()[kind_id]
         published = kind.figures.get(key) or kind.curves[key]
-        super().__init__(parent, opened, f"{published.label}, {kind.name}")
+        super().__init__(parent, opened, f"{say(published.label)}, {say(kind.name)}")
         self._key, self._kind_id = key, kind_id
         self._choice = next((c for c in opened.farm.choices if (c.kind, c.key) == (kind_id, key)), None)
         self._is_curve = isinstance(published, Curve)
-        heading = label(f"{published.label}, {kind.name}", "strong")
+        heading = label(f"{say(published.label)}, {say(kind.name)}", "strong")
         heading.setWordWrap(True)
         self.add_line(heading)
         self.add_field("published", say("Published"), _words(_published_text(published)))
-        self.add_field("source", say("Source"), _words(f"{published.source_text} – {published.confidence.value}"))
+        self.add_field("source", say("Source"), _words(f"{published.source_text} – {say(published.confidence.value)}"))
         if published.note:
             self.add_field("note", say("Note"), _words(published.note))
         self._add_own(published)

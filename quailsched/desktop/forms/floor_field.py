@@ -41,7 +41,7 @@ class FloorField(QWidget):
         row.addWidget(self.area, 1)
         row.addWidget(QLabel(say("or wide")))
         row.addWidget(self.wide)
-        row.addWidget(QLabel("long"))
+        row.addWidget(QLabel(say("long")))
         row.addWidget(self.long)
         self.setFocusProxy(self.area)
         for side in (self.wide, self.long):

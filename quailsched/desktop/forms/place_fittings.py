@@ -91,7 +91,7 @@ class WorkField(QWidget):
     def __init__(self, shown: Place, today: date) -> None:
         super().__init__()
         self._before, self._today = shown, today
-        self.hours = NumberField(0, MOST_WORK_HOURS, 1, " hours")
+        self.hours = NumberField(0, MOST_WORK_HOURS, 1, say(" hours"))
         self.hours.setValue(shown.work_hours)
         self.day = day_field(shown.work_from or today)
         self.day.setAccessibleName(say("Work counted on"))

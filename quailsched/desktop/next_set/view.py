@@ -53,7 +53,7 @@ class NextSetView(QWidget):
         self._too_few = ""  # the clash that the chosen number makes
         self.kind = QComboBox()
         for kind in handbook().values():
-            self.kind.addItem(kind.name, kind.id)
+            self.kind.addItem(say(kind.name), kind.id)
         self.kind.setAccessibleName(say("Kind"))
         self.landscape = Landscape()
         self.state = label("", "soft")

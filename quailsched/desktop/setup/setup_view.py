@@ -43,7 +43,7 @@ class SetupView(QWidget):
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("Kind"))
         for kind in handbook().values():
-            self.kind.addItem(kind.name, kind.id)
+            self.kind.addItem(say(kind.name), kind.id)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         for table, page in zip(TABLES, self.pages, strict=True):

@@ -8,8 +8,16 @@
    <translation> Ab {count} ist eine Gruppe darin ruhig.</translation>
   </message>
   <message>
-   <source> The details are in {path}.</source>
-   <translation> Einzelheiten stehen in {path}.</translation>
+   <source> day</source>
+   <translation> Tag</translation>
+  </message>
+  <message>
+   <source> days</source>
+   <translation> Tage</translation>
+  </message>
+  <message>
+   <source> hours</source>
+   <translation> Stunden</translation>
   </message>
   <message>
    <source> hours a day</source>
@@ -1260,6 +1268,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{count} einlegen am {when}</translation>
   </message>
   <message>
+   <source>Set {count} on {when} all the same</source>
+   <translation>Trotzdem {count} einlegen am {when}</translation>
+  </message>
+  <message>
    <source>Setter: turns eggs until lockdown</source>
    <translation>Vorbrüter: wendet Eier bis zum Umlegen</translation>
   </message>
@@ -1272,12 +1284,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{name} zeigen</translation>
   </message>
   <message>
-   <source>Somebody who does chores</source>
-   <translation>Jemand, der Aufgaben erledigt</translation>
+   <source>So few would clash</source>
+   <translation>So wenige gäben einen Engpass</translation>
   </message>
   <message>
-   <source>Something went wrong inside the program; what was saved stays saved.{where}</source>
-   <translation>Im Programm ist etwas schiefgegangen; was gespeichert war, bleibt gespeichert.{where}</translation>
+   <source>Somebody who does chores</source>
+   <translation>Jemand, der Aufgaben erledigt</translation>
   </message>
   <message>
    <source>Source</source>
@@ -1732,6 +1744,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Umlegen am {day}</translation>
   </message>
   <message>
+   <source>long</source>
+   <translation>lang</translation>
+  </message>
+  <message>
    <source>metres, grams, °C</source>
    <translation>Meter, Gramm, °C</translation>
   </message>
@@ -1906,6 +1922,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>who</source>
    <translation>wer</translation>
+  </message>
+  <message>
+   <source>why</source>
+   <translation>warum</translation>
   </message>
   <message>
    <source>yesterday</source>

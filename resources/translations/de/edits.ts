@@ -144,10 +144,6 @@
    <translation>nicht mehr hinnehmen</translation>
   </message>
   <message>
-   <source>the JSON text of a record is accepted</source>
-   <translation>angenommen wird der JSON-Text eines Datensatzes</translation>
-  </message>
-  <message>
    <source>the clash ({reason})</source>
    <translation>Engpass ({reason})</translation>
   </message>

@@ -632,6 +632,10 @@
    <translation>Text aus Zeichen, die in eine Datei geschrieben werden können</translation>
   </message>
   <message>
+   <source>the JSON text of a record is accepted</source>
+   <translation>angenommen wird der JSON-Text eines Datensatzes</translation>
+  </message>
+  <message>
    <source>the JSON text of a record with this id is needed</source>
    <translation>nötig ist der JSON-Text eines Datensatzes mit dieser Kennung</translation>
   </message>

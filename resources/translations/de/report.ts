@@ -76,6 +76,10 @@
    <translation>Vorsicht: {caution}</translation>
   </message>
   <message>
+   <source>Changed in both – {sentence}</source>
+   <translation>In beiden geändert – {sentence}</translation>
+  </message>
+  <message>
    <source>Chicks expected</source>
    <translation>Erwartete Küken</translation>
   </message>
@@ -232,11 +236,11 @@
    <translation>Zu wenige Vögel in {place}</translation>
   </message>
   <message>
-   <source>Too little drinker edge in {place}</source>
+   <source>Too little drinker space in {place}</source>
    <translation>Zu kurze Tränke in {place}</translation>
   </message>
   <message>
-   <source>Too little feeder edge in {place}</source>
+   <source>Too little feeder space in {place}</source>
    <translation>Zu wenig Fressplatz in {place}</translation>
   </message>
   <message>
@@ -380,7 +384,7 @@
    <translation>bleibt nicht in {place} bis zum Ende</translation>
   </message>
   <message>
-   <source>drinker edge</source>
+   <source>drinker space</source>
    <translation>Tränke</translation>
   </message>
   <message>
@@ -392,8 +396,16 @@
    <translation>zu alte Eier</translation>
   </message>
   <message>
-   <source>feeder edge</source>
+   <source>entry</source>
+   <translation>Eintrag</translation>
+  </message>
+  <message>
+   <source>feeder space</source>
    <translation>Fressplatz</translation>
+  </message>
+  <message>
+   <source>first day</source>
+   <translation>erster Tag</translation>
   </message>
   <message>
    <source>free from {day}</source>
@@ -460,6 +472,10 @@
    <translation>Notiz</translation>
   </message>
   <message>
+   <source>number</source>
+   <translation>Zahl</translation>
+  </message>
+  <message>
    <source>oldest egg stored in days</source>
    <translation>ältestes Ei gelagert in Tagen</translation>
   </message>
@@ -502,6 +518,10 @@
   <message>
    <source>role</source>
    <translation>Aufgabe des Platzes</translation>
+  </message>
+  <message>
+   <source>route</source>
+   <translation>Weg</translation>
   </message>
   <message>
    <source>season {year}</source>
@@ -556,11 +576,11 @@
    <translation>zu wenige Vögel, um ruhig zu sein</translation>
   </message>
   <message>
-   <source>too little drinker edge</source>
+   <source>too little drinker space</source>
    <translation>zu kurze Tränke</translation>
   </message>
   <message>
-   <source>too little feeder edge</source>
+   <source>too little feeder space</source>
    <translation>zu wenig Fressplatz</translation>
   </message>
   <message>
@@ -714,6 +734,18 @@
   <message>
    <source>{record} gone</source>
    <translation>{record} weg</translation>
+  </message>
+  <message>
+   <source>{record}: the plan has another {fields} by now; kept, the trial brings its own.</source>
+   <translation>{record}: Im Plan ist inzwischen anders: {fields}; übernommen bringt der Versuch Eigenes.</translation>
+  </message>
+  <message>
+   <source>{record}: the plan has changed it by now; kept, the trial takes it away.</source>
+   <translation>{record}: Der Plan hat es inzwischen geändert; übernommen entfernt der Versuch es.</translation>
+  </message>
+  <message>
+   <source>{record}: the plan has taken it away by now; kept, the trial brings it back.</source>
+   <translation>{record}: Der Plan hat es inzwischen entfernt; übernommen bringt der Versuch es zurück.</translation>
   </message>
   <message>
    <source>{tried} each leaves some of it. Change the plan by hand, or add room.</source>

@@ -200,8 +200,16 @@
    <translation>{birds} Vögel von {names} zusammen in {place} sind am {day} mehr als {most}: Bei Schreck häufen sie sich aufeinander. Ecken ausfüllen, niedrige Deckung unter ein hohes Dach stellen oder sie trennen.</translation>
   </message>
   <message>
+   <source>{birds} is too few to be calm in the {area} of {place}; from {least} on a group settles. Fewer startle and fly up: give them less room, or low cover.</source>
+   <translation>{birds} sind zu wenige, um auf den {area} von {place} ruhig zu sein; ab {least} beruhigt sich eine Gruppe. Weniger erschrecken und fliegen auf: weniger Raum geben oder niedrige Deckung.</translation>
+  </message>
+  <message>
    <source>{birds} need {need} by {day}, {place} has {have}: about {over} too many.</source>
    <translation>{birds} brauchen am {day} {need}, {place} hat {have}: etwa {over} zu viel.</translation>
+  </message>
+  <message>
+   <source>{birds} needs {need} by {day}, {place} has {have}: about {over} too many.</source>
+   <translation>{birds} brauchen bis {day} {need}, {place} hat {have}: etwa {over} zu viel.</translation>
   </message>
   <message>
    <source>{birds} of the laying group of {batch} should be gone by {day}, at {age} old, but stay in {place} until {until}: their lay falls off, and they go on eating.</source>

@@ -11,6 +11,7 @@ from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
 from quailsched.season.severity import Severity, acceptances_of, open_clashes, severity_of
 from quailsched.session.farms import new_id
+from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
@@ -42,9 +43,10 @@ class ClashCommands:
         window, clash = self._window, self._window.season.picked.clash
         window.show_season()
         if clash is None:
-            window.say("Pick a clash first: F3 goes to the next one.")
+            window.say(say("Pick a clash first: F3 goes to the next one."))
         elif severity_of(clash.kind) is Severity.STOPS:
-            window.say(f"{title_of(window.opened.farm, clash)}: this stops the plan, so it cannot be accepted.")
+            title = title_of(window.opened.farm, clash)
+            window.say(say("{clash}: this stops the plan, so it cannot be accepted.", clash=title))
         else:
             window.season.inspector.begin_accepting()
 

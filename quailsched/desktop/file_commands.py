@@ -51,7 +51,12 @@ class FileCommands:
         count = give_calendar(self._window.opened, path, self._window.today)
         of_plan = "" if self._window.opened.trial is None else say(" of the plan, not of the trial,")
         self._window.say(
-            f"{count} chores{of_plan} are in {path.name}. Write it again after changes: entries are brought up to date."
+            say(
+                "{number} chores{of_plan} are in {file}. Write it again after changes: entries are brought up to date.",
+                number=count,
+                of_plan=of_plan,
+                file=path.name,
+            )
         )
 
     def export_document(self) -> None:

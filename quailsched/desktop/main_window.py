@@ -145,7 +145,8 @@ class MainWindow(QMainWindow):
         self.refresh()
         self.season.canvas.fit()
         remember(last_farm=str(opened.file.path.absolute()))
-        self.say(f"{opened.farm.settings.name} is kept in {opened.file.path}. Every change is saved at once.")
+        name, path = opened.farm.settings.name, opened.file.path
+        self.say(say("{farm} is kept in {path}. Every change is saved at once.", farm=name, path=path))
 
     def refresh(self) -> None:
         """Show the farm as it is now."""
@@ -217,7 +218,7 @@ class MainWindow(QMainWindow):
         self.show_season()
         for ghost in self.next_set.ghosts()[:1]:
             self.season.canvas.go_to(ghost.band.start)
-        self.say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.")
+        self.say(say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it."))
 
     def show_season(self) -> None:
         self.show_view(SEASON)

@@ -16,6 +16,7 @@ from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile
 from quailsched.store.journal import Entry
+from quailsched.words import say
 
 
 def utc_now() -> datetime:
@@ -104,7 +105,9 @@ class OpenFarm:
         """Look at a trial from now on, or at the plan (None). Raises KeyError for an unknown trial."""
         if trial_id == self.trial_id:
             return
-        label = "the plan" if trial_id is None else f"the trial “{trial_in(self.plan, trial_id).name}”"
+        label = (
+            say("the plan") if trial_id is None else say("the trial “{name}”", name=trial_in(self.plan, trial_id).name)
+        )
         self.trial_id = trial_id
         self._forget("_fitted")
         self._call(Notice(frozenset(), "look", label))

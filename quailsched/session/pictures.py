@@ -9,6 +9,7 @@ from pathlib import Path
 from quailsched.session.replacing import PICTURE, require_replaceable
 from quailsched.store.errors import told_as_store_error
 from quailsched.store.new_files import passing_name, write_synced
+from quailsched.words import say
 
 
 def give_picture(path: Path, data: bytes) -> None:
@@ -17,7 +18,7 @@ def give_picture(path: Path, data: bytes) -> None:
     Raises StoreError, also where ``path`` holds a file that this program has not made; what was there stays then.
     """
     require_replaceable(path, PICTURE)
-    with told_as_store_error(path, "cannot be written"):
+    with told_as_store_error(path, say("cannot be written")):
         target = Path(os.path.realpath(path))
         beside = passing_name(target)
         try:

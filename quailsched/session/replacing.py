@@ -8,6 +8,7 @@ from typing import Final, NamedTuple
 
 from quailsched.session.faults import StoreError
 from quailsched.store.document import FORMAT
+from quailsched.words import marked, say
 
 
 class Sort(NamedTuple):
@@ -19,10 +20,10 @@ class Sort(NamedTuple):
 
 CALENDAR: Final = Sort("calendar", re.compile(rb"\s*BEGIN:VCALENDAR"))
 # Export writes the format first. Another JSON file may be somebody's only copy of something.
-DOCUMENT: Final = Sort("exported farm", re.compile(rb'\s*\{\s*"format"\s*:\s*"%s"' % FORMAT.encode()))
+DOCUMENT: Final = Sort(marked("exported farm"), re.compile(rb'\s*\{\s*"format"\s*:\s*"%s"' % FORMAT.encode()))
 # Another PDF or picture may be somebody's only copy. A PDF names its maker in two bytes a letter.
 PICTURE: Final = Sort(
-    "page or picture by Quailsched",
+    marked("page or picture by Quailsched"),
     re.compile(
         rb"(%PDF-|\x89PNG|<\?xml).*(Quailsched|" + re.escape("Quailsched".encode("utf-16-be")) + rb")", re.DOTALL
     ),
@@ -37,16 +38,20 @@ def require_replaceable(path: Path, sort: Sort) -> None:
     """
     try:
         if path.is_dir():
-            raise StoreError(f"{path} cannot be written: it is a folder.")
+            raise StoreError(say("{path} cannot be written: it is a folder.", path=path))
         if not path.exists():
             return
         if not path.is_file():  # a device would be replaced by a plain file
-            raise StoreError(f"{path} cannot be written: it is no plain file.")
+            raise StoreError(say("{path} cannot be written: it is no plain file.", path=path))
         with path.open("rb") as file:
             start = file.read(_ENOUGH_BYTES)
     except (OSError, ValueError):
         return
     if start and not sort.beginning.match(start):
         raise StoreError(
-            f"{path.name} is there already, is no {sort.words}, and was left as it is; another file name is accepted."
+            say(
+                "{path} is there already, is no {words}, and was left as it is; another file name is accepted.",
+                path=path.name,
+                words=say(sort.words),
+            )
         )

@@ -6,6 +6,7 @@ from quailsched.edits import trials
 from quailsched.farm.records import Farm
 from quailsched.session.farms import new_id
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import say
 
 
 def start(opened: OpenFarm, name: str) -> str:
@@ -36,4 +37,4 @@ def drop(opened: OpenFarm, trial_id: str) -> None:
 def free_name(farm: Farm) -> str:
     """ "Trial 1", or the first number that is free."""
     taken = {trial.name.strip().casefold() for trial in farm.trials}
-    return next(f"Trial {n}" for n in range(1, len(taken) + 2) if f"trial {n}" not in taken)
+    return next(say("Trial {n}", n=n) for n in range(1, len(taken) + 2) if f"trial {n}" not in taken)

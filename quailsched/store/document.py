@@ -19,6 +19,7 @@ from quailsched.farm.versions import VERSION, came_with, is_version
 from quailsched.store.json_text import plain_from_text
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.sections import ReadRecord, identity_faults, meaning_faults, read_all, read_one
+from quailsched.words import say
 
 FORMAT: Final = "quailsched farm"
 SECTIONS: Final[Mapping[str, type]] = {
@@ -92,24 +93,40 @@ def _top_level(plain: object, faults: list[Fault]) -> dict[str, Any]:
     """
     if not isinstance(plain, dict) or plain.get("format") != FORMAT:
         found = plain.get("format", MISSING) if isinstance(plain, dict) else plain
-        where = "document, format" if isinstance(plain, dict) else "document"
-        raise FarmError([Fault(where, shown(found), f"an exported farm, with format “{FORMAT}”, is accepted")])
+        where = say("document, format") if isinstance(plain, dict) else "document"
+        raise FarmError(
+            [Fault(where, shown(found), say("an exported farm, with format “{FORMAT}”, is accepted", FORMAT=FORMAT))]
+        )
     version = plain.get("version", MISSING)
     if not is_version(version):
         is_newer = type(version) is int and version > VERSION
-        why = "it was exported by a newer Quailsched; this one reads" if is_newer else "this Quailsched reads"
-        raise FarmError([Fault("document, version", shown(version), f"{why} versions 1 to {VERSION}")])
+        why = say("it was exported by a newer Quailsched; this one reads") if is_newer else say("this Quailsched reads")
+        raise FarmError(
+            [
+                Fault(
+                    say("document, version"),
+                    shown(version),
+                    say("{why} versions 1 to {VERSION}", why=why, VERSION=VERSION),
+                )
+            ]
+        )
     for name in plain:
         if name not in _TOP:
-            accepted = f"there is no such field here, only {', '.join(_TOP)}"
+            accepted = say("there is no such field here, only {join}", join=", ".join(_TOP))
             faults.append(fault_at(("document", str(shown(name))), plain[name], accepted))
     if "farm" not in plain:
-        faults.append(Fault("document, farm", MISSING, "the farm's own fields are needed"))
+        faults.append(Fault(say("document, farm"), MISSING, say("the farm's own fields are needed")))
     usable = {name: plain[name] for name in _TOP if name in plain}
     for name, cls in SECTIONS.items():
         items = plain.get(name, [] if came_with(cls) > version else MISSING)
         if not isinstance(items, list):
-            faults.append(Fault(f"document, {name}", shown(items), "a list in square brackets is needed, [] for none"))
+            faults.append(
+                Fault(
+                    say("document, {name}", name=name),
+                    shown(items),
+                    say("a list in square brackets is needed, [] for none"),
+                )
+            )
             usable.pop(name, None)
     return usable
 
@@ -118,13 +135,27 @@ def _published(items: Sequence[Any], faults: list[Fault], version: int) -> tuple
     entries = []
     seen: set[str] = set()
     for place, item in enumerate(items, 1):
-        words = f"published, item {place}"
+        words = say("published, item {place}", place=place)
         reading = read_record(Published, item, (words,), faults, version)
         entry = reading.record
         if "uid" not in reading.broken and entry.uid in seen:
-            faults.append(Fault(f"{words}, uid", entry.uid, "an entry has it already, each needs its own", "uid"))
+            faults.append(
+                Fault(
+                    say("{words}, uid", words=words),
+                    entry.uid,
+                    say("an entry has it already, each needs its own"),
+                    "uid",
+                )
+            )
         if entry.sequence < 0:
-            faults.append(Fault(f"{words}, sequence", entry.sequence, "a number from 0 is accepted", "sequence"))
+            faults.append(
+                Fault(
+                    say("{words}, sequence", words=words),
+                    entry.sequence,
+                    say("a number from 0 is accepted"),
+                    "sequence",
+                )
+            )
         seen.add(entry.uid)
         entries.append(entry)
     return tuple(entries)

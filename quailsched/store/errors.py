@@ -10,27 +10,28 @@ from pathlib import Path
 from typing import Final
 
 from quailsched.farm.faults import FarmError
+from quailsched.words import marked, say
 
 _OF_SQLITE: Final = {
-    sqlite3.SQLITE_FULL: "the disk is full",
-    sqlite3.SQLITE_READONLY: "the file or its folder may not be written to",
-    sqlite3.SQLITE_BUSY: "another program is writing to it; try again when that has finished",
-    sqlite3.SQLITE_LOCKED: "another program is writing to it; try again when that has finished",
-    sqlite3.SQLITE_CANTOPEN: "it cannot be opened; it may have been moved or its folder may not be written to",
-    sqlite3.SQLITE_IOERR: "the disk does not read or write as it should, or is full",
-    sqlite3.SQLITE_CORRUPT: "the file is damaged",
-    sqlite3.SQLITE_NOTADB: "the file is damaged",
+    sqlite3.SQLITE_FULL: marked("the disk is full"),
+    sqlite3.SQLITE_READONLY: marked("the file or its folder may not be written to"),
+    sqlite3.SQLITE_BUSY: marked("another program is writing to it; try again when that has finished"),
+    sqlite3.SQLITE_LOCKED: marked("another program is writing to it; try again when that has finished"),
+    sqlite3.SQLITE_CANTOPEN: marked("it cannot be opened; it may have been moved or its folder may not be written to"),
+    sqlite3.SQLITE_IOERR: marked("the disk does not read or write as it should, or is full"),
+    sqlite3.SQLITE_CORRUPT: marked("the file is damaged"),
+    sqlite3.SQLITE_NOTADB: marked("the file is damaged"),
 }
 _OF_SYSTEM: Final = {
-    errno.ENOSPC: "the disk is full",
-    errno.EDQUOT: "the disk quota is used up",
-    errno.EACCES: "the file or its folder may not be read or written to",
-    errno.EPERM: "the file or its folder may not be read or written to",
-    errno.EROFS: "the disk may not be written to",
-    errno.ENOENT: "there is no such file or folder",
-    errno.ENOTDIR: "its folder is not a folder",
-    errno.EISDIR: "it is a folder",
-    errno.ENAMETOOLONG: "the name is too long",
+    errno.ENOSPC: marked("the disk is full"),
+    errno.EDQUOT: marked("the disk quota is used up"),
+    errno.EACCES: marked("the file or its folder may not be read or written to"),
+    errno.EPERM: marked("the file or its folder may not be read or written to"),
+    errno.EROFS: marked("the disk may not be written to"),
+    errno.ENOENT: marked("there is no such file or folder"),
+    errno.ENOTDIR: marked("its folder is not a folder"),
+    errno.EISDIR: marked("it is a folder"),
+    errno.ENAMETOOLONG: marked("the name is too long"),
 }
 _KNOWN: Final = (sqlite3.Error, OSError, ValueError, OverflowError, FarmError)
 
@@ -45,9 +46,9 @@ def reason_of(error: BaseException) -> str:
     if isinstance(cause, sqlite3.Error):
         code = getattr(cause, "sqlite_errorcode", None)
         if code is not None and code & 0xFF in _OF_SQLITE:
-            return _OF_SQLITE[code & 0xFF]
+            return say(_OF_SQLITE[code & 0xFF])
     if isinstance(cause, OSError) and cause.errno in _OF_SYSTEM:
-        return _OF_SYSTEM[cause.errno]
+        return say(_OF_SYSTEM[cause.errno])
     return " ".join(str(cause).split()) or type(cause).__name__
 
 

@@ -18,6 +18,7 @@ from quailsched.store.journal import Entry, Step, joined
 from quailsched.store.new_files import give_name, passing_name, settle_folder
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.reading import Contents, contents_of, published_in
+from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.store.writing import Transaction, Writer
@@ -36,7 +37,7 @@ class FarmFile:
         """A new file that holds ``farm``. Raises StoreError, and leaves nothing, if it cannot be made."""
         path = Path(path)
         entries = [published_of(entry) for entry in published]
-        with told_as_store_error(path, "cannot be made"):
+        with told_as_store_error(path, say("cannot be made")):
             if os.path.lexists(path):
                 raise StoreError(_is_there(path))
             _make(path, farm, entries)
@@ -86,14 +87,14 @@ class FarmFile:
     def undo(self) -> Change:
         """Takes the last step back and returns the change that did so. Raises StoreError if it cannot."""
         if self.undo_label is None:
-            raise StoreError("There is nothing to undo.")
+            raise StoreError(say("There is nothing to undo."))
         cursor = self._contents.cursor
         return self._replay(lambda transaction: transaction.change_of(cursor).inverse(), cursor - 1)
 
     def redo(self) -> Change:
         """Does the step that was undone last again and returns its change. Raises StoreError if it cannot."""
         if self.redo_label is None:
-            raise StoreError("There is nothing to redo.")
+            raise StoreError(say("There is nothing to redo."))
         cursor = self._contents.cursor
         return self._replay(lambda transaction: transaction.change_of(cursor + 1), cursor + 1)
 
@@ -148,7 +149,7 @@ class FarmFile:
         return done[0]
 
     def _write(self, work: Callable[[Transaction], Contents]) -> None:
-        with told_as_store_error(self.path, "could not be written, nothing was changed"):
+        with told_as_store_error(self.path, say("could not be written, nothing was changed")):
             from quailsched.store.writing import Writer
 
             if self._writer is None:
@@ -181,4 +182,4 @@ def _make(path: Path, farm: Farm, published: list[Published]) -> None:
 
 
 def _is_there(path: Path) -> str:
-    return f"{path.name} is there already and was left as it is; choose another name, or open it."
+    return say("{path} is there already and was left as it is; choose another name, or open it.", path=path.name)

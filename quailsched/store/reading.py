@@ -22,10 +22,11 @@ from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.journal import Step
 from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
 from quailsched.store.published import Published
+from quailsched.words import marked, say
 
 WAIT_SECONDS = 2.0  # for another program that is writing
 MAGIC = b"SQLite format 3\0"
-_NONSENSE = "not every value in it makes sense"
+_NONSENSE = marked("not every value in it makes sense")
 _HEADER_BYTES = 100  # https://www.sqlite.org/fileformat.html section 1.3
 
 
@@ -52,12 +53,12 @@ def contents_of(path: Path) -> Contents:
         except sqlite3.OperationalError as error:
             code = getattr(error, "sqlite_errorcode", None)
             if code is None:  # text that is not UTF-8 is found by Python, not by SQLite
-                raise StoreError(_damaged(path, _NONSENSE)) from error
+                raise StoreError(_damaged(path, say(_NONSENSE))) from error
             if code == sqlite3.SQLITE_ERROR:  # no such table, no such column
-                raise StoreError(_damaged(path, "it lacks a table or a field")) from error
+                raise StoreError(_damaged(path, say("it lacks a table or a field"))) from error
             raise
         except (ValueError, TypeError) as error:
-            raise StoreError(_damaged(path, _NONSENSE)) from error
+            raise StoreError(_damaged(path, say(_NONSENSE))) from error
 
 
 def published_in(path: Path) -> dict[str, Published]:
@@ -75,7 +76,7 @@ def reading(path: Path) -> Iterator[sqlite3.Connection]:
     # may write can roll it back (https://www.sqlite.org/lockingv3.html section 4.2).
     mode = "rw" if path.with_name(path.name + "-journal").exists() else "ro"
     with (
-        told_as_store_error(path, "cannot be opened"),
+        told_as_store_error(path, say("cannot be opened")),
         closing(sqlite3.connect(uri(path, mode), uri=True, timeout=WAIT_SECONDS, isolation_level=None)) as db,
     ):
         if mode == "rw":
@@ -92,34 +93,45 @@ def uri(path: Path, mode: str) -> str:
 
 def check_header(path: Path) -> None:
     """Raises StoreError unless the first bytes are those of a farm file that this version reads."""
-    with told_as_store_error(path, "cannot be opened"):
+    with told_as_store_error(path, say("cannot be opened")):
         if not path.exists():
-            raise StoreError(f"{path.name} cannot be opened: there is no such file in {path.absolute().parent}.")
+            raise StoreError(
+                say(
+                    "{path} cannot be opened: there is no such file in {parent}.",
+                    path=path.name,
+                    parent=path.absolute().parent,
+                )
+            )
         if not path.is_file():
-            raise StoreError(f"{path.name} cannot be opened: it is not a file.")
+            raise StoreError(say("{path} cannot be opened: it is not a file.", path=path.name))
         size = path.stat().st_size
         with path.open("rb") as file:
             header = file.read(_HEADER_BYTES)
     if not header:
-        raise StoreError(f"{path.name} is empty: there is no farm in it.")
+        raise StoreError(say("{path} is empty: there is no farm in it.", path=path.name))
     if not (header.startswith(MAGIC) or MAGIC.startswith(header)):
-        raise StoreError(f"{path.name} is not a farm file of Quailsched.")
+        raise StoreError(say("{path} is not a farm file of Quailsched.", path=path.name))
     if len(header) < _HEADER_BYTES:
-        raise StoreError(_damaged(path, "its end is missing"))
+        raise StoreError(_damaged(path, say("its end is missing")))
     if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
-        raise StoreError(f"{path.name} is not a farm file of Quailsched but of another program.")
+        raise StoreError(say("{path} is not a farm file of Quailsched but of another program.", path=path.name))
     version = int.from_bytes(header[60:64], "big", signed=True)
     if version > SCHEMA_VERSION:
         raise StoreError(
-            f"{path.name} was written by a newer Quailsched (version {version}, this one reads up to "
-            f"{SCHEMA_VERSION}). It was left as it is."
+            say(
+                "{path} was written by a newer Quailsched (version {version}, this one reads up to "
+                "{newest}). It was left as it is.",
+                path=path.name,
+                version=version,
+                newest=SCHEMA_VERSION,
+            )
         )
     if version < 1:
-        raise StoreError(_damaged(path, f"its version is {version}"))
+        raise StoreError(_damaged(path, say("its version is {version}", version=version)))
     page_size = int.from_bytes(header[16:18], "big") or 1
     page_bytes = 65_536 if page_size == 1 else page_size
     if size < page_bytes * int.from_bytes(header[28:32], "big") and not _has_journal(path):
-        raise StoreError(_damaged(path, "its end is missing"))
+        raise StoreError(_damaged(path, say("its end is missing")))
 
 
 def _has_journal(path: Path) -> bool:
@@ -127,7 +139,9 @@ def _has_journal(path: Path) -> bool:
 
 
 def _damaged(path: Path, how: str) -> str:
-    return f"{path.name} is damaged ({how}) and was left as it is. Open a back-up of it instead."
+    return say(
+        "{path} is damaged ({how}) and was left as it is. Open a back-up of it instead.", path=path.name, how=how
+    )
 
 
 def _check_whole(path: Path, db: sqlite3.Connection) -> None:
@@ -137,11 +151,15 @@ def _check_whole(path: Path, db: sqlite3.Connection) -> None:
     except sqlite3.DatabaseError as error:
         if error.sqlite_errorcode & 0xFF not in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
             raise
-        raise StoreError(_damaged(path, "it cannot be read through")) from error
+        raise StoreError(_damaged(path, say("it cannot be read through"))) from error
     if found != ["ok"]:
-        raise StoreError(_damaged(path, "it cannot be read through"))
+        raise StoreError(_damaged(path, say("it cannot be read through")))
     if loose is not None:
-        raise StoreError(_damaged(path, f"a {loose[0]} in it belongs to a {loose[2]} that is not there"))
+        raise StoreError(
+            _damaged(
+                path, say("a {value} in it belongs to a {value2} that is not there", value=loose[0], value2=loose[2])
+            )
+        )
 
 
 def _contents(path: Path, db: sqlite3.Connection) -> Contents:
@@ -151,7 +169,7 @@ def _contents(path: Path, db: sqlite3.Connection) -> Contents:
     state = db.execute("SELECT cursor, stamp FROM file_state").fetchone()
     numbers = [step.number for step in steps]
     if state is None or not 0 <= state[0] <= len(steps) or numbers != list(range(1, len(steps) + 1)):
-        raise StoreError(_damaged(path, "its history has a gap"))
+        raise StoreError(_damaged(path, say("its history has a gap")))
     return Contents(farm, steps, cursor=state[0], stamp=state[1])
 
 
@@ -167,10 +185,10 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
             words = f"{layout.table} {plain.get('name') or plain['id']}"
             records.append(read_record(layout.record, plain, (words,), faults, version).record)
     if faults:
-        raise StoreError(_damaged(path, _NONSENSE)) from FarmError(faults)
+        raise StoreError(_damaged(path, say(_NONSENSE))) from FarmError(faults)
     farms = sum(isinstance(record, Settings) for record in records)
     if farms != 1:
-        raise StoreError(_damaged(path, f"it holds {farms} farms, not one"))
+        raise StoreError(_damaged(path, say("it holds {farms} farms, not one", farms=farms)))
     return farm_of(records)
 
 

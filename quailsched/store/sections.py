@@ -69,7 +69,10 @@ def read_all(
     cls: type[R], section: str, items: Sequence[object], faults: list[Fault], version: int
 ) -> list[ReadRecord[R]]:
     """The records of one section of a document of ``version``, in its order."""
-    return [read_one(cls, item, f"{section}, item {place}", faults, version) for place, item in enumerate(items, 1)]
+    return [
+        read_one(cls, item, say("{section}, item {place}", section=section, place=place), faults, version)
+        for place, item in enumerate(items, 1)
+    ]
 
 
 def identity_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
@@ -81,13 +84,15 @@ def identity_faults(read: Sequence[ReadRecord[Any]]) -> Iterator[Fault]:
             continue
         if isinstance(one.record, Settings):
             if not _is_uuid(record_id):
-                accepted = "a UUID such as 6f1c9f0e-5d0b-4c58-9f5e-0c6a1b7d2e43 is accepted"
-                yield Fault("farm, id", record_id, accepted, "id")
+                accepted = say("a UUID such as 6f1c9f0e-5d0b-4c58-9f5e-0c6a1b7d2e43 is accepted")
+                yield Fault(say("farm, id"), record_id, accepted, "id")
         elif not record_id.strip():
-            yield Fault(f"{one.words}, id", record_id, "an id of at least one letter is needed", "id")
+            yield Fault(
+                say("{words}, id", words=one.words), record_id, say("an id of at least one letter is needed"), "id"
+            )
         if record_id in seen:
-            accepted = f"{seen[record_id]} has it already, each record needs its own"
-            yield Fault(f"{one.words}, id", record_id, accepted, "id")
+            accepted = say("{value} has it already, each record needs its own", value=seen[record_id])
+            yield Fault(say("{words}, id", words=one.words), record_id, accepted, "id")
         seen.setdefault(record_id, one.words)
 
 

@@ -19,6 +19,7 @@ from quailsched.store.errors import StoreError, reason_of
 from quailsched.store.layout import RECORD_TABLES, SCHEMA_VERSION
 from quailsched.store.new_files import give_name, passing_name, settle_folder, short, write_synced
 from quailsched.store.tables import Table
+from quailsched.words import say
 
 
 def version_in(connection: Connection) -> int:
@@ -63,8 +64,12 @@ def _back_up(connection: Connection, path: Path) -> None:
         _keep(database.serialize(), path)
     except OSError as error:
         raise StoreError(
-            f"{path.name} is of an older version, and the copy that is kept of it before it is changed cannot be "
-            f"made: {reason_of(error)}. Nothing was changed."
+            say(
+                "{path} is of an older version, and the copy that is kept of it before it is changed "
+                "cannot be made: {error}. Nothing was changed.",
+                path=path.name,
+                error=reason_of(error),
+            )
         ) from error
 
 

@@ -28,6 +28,7 @@ from quailsched.store.layout import APPLICATION_ID, SCHEMA_VERSION, rows_of, tab
 from quailsched.store.published import Published
 from quailsched.store.tables import FileState, JournalRow, PublishedRow, Table
 from quailsched.store.upgrade import upgrade, version_in
+from quailsched.words import say
 
 
 class Transaction:
@@ -58,7 +59,7 @@ class Transaction:
         table = Table.metadata.tables[table_of(record).table]
         removed = self._session.connection().execute(table.delete().where(table.c.id == record.id))
         if removed.rowcount != 1:
-            raise StoreError(f"A record of this change is not in the file any more: {record.id}.")
+            raise StoreError(say("A record of this change is not in the file any more: {id}.", id=record.id))
 
     def write_step(self, step: Step, change: Change) -> None:
         """Puts ``step`` at the end of the history; it takes the place of its number and all after it."""
@@ -82,7 +83,7 @@ class Transaction:
     def change_of(self, number: int) -> Change:
         row = self._session.exec(select(JournalRow).where(JournalRow.number == number)).first()
         if row is None:
-            raise StoreError(f"The history in this file lacks its step {number}.")
+            raise StoreError(say("The history in this file lacks its step {number}.", number=number))
         self._session.expunge(row)
         return change_from(row.forward, row.label, row.merge_key)
 
@@ -114,8 +115,11 @@ class Writer:
             state = session.exec(select(FileState)).first()
             if state is None or state.stamp != stamp:
                 raise StoreError(
-                    f"{self._path.name} was changed by another window or program since it was opened. "
-                    "Open it again to go on from there."
+                    say(
+                        "{path} was changed by another window or program since it was opened. "
+                        "Open it again to go on from there.",
+                        path=self._path.name,
+                    )
                 )
             if (version := version_in(session.connection())) < SCHEMA_VERSION:
                 upgrade(session.connection(), self._path, version)

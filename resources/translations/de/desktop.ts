@@ -1120,6 +1120,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Leute</translation>
   </message>
   <message>
+   <source>Pick a clash first: F3 goes to the next one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pick one to see why.</source>
    <translation>Einen auswählen, um zu sehen, warum.</translation>
   </message>
@@ -1350,6 +1354,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>The &amp;season on one page</source>
    <translation>Die &amp;Saison auf einer Seite</translation>
+  </message>
+  <message>
+   <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The plan and the trial side by side</source>
@@ -2012,6 +2020,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{clash}, mehr</translation>
   </message>
   <message>
+   <source>{clash}: this stops the plan, so it cannot be accepted.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} ahead, {accepted} more accepted</source>
    <translation>{count} voraus, {accepted} weitere hingenommen</translation>
   </message>
@@ -2030,6 +2042,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{error} Here is the example instead.</source>
    <translation>{error} Hier ist stattdessen das Beispiel.</translation>
+  </message>
+  <message>
+   <source>{farm} is kept in {path}. Every change is saved at once.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{field}, stay {number}</source>
@@ -2058,6 +2074,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{number} birds in</source>
    <translation>{number} Vögel darin</translation>
+  </message>
+  <message>
+   <source>{number} chores{of_plan} are in {file}. Write it again after changes: entries are brought up to date.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{number} eggs in</source>

@@ -1121,7 +1121,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Pick a clash first: F3 goes to the next one.</source>
-   <translation type="unfinished" />
+   <translation>Erst einen Engpass auswählen: F3 geht zum nächsten.</translation>
   </message>
   <message>
    <source>Pick one to see why.</source>
@@ -1357,7 +1357,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
-   <translation type="unfinished" />
+   <translation>Der Umriss ist der gedachte Satz. Noch ist nichts eingelegt: Strg+2 geht dorthin zurück.</translation>
   </message>
   <message>
    <source>The plan and the trial side by side</source>
@@ -2021,7 +2021,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>{clash}: this stops the plan, so it cannot be accepted.</source>
-   <translation type="unfinished" />
+   <translation>{clash}: Das verhindert den Plan, also lässt es sich nicht hinnehmen.</translation>
   </message>
   <message>
    <source>{count} ahead, {accepted} more accepted</source>
@@ -2045,7 +2045,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>{farm} is kept in {path}. Every change is saved at once.</source>
-   <translation type="unfinished" />
+   <translation>{farm} liegt in {path}. Jede Änderung ist sofort gespeichert.</translation>
   </message>
   <message>
    <source>{field}, stay {number}</source>
@@ -2077,7 +2077,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>{number} chores{of_plan} are in {file}. Write it again after changes: entries are brought up to date.</source>
-   <translation type="unfinished" />
+   <translation>{number} Aufgaben{of_plan} sind in {file}. Nach Änderungen noch einmal schreiben: Einträge werden aktualisiert.</translation>
   </message>
   <message>
    <source>{number} eggs in</source>

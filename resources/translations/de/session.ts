@@ -13,31 +13,31 @@
   </message>
   <message>
    <source>Trial {n}</source>
-   <translation type="unfinished" />
+   <translation>Versuch {n}</translation>
   </message>
   <message>
    <source>exported farm</source>
-   <translation type="unfinished" />
+   <translation>exportierter Hof</translation>
   </message>
   <message>
    <source>page or picture by Quailsched</source>
-   <translation type="unfinished" />
+   <translation>Seite oder Bild von Quailsched</translation>
   </message>
   <message>
    <source>the plan</source>
-   <translation type="unfinished" />
+   <translation>der Plan</translation>
   </message>
   <message>
    <source>the trial “{name}”</source>
-   <translation type="unfinished" />
+   <translation>der Versuch „{name}“</translation>
   </message>
   <message>
    <source>{path} cannot be written: it is no plain file.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist nicht schreibbar: Es ist keine gewöhnliche Datei.</translation>
   </message>
   <message>
    <source>{path} is there already, is no {words}, and was left as it is; another file name is accepted.</source>
-   <translation type="unfinished" />
+   <translation>{path} gibt es schon, ist kein {words} und blieb, wie es ist; ein anderer Dateiname wird angenommen.</translation>
   </message>
  </context>
 </TS>

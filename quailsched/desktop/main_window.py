@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PySide6.QtCore import QByteArray
-from PySide6.QtGui import QCloseEvent, QGuiApplication
+from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -20,6 +19,7 @@ from quailsched.desktop.actions import make_actions
 from quailsched.desktop.bars import Rail, TopBar
 from quailsched.desktop.clash_commands import ClashCommands
 from quailsched.desktop.colour_commands import ColourCommands
+from quailsched.desktop.coming_back import come_back, keep
 from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.find_box import FindBox
 from quailsched.desktop.forms.batch_form import edit_batch
@@ -48,7 +48,7 @@ from quailsched.planner.ways_out import WayOut
 from quailsched.report.season_name import season_name
 from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
-from quailsched.session.paths import remember, remembered
+from quailsched.session.paths import remember
 from quailsched.words import say
 
 SEASON, NEXT_SET, SETUP = 0, 1, 2
@@ -89,7 +89,7 @@ class MainWindow(QMainWindow):
         )
         self._connect()
         self.show_view(SEASON)
-        self._come_back()
+        come_back(self)
         self.show_farm(opened)
 
     def _lay_out(self) -> None:
@@ -143,7 +143,7 @@ class MainWindow(QMainWindow):
         self.next_set.set_farm(opened)
         self.season.pick(Picked())
         self.refresh()
-        self.season.canvas.fit()
+        self.season.begin()
         remember(last_farm=str(opened.file.path.absolute()))
         name, path = opened.farm.settings.name, opened.file.path
         self.say(say("{farm} is kept in {path}. Every change is saved at once.", farm=name, path=path))
@@ -284,17 +284,7 @@ class MainWindow(QMainWindow):
 
     # coming and going
 
-    def _come_back(self) -> None:
-        """Where the window was last, as far as that is still on a screen; else sensibly sized."""
-        screen = QGuiApplication.primaryScreen().availableGeometry()
-        kept = remembered().get("window")
-        if isinstance(kept, str) and self.restoreGeometry(QByteArray.fromHex(kept.encode())):
-            seen = any(s.availableGeometry().intersects(self.geometry()) for s in QGuiApplication.screens())
-            if seen:
-                return
-        self.resize(min(1440, screen.width() - 20), min(900, screen.height() - 40))
-
     def closeEvent(self, event: QCloseEvent) -> None:
         self._background.finish()
-        remember(window=bytes(self.saveGeometry().toHex().data()).decode())
+        keep(self)
         super().closeEvent(event)

@@ -15,6 +15,7 @@ from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.inspector import Inspector
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.ghosts import Ghost
+from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_table import SeasonTable
@@ -51,6 +52,7 @@ class SeasonView(QWidget):
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
         self._is_previewing = False
+        self.first_grouping: Grouping | None = None  # of last time
         self._shown: Checked | None = None
         left = QWidget()
         column = QVBoxLayout(left)
@@ -147,6 +149,13 @@ class SeasonView(QWidget):
     def take_focus(self) -> None:
         """The keys go to the season, as it is shown."""
         self.table.take_focus() if self.is_table else self.canvas.setFocus()
+
+    def begin(self) -> None:
+        """Show the whole season of a farm that was opened; the first one in the lanes of last time."""
+        if self.first_grouping is not None:
+            self.canvas.group_by(self.first_grouping, is_told=False)
+            self.first_grouping = None
+        self.canvas.fit()
 
     def swap_grouping(self) -> None:
         """Lanes of batches in place of lanes of places, or back."""

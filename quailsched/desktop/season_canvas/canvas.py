@@ -65,10 +65,10 @@ class SeasonCanvas(SeasonPort):
         if self._picked.clash is not None:
             self.pick(Picked(clash=_same_clash(self._picked.clash, clashes)))
 
-    def group_by(self, grouping: Grouping) -> None:
+    def group_by(self, grouping: Grouping, is_told: bool = True) -> None:
         """One lane for each place, or one for each batch; what is dragged is let go."""
         self.cancel_drag()
-        super().group_by(grouping)
+        super().group_by(grouping, is_told)
 
     def show_clash(self, clash: Clash) -> None:
         """Select ``clash`` and bring it into view."""

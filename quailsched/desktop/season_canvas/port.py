@@ -69,7 +69,7 @@ class SeasonPort(QAbstractScrollArea):
         self._edges.timeout.connect(self._mend_edges)
         self._morph: Morph | None = None
         self.switch = GroupingSwitch(self.viewport())
-        self.switch.chosen.connect(self.group_by)
+        self.switch.chosen.connect(lambda grouping: self.group_by(grouping))
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.setMinimumSize(QSize(240, 120))
@@ -127,8 +127,8 @@ class SeasonPort(QAbstractScrollArea):
         self._ghosts = ghosts
         self._lay_out()
 
-    def group_by(self, grouping: Grouping) -> None:
-        """One lane for each place, or one for each batch; what is picked stays picked."""
+    def group_by(self, grouping: Grouping, is_told: bool = True) -> None:
+        """One lane for each place, or one for each batch; what is picked stays picked. ``is_told``: seen to change."""
         if grouping is self._grouping or self._now is None:
             return
         before = self.scene()
@@ -139,8 +139,9 @@ class SeasonPort(QAbstractScrollArea):
         self._show(self._real)
         self.verticalScrollBar().setValue(0)
         self.show_picked()
-        self._morph = Morph(before, self.scene(), self.viewport(), self)
-        self._morph.start()
+        if is_told:
+            self._morph = Morph(before, self.scene(), self.viewport(), self)
+            self._morph.start()
 
     @property
     def is_changing(self) -> bool:

@@ -42,16 +42,22 @@ def make_example(path: Path, today: date) -> OpenFarm:
 def home_example(today: date) -> OpenFarm:
     """The example that a first start shows, kept among the program's own data.
 
-    As long as nobody has changed it, it is made anew, so that its season lies around ``today``.
+    As long as nobody has changed it, it is made anew in each week, so that its season lies around ``today``.
     """
     path = example_path()
     if path.exists():
         kept = open_farm(path)
-        if kept.history():
+        if kept.history() or _lies_around(kept.plan, today):
             return kept
         path.unlink()
     path.parent.mkdir(parents=True, exist_ok=True)
     return make_example(path, today)
+
+
+def _lies_around(example: Farm, today: date) -> bool:
+    """Whether an example made today would have the same days."""
+    fresh = example_farm(today, new_id)
+    return [batch.start for batch in example.batches] == [batch.start for batch in fresh.batches]
 
 
 def export_farm(opened: OpenFarm, path: Path) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Mapping
 
-from tests.bench import canvas, planner, season
+from tests.bench import canvas, planner, season, starting
 from tests.bench.table import Bench, run
 
 BENCHES: Mapping[str, Bench] = {
@@ -17,6 +17,7 @@ BENCHES: Mapping[str, Bench] = {
     "ways": planner.ways,
     "landscape": planner.landscape,
     "frames": canvas.frames,
+    "start": starting.start,
 }
 
 if __name__ == "__main__":

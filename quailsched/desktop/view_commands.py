@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtWidgets import QApplication, QWidget
+
+from shiboken6 import isValid
+
 from quailsched.desktop.finding import Match
 from quailsched.desktop.season_canvas.scene import Picked
 
@@ -18,12 +22,32 @@ class ViewCommands:
 
     def __init__(self, window: MainWindow) -> None:
         self._window = window
+        self._focused_before: QWidget | None = None
 
     def find_something(self) -> None:
         """To the field for names and days."""
-        self._window.find_box.setFocus()
+        self._begin(days_only=False)
 
-    go_to_day = find_something
+    def go_to_day(self) -> None:
+        """To the same field, for days alone."""
+        self._begin(days_only=True)
+
+    def _begin(self, *, days_only: bool) -> None:
+        focused = QApplication.focusWidget()
+        if focused is not self._window.find_box:
+            self._focused_before = focused
+        self._window.find_box.begin(days_only=days_only)
+
+    def done_finding(self) -> None:
+        """The keys go back to the season, or to where they were in another view."""
+        before, view = self._focused_before, self._window.stack.currentWidget()
+        self._focused_before = None
+        if view is self._window.season:
+            self._window.season.canvas.setFocus()
+        elif before is not None and isValid(before) and before.isVisible():
+            before.setFocus()
+        elif view is not None:
+            view.setFocus()
 
     def found(self, match: Match) -> None:
         """Show what was chosen in the field."""

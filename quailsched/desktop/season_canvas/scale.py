@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from quailsched.farm.units import MONTHS
 from quailsched.words import marked, say
 
-LEAST_PX, MOST_PX = 0.5, 240.0  # pixels a day: three years in a small window, a week in a large one
+LEAST_PX, MOST_PX = 0.5, 560.0  # pixels a day: three years in a small window, a week on the largest screen
 MONTH_NAMES = (
     marked("January"),
     marked("February"),

@@ -1,0 +1,107 @@
+"""In how many hatches a clash comes about: how many chicks there are is not known before they have hatched.
+
+Of the clashes that hang on the number of birds only (``CHANCY``); the others do not depend on how a hatch turns out.
+Each batch that is still to hatch has the odds of ``outlook.hatch``, apart from the others; the birds of a day follow
+from its chicks in the proportion that the season works out for the expected hatch. What is weighed is the worst day
+of the clash: if nothing is broken then, there is at most a lesser clash on other days.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from quailsched.farm.records import Batch
+from quailsched.outlook.hatch import hatch_odds
+from quailsched.season.birds import hatched, whole
+from quailsched.season.clash import Clash
+from quailsched.season.occupancy import Share
+from quailsched.season.rules.fittings import heat_off_of
+from quailsched.season.season import Season
+
+CHANCY = frozenset({"floor", "crowd", "heat", "water", "feeder", "calm"})
+_MOST_POINTS = 48  # of the odds of several batches together; the largest of them is weighed exactly
+_SAME = 1e-6  # as exactly as the rules count
+
+_Odds = list[tuple[float, float]]  # what is needed, and the chance that it is that
+
+
+def chance_of_clash(season: Season, clash: Clash, today: date) -> float | None:
+    """From 0 to 1; None where it hangs on no hatch that is still to come."""
+    piece = season.slice_on(season.farm.place(clash.place_id), clash.worst) if clash.kind in CHANCY else None
+    if piece is None:
+        return None
+    unsure: dict[str, list[Share]] = {}  # by batch, those that are still to hatch
+    sure = 0.0  # what birds need that there are
+    for share in piece.shares:
+        batch = share.presence.batch
+        if _is_to_hatch(season, batch, today):
+            unsure.setdefault(batch.id, []).append(share)
+        else:
+            sure += share.run.birds * _each(season, clash, share)
+    odds = [_odds(season, clash, shares) for shares in unsure.values()]
+    odds = sorted((one for one in odds if one[-1][0] > 0), key=len)
+    if not odds:
+        return None
+    of_few = clash.kind == "calm"
+    return _chance(odds, (clash.need if of_few else clash.have) - sure, of_few=of_few)
+
+
+def _is_to_hatch(season: Season, batch: Batch, today: date) -> bool:
+    return batch.origin.is_eggs and batch.start + timedelta(days=season.days(batch).hatch) > today
+
+
+def _each(season: Season, clash: Clash, share: Share) -> float:
+    """What a bird of ``share`` needs on the worst day of ``clash``, in its unit."""
+    batch = share.presence.batch
+    kind, worst = season.kind(batch), clash.worst
+    if clash.kind == "floor":
+        return share.run.each_cm2
+    if clash.kind == "heat":
+        return 1.0 if worst.toordinal() < heat_off_of(season, share) else 0.0
+    if clash.kind == "water":
+        return kind.value("drinker_cm")
+    if clash.kind == "feeder":
+        return kind.at("feeder_edge_cm", (worst - batch.start).days - season.days(batch).hatch)
+    return 1.0
+
+
+def _odds(season: Season, clash: Clash, shares: Sequence[Share]) -> _Odds:
+    """What the birds of a batch may need, all of its ``shares`` together; the most at the end."""
+    batch = shares[0].presence.batch
+    kind = season.kind(batch)
+    expected = hatched(kind, batch)
+    alive = [(share.run.birds / expected if expected else 0.0, _each(season, clash, share)) for share in shares]
+    return [
+        (sum(whole(chicks * share) * each for share, each in alive), chance)
+        for chicks, chance in enumerate(hatch_odds(kind, batch.number).chances)
+    ]
+
+
+def _chance(odds: Sequence[_Odds], limit: float, *, of_few: bool) -> float:
+    """The chance that all together need more than ``limit``, or less if it is of too few."""
+    *others, last = odds
+    before: _Odds = [(0.0, 1.0)]
+    for one in others:
+        before = _fewer([(need + more, chance * its) for need, chance in before for more, its in _fewer(one)])
+    total = 0.0
+    for need, chance in before:
+        if of_few:
+            total += chance * sum(its for more, its in last if need + more < limit - _SAME)
+        else:
+            total += chance * sum(its for more, its in last if need + more > limit + _SAME)
+    return min(total, 1.0)
+
+
+def _fewer(odds: _Odds) -> _Odds:
+    """``odds`` with their likely neighbours put together, so that the odds of several batches stay few."""
+    if len(odds) <= _MOST_POINTS:
+        return odds
+    points: _Odds = []
+    weight = chance = 0.0
+    for need, its in sorted(odds):
+        weight, chance = weight + need * its, chance + its
+        if chance >= 1 / _MOST_POINTS:
+            points.append((weight / chance, chance))
+            weight = chance = 0.0
+    return [*points, (weight / chance, chance)] if chance else points

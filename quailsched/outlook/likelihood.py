@@ -8,8 +8,10 @@ of the clash: if nothing is broken then, there is at most a lesser clash on othe
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import accumulate
 
 from quailsched.farm.records import Batch
 from quailsched.outlook.hatch import hatch_odds
@@ -20,7 +22,7 @@ from quailsched.season.rules.fittings import heat_off_of
 from quailsched.season.season import Season
 
 CHANCY = frozenset({"floor", "crowd", "heat", "water", "feeder", "calm"})
-_MOST_POINTS = 48  # of the odds of several batches together; the largest of them is weighed exactly
+_MOST_POINTS = 32  # of the odds of each of several batches; those of the largest are weighed exactly
 _SAME = 1e-6  # as exactly as the rules count
 
 _Odds = list[tuple[float, float]]  # what is needed, and the chance that it is that
@@ -84,13 +86,15 @@ def _chance(odds: Sequence[_Odds], limit: float, *, of_few: bool) -> float:
     before: _Odds = [(0.0, 1.0)]
     for one in others:
         before = _fewer([(need + more, chance * its) for need, chance in before for more, its in _fewer(one)])
+    needs = [need for need, _ in last]
+    below = [0.0, *accumulate(chance for _, chance in last)]  # the chance of the first so many
     total = 0.0
     for need, chance in before:
         if of_few:
-            total += chance * sum(its for more, its in last if need + more < limit - _SAME)
+            total += chance * below[bisect_left(needs, limit - need - _SAME)]
         else:
-            total += chance * sum(its for more, its in last if need + more > limit + _SAME)
-    return min(total, 1.0)
+            total += chance * (below[-1] - below[bisect_right(needs, limit - need + _SAME)])
+    return min(max(total, 0.0), 1.0)
 
 
 def _fewer(odds: _Odds) -> _Odds:

@@ -12,7 +12,7 @@ Steps = Mapping[int, int]  # by the ordinal of a day, how many birds more than t
 
 
 def steps_of(season: Season) -> Steps:
-    """Every bird of every stay, by the most that it has on a day: close enough for a picture."""
+    """Every bird of every stay, by the most that there are in it at once: close enough for a picture."""
     steps: dict[int, int] = {}
     for batch in season.farm.batches:
         _add(steps, season, batch, 1)
@@ -62,5 +62,8 @@ def _add(steps: dict[int, int], season: Season, batch: Batch, times: int) -> Non
 
 
 def _stays(season: Season, batch: Batch) -> Iterator[tuple[int, int, int]]:
+    """The first day with birds and the end of each stay (ordinals), and its birds."""
     for presence in season.presences_of(batch):
-        yield presence.start.toordinal(), presence.end.toordinal(), presence.leg.most.birds
+        hatched = next((run.start for run in presence.leg.runs if run.birds), None)
+        if hatched is not None:
+            yield batch.start.toordinal() + hatched, presence.end.toordinal(), presence.leg.most.birds

@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from math import ceil
 
 from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -199,7 +200,7 @@ class SeasonPort(QAbstractScrollArea):
 
     def look_from(self, day: date) -> None:
         """Scroll so that ``day`` stands at the left edge."""
-        self.horizontalScrollBar().setValue(round(self._scale.x(day)))
+        self.horizontalScrollBar().setValue(ceil(self._scale.x(day)))  # rounded down, the day before would be at it
 
     def go_to(self, day: date) -> None:
         """Scroll so that ``day`` stands a third from the left, if it is not well in view."""

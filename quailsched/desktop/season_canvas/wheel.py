@@ -64,4 +64,5 @@ class Pinch(QObject):
         if event.gestureType() is not Qt.NativeGestureType.ZoomNativeGesture:
             return False
         self._port.zoom(1 + min(max(event.value(), -_MOST_PINCH), _MOST_PINCH), event.position().x())
+        event.accept()  # else it would go on to what lies around the canvas
         return True

@@ -10,7 +10,15 @@ from datetime import date
 
 from PySide6.QtCore import QEvent, QRect, QSize, Qt
 from PySide6.QtGui import QFont, QFontMetrics, QPaintEvent
-from PySide6.QtWidgets import QPushButton, QStyle, QStyleOptionButton, QStylePainter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QPushButton,
+    QSizePolicy,
+    QStyle,
+    QStyleOptionButton,
+    QStylePainter,
+    QVBoxLayout,
+    QWidget,
+)
 
 from quailsched.desktop.forms.fields import button
 from quailsched.desktop.labels import as_it_is, label
@@ -26,6 +34,7 @@ from quailsched.words import number_text, say
 
 _MOST_TOLD = 32  # letters of a reason in a row; the whole is a pick away
 _AT_FIRST, _AT_ONCE = 10, 24  # rows of a kind, and how many more for each press
+_FEW = 16  # of a kind: these are shown all
 _SIDE_PX, _TOP_PX = 11, 8
 _WRAPS = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
 _TALL = 10_000
@@ -47,13 +56,14 @@ class ClashRows(QWidget):
             rows = QVBoxLayout()
             rows.setSpacing(8)
             column.addLayout(rows)
-            self._add(rows, [clash for _, clash in found], _AT_FIRST)
+            self._add(rows, [clash for _, clash in found], _AT_FIRST if len(found) > _FEW else _FEW)
 
     def _add(self, rows: QVBoxLayout, clashes: list[Clash], number: int) -> QPushButton:
         """Add the first ``number`` of these rows, and a button for the others; the first row of them."""
         added = [self._row(clash) for clash in clashes[:number]]
         for row in added:
             rows.addWidget(row)
+            row.show()  # at once, so that it can take the keys
         others = clashes[number:]
         if others:
             text = say("and {number} more", number=number_text(len(others)))
@@ -98,7 +108,8 @@ class _Row(QPushButton):
         self._known: dict[int, tuple[QRect, QRect]] = {}  # a layout asks a score of times
         self.setText(f"{title}\n{below}")
         self.clicked.connect(lambda: action())
-        policy = self.sizePolicy()
+        # Not Fixed, as buttons are: the hint for another width would be the most that a row gets.
+        policy = QSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Minimum, QSizePolicy.ControlType.PushButton)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
 

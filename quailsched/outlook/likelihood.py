@@ -8,10 +8,11 @@ of the clash: if nothing is broken then, there is at most a lesser clash on othe
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
+from bisect import bisect_left
 from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import accumulate
+from math import inf
 
 from quailsched.farm.records import Batch
 from quailsched.outlook.hatch import hatch_odds
@@ -45,8 +46,9 @@ def chance_of_clash(season: Season, clash: Clash, today: date) -> float | None:
     odds = sorted((one for one in odds if one[-1][0] > 0), key=len)
     if not odds:
         return None
-    of_few = clash.kind == "calm"
-    return _chance(odds, (clash.need if of_few else clash.have) - sure, of_few=of_few)
+    if clash.kind == "calm":  # too few, but not none: an empty pen is calm
+        return _chance(odds, _SAME - sure, clash.need - sure - _SAME)
+    return _chance(odds, clash.have - sure + _SAME, inf)
 
 
 def _is_to_hatch(season: Season, batch: Batch, today: date) -> bool:
@@ -80,20 +82,18 @@ def _odds(season: Season, clash: Clash, shares: Sequence[Share]) -> _Odds:
     ]
 
 
-def _chance(odds: Sequence[_Odds], limit: float, *, of_few: bool) -> float:
-    """The chance that all together need more than ``limit``, or less if it is of too few."""
+def _chance(odds: Sequence[_Odds], least: float, most: float) -> float:
+    """The chance that all together need at least ``least`` and less than ``most``."""
     *others, last = odds
     before: _Odds = [(0.0, 1.0)]
     for one in others:
         before = _fewer([(need + more, chance * its) for need, chance in before for more, its in _fewer(one)])
     needs = [need for need, _ in last]
     below = [0.0, *accumulate(chance for _, chance in last)]  # the chance of the first so many
-    total = 0.0
-    for need, chance in before:
-        if of_few:
-            total += chance * below[bisect_left(needs, limit - need - _SAME)]
-        else:
-            total += chance * (below[-1] - below[bisect_right(needs, limit - need + _SAME)])
+    total = sum(
+        chance * (below[bisect_left(needs, most - need)] - below[bisect_left(needs, least - need)])
+        for need, chance in before
+    )
     return min(max(total, 0.0), 1.0)
 
 

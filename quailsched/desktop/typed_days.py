@@ -82,13 +82,13 @@ def _week(wanted: str, today: date) -> Iterator[date]:
 
 
 def _counted(wanted: str, today: date) -> Iterator[date]:
-    """ "in 3 weeks", "10 days", "2 months ago", and what is said for "ago" before the number."""
+    """ "in 3 weeks", "10 days", "2 months ago". In some languages the word for "ago" stands before the number; any
+    other word there is one for "in"."""
     found = _COUNTED.fullmatch(wanted)
     if found is None:
         return
-    around = [word for word in (found[1], found[4]) if word]
-    is_past = any(word in said(marked("ago")) for word in around)
-    if any(word not in (*said(marked("in")), *said("ago")) for word in around):
+    is_past = any(word in said(marked("ago")) for word in (found[1], found[4]))
+    if found[4] and not is_past:
         return
     for unit, days, months in _UNITS:
         if any(_is_of(found[3], word) for word in said(unit)):

@@ -15,7 +15,7 @@ from quailsched.words import ENGLISH, Language, use
 TODAY = date(2027, 4, 6)
 GERMAN = {
     **{"Apr": "Apr", "December": "Dezember", "today": "heute", "week": "Woche", "wk": "KW", "day": "Tag"},
-    **{"month": "Monat", "Thursday": "Donnerstag", "Thu": "Do", "in": "in", "ago": "vor", "March": "März"},
+    **{"month": "Monat", "Thursday": "Donnerstag", "Thu": "Do", "in": "Zoll", "ago": "vor", "March": "März"},
 }
 
 

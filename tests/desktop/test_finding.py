@@ -63,8 +63,8 @@ def test_a_day_of_a_batch_is_counted_from_its_setting(farm: Farm) -> None:
     for typed in ("day 30 of clover", "day 30 clo", "Clover day 30", "clover, day 30"):
         (match,) = matches(farm, typed, TODAY)
         assert (match.batch_id, match.day) == (clover.id, clover.start + timedelta(days=30)), typed
-    assert match.day == date(2027, 5, 12)  # set on 12 April
-    assert match.text == "Day 30 of Clover"
+        assert match.day == date(2027, 5, 12)  # set on 12 April
+        assert match.text == "Day 30 of Clover"
 
 
 def test_days_alone_are_found_where_days_are_asked_for(farm: Farm) -> None:

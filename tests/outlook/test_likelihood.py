@@ -55,9 +55,7 @@ def told(plan: Farm, kind: str, today: int = 0) -> float | None:
 def by_trying(plan: Farm, kind: str, worst_of: Clash) -> float:
     """The chance by the rules: every number of chicks of every batch of eggs, where all hatch."""
     season = Season(plan)
-    sure = [
-        record for record in (*plan.places, *plan.batches) if not (isinstance(record, Batch) and record.origin.is_eggs)
-    ]
+    sure: list[Record] = [*plan.places, *(batch for batch in plan.batches if not batch.origin.is_eggs)]
     unsure = [batch for batch in plan.batches if batch.origin.is_eggs]
     odds = [hatch_odds(season.kind(batch), batch.number).chances for batch in unsure]
     total = 0.0

@@ -40,10 +40,8 @@ def turn(
 
 def pinch(canvas: SeasonCanvas, part: float, at: QPointF) -> bool:
     port = canvas.viewport()
-    event = QNativeGestureEvent(
-        *(Qt.NativeGestureType.ZoomNativeGesture, QPointingDevice.primaryPointingDevice(), 2),
-        *(at, at, port.mapToGlobal(at), part, QPointF()),
-    )
+    kind, pad = Qt.NativeGestureType.ZoomNativeGesture, QPointingDevice.primaryPointingDevice()
+    event = QNativeGestureEvent(kind, pad, 2, at, at, port.mapToGlobal(at), part, QPointF())
     return QApplication.sendEvent(port, event)
 
 
@@ -96,7 +94,7 @@ def test_what_is_picked_stays_in_view_when_a_week_is_shown(window: MainWindow, c
 
 def test_fingers_on_a_touchpad_move_the_season_as_far_as_they_go(canvas: SeasonCanvas) -> None:
     canvas.zoom(3.0)
-    canvas.parentWidget().window().resize(1000, 420)  # so that not all lanes are in view
+    canvas.window().resize(1000, 420)  # so that not all lanes are in view
     QApplication.processEvents()
     across, down = canvas.horizontalScrollBar(), canvas.verticalScrollBar()
     across.setValue(300)
@@ -114,14 +112,14 @@ def test_fingers_on_a_touchpad_move_the_season_as_far_as_they_go(canvas: SeasonC
 def test_a_wheel_goes_down_where_there_is_more_and_through_time_where_not(canvas: SeasonCanvas) -> None:
     across, down = canvas.horizontalScrollBar(), canvas.verticalScrollBar()
     canvas.zoom(3.0)
-    canvas.parentWidget().window().resize(1000, 420)
+    canvas.window().resize(1000, 420)
     QApplication.processEvents()
     start = across.value()
     turn(canvas, (0, -120))
     assert (across.value(), down.value()) == (start, 60)
     turn(canvas, (0, -120), SHIFT)
     assert (across.value(), down.value()) == (start + 120, 60)
-    canvas.parentWidget().window().resize(1280, 1400)
+    canvas.window().resize(1280, 1400)
     QApplication.processEvents()
     assert down.maximum() == 0
     start = across.value()

@@ -1,135 +1,111 @@
-"""What is meant by a few typed letters: a batch, a place, a day. No Qt; the field is in ``find_box``."""
+"""What is meant by a few typed letters: a batch, a place, a day. No Qt.
+
+The field is in ``find_box``; how days are read, in ``typed_days``.
+"""
 
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, timedelta
 
-from dateutil.parser import ParserError, parse
-
+from quailsched.desktop.typed_days import days_meant, said
 from quailsched.farm.check import EARLIEST, LATEST
-from quailsched.farm.records import Farm
-from quailsched.farm.units import MONTHS, count_text, named_day_text
-from quailsched.words import marked, say
+from quailsched.farm.records import Batch, Farm, Place, Units
+from quailsched.farm.units import area_text, count_text, named_day_text
+from quailsched.words import say
 
 _MOST = 12  # matches that are told
-_WEEKDAYS = (
-    *(marked("Monday"), marked("Tuesday"), marked("Wednesday"), marked("Thursday")),
-    *(marked("Friday"), marked("Saturday"), marked("Sunday")),
-)
-_NUMBER_AND_UNIT = re.compile(r"(?:\w+\s+)?(\d{1,4})\s*(\w+)")
-_WORD_AND_NUMBER = re.compile(r"(\w+)\s*(\d{1,4})")
-_DAY_OF = re.compile(r"(\w+)\s+(\d{1,4})\s+(?:\w+\s+)?(\S.*)")
+_DAY_OF = re.compile(r"([^\W\d]+) ?(\d{1,4}) (?:\w+ )?(\S.*)")
+_DAY_BEHIND = re.compile(r"(\S.*?),? ([^\W\d]+) ?(\d{1,4})")
 
 
 @dataclass(frozen=True, slots=True)
 class Match:
-    """One thing that may be meant; ``day`` alone, or with the batch that it is a day of."""
+    """One thing that may be meant: a batch, a place, a day, or a day of a batch. ``more`` tells it from others."""
 
     text: str
+    more: str = ""
     batch_id: str | None = None
     place_id: str | None = None
     day: date | None = None
 
 
 def matches(farm: Farm, typed: str, today: date) -> list[Match]:
-    """What ``typed`` may mean, the likeliest first: names that begin with it, names that hold it, days."""
-    wanted = typed.strip().casefold()
+    """What ``typed`` may mean, the likeliest first: names by how well they fit, batches near today before others;
+    then days."""
+    wanted = _folded(typed)
     if not wanted:
         return []
-    named = [(batch.name.casefold(), _batch(farm, batch.id)) for batch in farm.batches]
-    named += [(place.name.casefold(), Match(place.name, place_id=place.id)) for place in farm.places]
-    first = [match for name, match in named if name.startswith(wanted)]
-    then = [match for name, match in named if wanted in name and not name.startswith(wanted)]
-    days = list(dict.fromkeys(_days(farm, wanted, today)))
-    return [*first, *then, *days][:_MOST]
+    batches = [(rank, abs((batch.start - today).days), batch) for batch in farm.batches
+               if (rank := _rank(batch.name, wanted)) is not None]  # fmt: skip
+    places = [(rank, place) for place in farm.places if (rank := _rank(place.name, wanted)) is not None]
+    # Batches before places that fit as well: there is more to find among them.
+    named: list[tuple[int, int, int, Batch | Place]] = [(rank, 0, away, batch) for rank, away, batch in batches]
+    named += [(rank, 1, place.position, place) for rank, place in places]
+    named.sort(key=lambda one: one[:3])
+    found = [_of(farm, one[3]) for one in named[:_MOST]]
+    return [*found, *days(farm, typed, today)][:_MOST]
 
 
-def _batch(farm: Farm, batch_id: str) -> Match:
-    batch = farm.batch(batch_id)
-    number = count_text(batch.number, "egg" if batch.origin.is_eggs else "bird")
-    text = say("{batch}, {number}, {day}", batch=batch.name, number=number, day=_told(batch.start))
-    return Match(text, batch_id=batch_id)
+def days(farm: Farm, typed: str, today: date) -> list[Match]:
+    """The days that ``typed`` may mean, and the days of batches: "day 30 of Clover", "Clover day 30"."""
+    meant = days_meant(typed, today, month_first=farm.settings.units is Units.US)
+    plain = [Match(_told(day), _away(day, today), day=day) for day in meant]
+    return [*plain, *_days_of_batches(farm, _folded(typed), today)][:_MOST]
+
+
+def _folded(text: str) -> str:
+    """Without capitals, accents and blanks to spare, so that "kafig" finds "Käfig"."""
+    plain = "".join(one for one in unicodedata.normalize("NFKD", text) if not unicodedata.combining(one))
+    return " ".join(plain.casefold().split())
+
+
+def _rank(name: str, wanted: str) -> int | None:
+    """How well a name fits, 0 the best: it is that, begins with it, has a word that does, or holds it; else None."""
+    folded = _folded(name)
+    if folded == wanted:
+        return 0
+    if folded.startswith(wanted):
+        return 1
+    if f" {wanted}" in folded:
+        return 2
+    return 3 if wanted in folded else None
+
+
+def _of(farm: Farm, record: Batch | Place) -> Match:
+    if isinstance(record, Batch):
+        number = count_text(record.number, "egg" if record.origin.is_eggs else "bird")
+        return Match(record.name, f"{number}, {_told(record.start)}", batch_id=record.id)
+    if record.role.holds_eggs:
+        return Match(record.name, count_text(record.egg_places, "egg place"), place_id=record.id)
+    return Match(record.name, area_text(record.floor_cm2, farm.settings.units), place_id=record.id)
 
 
 def _told(day: date) -> str:
     return f"{named_day_text(day)} {day.year}"
 
 
-def _days(farm: Farm, wanted: str, today: date) -> Iterator[Match]:
-    """The days that ``wanted`` may be, and days of batches: "day 30 of Clover"."""
-    for day in (_near(wanted, today), _of_week(wanted, today), _ahead(wanted, today), _written(wanted, today)):
-        if day is not None and EARLIEST <= day <= LATEST:
-            yield Match(_told(day), day=day)
-    found = _DAY_OF.fullmatch(wanted)
-    if found is not None and found[1] in _said("day"):
-        for batch in farm.batches:
-            if batch.name.casefold().startswith(found[3]):
-                day = batch.start + timedelta(days=int(found[2]))
-                text = say("day {number} of {batch}: {day}", number=found[2], batch=batch.name, day=_told(day))
-                yield Match(text, batch_id=batch.id, day=day)
+def _away(day: date, today: date) -> str:
+    """ "today", "in 6 days", "6 days ago"."""
+    ahead = (day - today).days
+    if ahead == 0:
+        return say("today")
+    if ahead > 0:
+        return say("in {days}", days=count_text(ahead, "day"))
+    return say("{days} ago", days=count_text(-ahead, "day"))
 
 
-def _said(word: str) -> tuple[str, str]:
-    """A word in English and as it is said, folded."""
-    return word.casefold(), say(word).casefold()
-
-
-def _near(wanted: str, today: date) -> date | None:
-    """Today, tomorrow, yesterday, or the next Thursday."""
-    for word, days in ((marked("today"), 0), (marked("tomorrow"), 1), (marked("yesterday"), -1)):
-        if wanted in _said(word):
-            return today + timedelta(days=days)
-    for number, weekday in enumerate(_WEEKDAYS):
-        if len(wanted) >= 3 and any(name.startswith(wanted) for name in _said(weekday)):
-            return today + timedelta(days=(number - today.weekday() - 1) % 7 + 1)
-    return None
-
-
-def _of_week(wanted: str, today: date) -> date | None:
-    """The Monday of a week by its number, in this year or the next (ISO 8601)."""
-    found = _WORD_AND_NUMBER.fullmatch(wanted)
-    if found is None or found[1] not in _said(marked("week")) or not 1 <= int(found[2]) <= 53:
-        return None
-    for year in (today.year, today.year + 1):
-        try:
-            monday = date.fromisocalendar(year, int(found[2]), 1)
-        except ValueError:  # not every year has a week 53
+def _days_of_batches(farm: Farm, wanted: str, today: date) -> Iterator[Match]:
+    asked = [(found[1], found[2], found[3]) for found in [_DAY_OF.fullmatch(wanted)] if found]
+    asked += [(found[2], found[3], found[1]) for found in [_DAY_BEHIND.fullmatch(wanted)] if found]
+    for word, number, name in asked:
+        if word not in said("day"):
             continue
-        if monday + timedelta(days=6) >= today:
-            return monday
-    return None
-
-
-def _ahead(wanted: str, today: date) -> date | None:
-    """In so many days or weeks."""
-    found = _NUMBER_AND_UNIT.fullmatch(wanted)
-    if found is None:
-        return None
-    units = ((1, (*_said(marked("day")), *_said("days"))), (7, (*_said("week"), *_said(marked("weeks")))))
-    for days, names in units:
-        if found[2] in names:
-            return today + timedelta(days=days * int(found[1]))
-    return None
-
-
-def _written(wanted: str, today: date) -> date | None:
-    """A date as people write it: "12 apr", "12.4.", "2027-04-12", "april". The day comes before the month."""
-    text = wanted
-    for number, month in enumerate(MONTHS, 1):
-        for name in (month, say(month)):
-            text = re.sub(rf"\b{re.escape(name.casefold())}\w*", f" {MONTHS[number - 1]} ", text)
-    text = text.replace(".", " ").strip() if text.count(".") == 2 and text.endswith(".") else text
-    if text.isdigit() and not 1 <= int(text) <= 31:
-        return None  # a number alone is no year
-    if not re.search(r"\d", text) and not any(month in text for month in MONTHS):
-        return None
-    is_iso = re.match(r"\d{4}", text) is not None
-    text = re.sub(r"^(\d{1,2}) (\d{1,2})$", r"\1/\2", text)
-    try:
-        first = datetime.combine(today.replace(day=1), time())
-        return parse(text, default=first, dayfirst=not is_iso).date()
-    except (ParserError, OverflowError, ValueError):
-        return None
+        for batch in farm.batches:
+            day = batch.start + timedelta(days=int(number))
+            if _rank(batch.name, name) in (0, 1) and EARLIEST <= day <= LATEST:
+                text = say("Day {number} of {batch}", number=number, batch=batch.name)
+                yield Match(text, f"{_told(day)}, {_away(day, today)}", batch_id=batch.id, day=day)

@@ -26,6 +26,7 @@ from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.way_cards import WayCards
 from quailsched.farm.records import Batch
 from quailsched.farm.units import count_text
+from quailsched.outlook.likelihood import chance_of_clash
 from quailsched.report.clashes import title_of
 from quailsched.report.inspect import batch_rows, clash_rows
 from quailsched.season.clash import Clash
@@ -151,13 +152,13 @@ class Inspector(QFrame):
         else:
             column.addWidget(label(say("No clash ahead but accepted ones"), "quietHeading"))
         column.addWidget(label(say("Pick one to see why."), "soft"))
-        column.addWidget(ClashRows(farm, clashes, self.today, self.clash_chosen.emit))
+        column.addWidget(ClashRows(season, clashes, self.today, self.clash_chosen.emit))
 
     def _clash_page(self, column: QVBoxLayout, season: Season, clash: Clash) -> None:
         farm = season.farm
         is_accepted = acceptance_of(farm, clash) is not None
         column.addWidget(label(title_of(farm, clash), "quietHeading" if is_accepted else "clashHeading"))
-        column.addLayout(_rows(clash_rows(farm, clash, self.today)))
+        column.addLayout(_rows(clash_rows(farm, clash, self.today, chance_of_clash(season, clash, self.today))))
         if severity_of(clash.kind) is Severity.WATCH:
             self.acceptance = AcceptanceBox(is_accepted)
             self.acceptance.reason_given.connect(lambda reason: self.accept_asked.emit(clash, reason))
@@ -191,7 +192,7 @@ class Inspector(QFrame):
         edit.addWidget(_button(say("Remove…"), lambda: self.remove_asked.emit(batch.id)))
         column.addLayout(edit)
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
-        column.addWidget(ClashRows(season.farm, own, self.today, self.clash_chosen.emit))
+        column.addWidget(ClashRows(season, own, self.today, self.clash_chosen.emit))
         column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))
 
 
@@ -206,7 +207,7 @@ def _hand_focus_on(old: QWidget, page: QWidget) -> None:
     buttons = [one for one in page.findChildren(QPushButton) if one.isVisible()]
     by_text = {one.text(): one for one in reversed(buttons)}
     same = by_text.get(focused.text()) if isinstance(focused, QPushButton) else None
-    wanted = same or by_text.get("All clashes") or next(iter(buttons), None)
+    wanted = same or by_text.get(say("All clashes")) or next(iter(buttons), None)
     if wanted is not None:
         wanted.setFocus()
 

@@ -109,7 +109,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self.rail.chosen.connect(self.show_view)
         self.find_box.chosen.connect(self.looks.found)
-        self.find_box.left.connect(self.season.canvas.setFocus)
+        self.find_box.left.connect(self.looks.done_finding)
         canvas, inspector = self.season.canvas, self.season.inspector
         canvas.batch_opened.connect(self.change_batch)
         canvas.place_opened.connect(self.change_place)

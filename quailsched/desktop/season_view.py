@@ -120,8 +120,9 @@ class SeasonView(QWidget):
         self._shown = shown
         self.frees_up.show_season(shown.season, is_preview=preview is not None)
         clashes = shown.since(self.today) if preview else self._clashes
-        still_open = len(open_clashes(shown.season.farm, clashes))
-        self.clashes_counted.emit(still_open, len(clashes) - still_open)
+        still_open = open_clashes(shown.season.farm, clashes)
+        self.overview.show_season(shown.season, still_open, is_preview=preview is not None)
+        self.clashes_counted.emit(len(still_open), len(clashes) - len(still_open))
         self._chores_timer.start()
 
     def _count_chores(self) -> None:

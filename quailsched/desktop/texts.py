@@ -18,6 +18,9 @@ KEYS = marked("""<h3>Keys and mouse</h3>
 <b>Ctrl+Shift+A</b> accepts the picked clash, if it is one to watch; <b>Return</b> says why, <b>Esc</b> leaves it.<br>
 <b>Return</b> or a double click opens it, <b>Ctrl+E</b> too; <b>Ctrl+Del</b> removes it. <b>Esc</b> lets it go.<br>
 <b>+</b> and <b>−</b> zoom, as does Ctrl and the wheel about the pointer; <b>Ctrl+0</b> fits the season.<br>
+<b>Alt+1</b> to <b>Alt+5</b> show a week to three years; two fingers on a touchpad push the season along or zoom it.<br>
+<b>Ctrl+F</b> finds a batch, a place or a day, <b>Ctrl+G</b> a day: 12 Apr, in 3 weeks, week 15, day 30 of Clover.<br>
+In the strip with all days push the frame along, or pull at its edges; with keys, <b>Left, Right, + and −</b>.<br>
 <b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
 <b>Ctrl+Shift+T</b> starts a trial, <b>Ctrl+Shift+C</b> compares it, <b>Ctrl+Shift+P</b> goes back to the plan.<br>
 A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.<br>

@@ -9,11 +9,11 @@ from quailsched.words import day_and_month, marked, number_text, say, value_text
 
 CM2_PER_SQ_FT = 929.0304  # (30.48 cm)^2: the international foot is 0.3048 m exactly (NIST SP 811)
 CM_PER_INCH = 2.54
-_WEEKDAYS = (
+WEEKDAYS = (
     *(marked("Monday"), marked("Tuesday"), marked("Wednesday"), marked("Thursday")),
     *(marked("Friday"), marked("Saturday"), marked("Sunday")),
 )
-_SHORT_WEEKDAYS = (
+SHORT_WEEKDAYS = (
     *(marked("Mon"), marked("Tue"), marked("Wed"), marked("Thu")),
     *(marked("Fri"), marked("Sat"), marked("Sun")),
 )
@@ -90,12 +90,12 @@ def hours_text(hours: float) -> str:
 
 def weekday_text(day: date) -> str:
     """ "Thursday". Not by strftime: a window sets the locale of the desktop, and the rest is not in its language."""
-    return say(_WEEKDAYS[day.weekday()])
+    return say(WEEKDAYS[day.weekday()])
 
 
 def short_weekday_text(day: date) -> str:
     """ "Thu", where a whole weekday is too wide."""
-    return say(_SHORT_WEEKDAYS[day.weekday()])
+    return say(SHORT_WEEKDAYS[day.weekday()])
 
 
 def day_text(day: date, near: date | None = None) -> str:

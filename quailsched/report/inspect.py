@@ -74,8 +74,9 @@ def short_text(farm: Farm, clash: Clash) -> str:
     return count_text(round(by), _SHORT_WORDS[clash.unit])
 
 
-def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
-    """How grave, when, how much, who, why, why it is accepted, and the figures with their sources."""
+def clash_rows(farm: Farm, clash: Clash, today: date, chance: float | None = None) -> list[tuple[str, str]]:
+    """How grave, when, how much, how sure (where a ``chance`` is known), who, why, why it is accepted, and the
+    figures with their sources."""
     when = span_text(clash.first, clash.last, today)
     if clash.worst not in (clash.first, clash.last) or clash.first != clash.last:
         when += say(", worst on {day}", day=day_text(clash.worst))
@@ -84,6 +85,8 @@ def clash_rows(farm: Farm, clash: Clash, today: date) -> list[tuple[str, str]]:
         (say("When"), when),
         (say("Short by"), short_text(farm, clash)),
     ]
+    if chance is not None:
+        rows.append((say("How sure"), chance_text(chance)))
     rows.append((say("Who"), ", ".join(farm.batch(batch_id).name for batch_id in clash.batch_ids)))
     rows.append((say("Why"), clash.sentence))
     acceptance = acceptance_of(farm, clash)
@@ -147,6 +150,16 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
     if batch.note:
         rows.append((say("Note"), batch.note))
     return rows
+
+
+def chance_text(chance: float) -> str:
+    """ "in 97 of 100 hatches", a chance from 0 to 1."""
+    of_100 = round(100 * chance)
+    if of_100 < 1:
+        return say("in fewer than 1 of 100 hatches")
+    if of_100 > 99:
+        return say("in more than 99 of 100 hatches")
+    return say("in {number} of 100 hatches", number=of_100)
 
 
 def odds_text(kind: Kind, eggs: int) -> str:

@@ -77,10 +77,10 @@ class SeasonCanvas(SeasonPort):
 
     def pick(self, picked: Picked) -> None:
         """Select a batch, a clash or nothing, and say so."""
+        self.unmark()
         if picked == self._picked:
             return
         self._picked = picked
-        self._marked_day = self._marked_lane = None
         self.setAccessibleDescription(self._spoken(picked))
         self.viewport().update()
         self.picked.emit(picked)
@@ -229,7 +229,7 @@ class SeasonCanvas(SeasonPort):
         self._set_hovered(hit)
         shape = cursor_for(grab_at(scene, at)) if hit.batch_id is not None else None
         self.viewport().setCursor(shape) if shape is not None else self.viewport().unsetCursor()
-        lane, season, text = scene.lane_at(at.y()), self.season, ""
+        lane, season, text = scene.lane_at(at.y()), self.layout_shown.season, ""
         if season is not None and lane is not None and at.x() >= scene.left and at.y() > scene.head:
             place, day = lane.content.place, scene.day(at.x())
             if place is not None:

@@ -55,7 +55,7 @@ class Morph(QVariantAnimation):
         frame = FramePainter(pens)
         frame.head()
         frame.names()
-        frame.today()
+        frame.days_told()
 
 
 _Placed = tuple[Lane, Band]

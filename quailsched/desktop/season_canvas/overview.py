@@ -1,26 +1,49 @@
-"""A thin strip with all days of the season: how many birds there are, where it clashes, and what is in view."""
+"""A thin strip with all days of the season: how many birds there are, where it clashes, and what is in view.
+
+What it looks like stands in ``strip`` and ``strip_picture``, how birds are counted in ``loads``.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import date, timedelta
-from itertools import accumulate
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap, QPolygonF
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QFocusEvent, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelEvent
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from quailsched.desktop.labels import as_it_is
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-from quailsched.desktop.season_canvas.fonts import Fonts
-from quailsched.desktop.season_canvas.layout import SeasonLayout
-from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks
+from quailsched.desktop.season_canvas.keys import ZOOM_STEP
+from quailsched.desktop.season_canvas.scale import TimeScale
+from quailsched.desktop.season_canvas.strip import Ticks, draw_today, draw_veil, draw_window
+from quailsched.desktop.season_canvas.strip_picture import StripPicture
 from quailsched.desktop.theme import current
-from quailsched.season.severity import Severity, open_clashes, severity_of
+from quailsched.farm.units import count_text, named_day_text, span_text
+from quailsched.report.clashes import title_of
+from quailsched.season.clash import Clash
+from quailsched.season.season import Season
 from quailsched.words import say
 
 _EDGE_PX = 6.0  # how near to the edge of the window of days a press takes the edge
 _LEAST_PX = 8.0  # the window of days is never drawn narrower
-_TICK_PX = 3.0
+_TOLD_PX = 3.0  # clashes this near to the pointer are told
+_MOST_TOLD = 4
+
+
+_CURSORS = {
+    **dict.fromkeys(("start", "end"), Qt.CursorShape.SplitHCursor),
+    **{"whole": Qt.CursorShape.OpenHandCursor, "paper": Qt.CursorShape.ArrowCursor},
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """The part that is held, how far from its own edge, and the day of the other edge, which stays where it is."""
+
+    part: str
+    away_px: float
+    fixed: date
 
 
 class Overview(QWidget):
@@ -29,24 +52,29 @@ class Overview(QWidget):
     def __init__(self, canvas: SeasonCanvas, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._canvas = canvas
-        self._known: tuple[object, ...] = ()
-        self._picture = QPixmap()
-        self._held: tuple[str, float] | None = None  # what is held, and how far from its start
+        self._season: Season | None = None
+        self._clashes: tuple[Clash, ...] = ()
+        self._picture = StripPicture(self)
+        self._ticks: tuple[TimeScale, Ticks] | None = None
+        self._held: _Held | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(say("Overview of the season"))
-        self.setAccessibleDescription(say("All days; left and right move what is in view, plus and minus zoom"))
-        self.setToolTip(
-            say("All days: birds in grey, clashes in red. The frame is what is in view: push it, or pull an edge")
-        )
+        self._tell()
         canvas.looked_at.connect(self.update)
 
     def sizeHint(self) -> QSize:
-        return QSize(200, round(self.fontMetrics().height() * 1.9))
+        return QSize(200, round(self.fontMetrics().height() * 1.8))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(80, self.sizeHint().height())
+
+    def show_season(self, season: Season, clashes: tuple[Clash, ...], *, is_preview: bool = False) -> None:
+        """Show ``season`` with those of its clashes that are open."""
+        self._season, self._clashes, self._ticks = season, clashes, None
+        self._picture.show_season(season, is_preview=is_preview)
+        self.update()
 
     # days and pixels
 
@@ -58,119 +86,102 @@ class Overview(QWidget):
     def window_px(self) -> tuple[float, float]:
         """From where to where the days in view lie, in pixels."""
         scale, (first, end) = self._scale(), self._canvas.scene().days()
-        left, right = scale.x(first), scale.x(end)
-        return left, max(right, left + _LEAST_PX)
+        left, right = max(scale.x(first), 0.0), min(scale.x(end), float(self.width()))
+        return min(left, self.width() - _LEAST_PX), max(right, left + _LEAST_PX)
 
     # drawing
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        layout = self._canvas.layout_shown
-        if layout.season is None:
+        if self._season is None:
             return
-        self._draw_season(layout)
-        theme = current()
+        scale, theme, tall = self._scale(), current(), float(self.height())
+        if self._ticks is None or self._ticks[0] != scale:
+            self._ticks = scale, Ticks(self._clashes, scale, tall)
+        left, right = self.window_px()
         painter = QPainter(self)
         try:
-            painter.drawPixmap(0, 0, self._picture)
-            left, right = self.window_px()
-            veil = QColor(theme.paper)
-            veil.setAlphaF(0.55)
-            painter.fillRect(QRectF(0, 0, left, self.height()), veil)
-            painter.fillRect(QRectF(right, 0, self.width() - right, self.height()), veil)
-            painter.setPen(QPen(QColor(theme.good if self.hasFocus() else theme.soft), 1.5))
-            painter.drawRect(QRectF(left, 0.75, right - left, self.height() - 1.5))
+            painter.drawPixmap(0, 0, self._picture.pixmap(scale, self._canvas.last_day().toordinal()))
+            draw_veil(painter, theme, left, right, self.width(), tall)
+            self._picture.draw_months(painter)
+            self._ticks[1].draw(painter, theme)
+            draw_today(painter, theme, scale.x(self._canvas.today), tall)
+            draw_window(painter, theme, left + 1, right - 1, tall, has_focus=self.hasFocus())
         finally:
             painter.end()
 
-    def _draw_season(self, layout: SeasonLayout) -> None:
-        """The picture without the window of days: made anew only when the season, the size or the colours change."""
-        rests_on = (layout, self.size(), current(), self._canvas.first_day(), self._canvas.last_day(), self.font())
-        if rests_on == self._known:
-            return
-        self._known = rests_on
-        ratio = self.devicePixelRatioF()
-        self._picture = QPixmap(self.size() * ratio)
-        self._picture.setDevicePixelRatio(ratio)
-        theme, scale = current(), self._scale()
-        self._picture.fill(QColor(theme.lane))
-        painter = QPainter(self._picture)
-        try:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(theme.shut_line))
-            painter.drawPolygon(self._birds(layout, scale))
-            self._months(painter, scale)
-            self._ticks(painter, layout, scale)
-            x = scale.x(self._canvas.today)
-            painter.setPen(QPen(QColor(theme.ink), 1.5))
-            painter.drawLine(QPointF(x, 0), QPointF(x, self.height()))
-        finally:
-            painter.end()
+    # what is told
 
-    def _birds(self, layout: SeasonLayout, scale: TimeScale) -> QPolygonF:
-        """How many eggs and birds there are, column by column."""
-        wide, tall = self.width(), self.height() - 2.0
-        steps = [0] * (wide + 2)
-        for start, end, many in _loads(layout):
-            left, right = (min(max(round(scale.x(day)), 0), wide + 1) for day in (start, end))
-            steps[left] += many
-            steps[max(right, left)] -= many
-        heights = list(accumulate(steps))
-        most = max([*heights, 1])
-        points = [QPointF(x, tall - 0.8 * tall * height / most) for x, height in enumerate(heights)]
-        return QPolygonF([QPointF(0, self.height()), *points, QPointF(wide + 1, self.height())])
+    def _tell(self) -> None:
+        """What a screen reader says of it: the days in view too, when it is come to."""
+        text = say("All days; left and right move what is in view, plus and minus zoom")
+        if self._season is not None:
+            first, end = self._canvas.scene().days()
+            days = span_text(first, end - timedelta(days=1), self._canvas.today)
+            text = say("{text}. In view: {days}. {clashes} ahead", text=text, days=days,
+                       clashes=count_text(len(self._clashes), "clash", "clashes"))  # fmt: skip
+        self.setAccessibleDescription(text)
 
-    def _months(self, painter: QPainter, scale: TimeScale) -> None:
-        face = Fonts(self.font()).tiny
-        painter.setPen(QPen(QColor(current().soft)))
-        room = face.width("September") + 8
-        for tick in month_ticks(scale, scale.first, self._canvas.last_day(), room):
-            if tick.label:
-                face.draw(painter, scale.x(tick.day) + 3, face.ascent + 1, tick.label)
+    def told_at(self, x: float) -> str:
+        """The day at ``x``, the birds on it, and what clashes there; what the strip is for, where nothing does."""
+        if self._season is None:
+            return ""
+        scale = self._scale()
+        day = scale.day(x)
+        birds = count_text(self._picture.birds_on(day.toordinal()), "bird")
+        lines = [f"{named_day_text(day)} {day.year} · {birds}"]
+        low, high = scale.day(x - _TOLD_PX), scale.day(x + _TOLD_PX)
+        near = [clash for clash in self._clashes if clash.first <= high and clash.last >= low]
+        lines += [title_of(self._season.farm, clash) for clash in near[:_MOST_TOLD]]
+        if len(near) > _MOST_TOLD:
+            lines.append(say("and {number} more", number=len(near) - _MOST_TOLD))
+        if not near:
+            lines.append(say("The frame is what is in view: push it, or pull an edge"))
+        return "\n".join(lines)
 
-    def _ticks(self, painter: QPainter, layout: SeasonLayout, scale: TimeScale) -> None:
-        """A tick where a clash begins, half as high for one to watch, and a line below for as long as it lasts."""
-        if layout.season is None:
-            return
-        colour = QColor(current().clash)
-        for clash in open_clashes(layout.season.farm, layout.clashes):
-            stops = severity_of(clash.kind) is Severity.STOPS
-            top = self.height() * (0.4 if stops else 0.7)
-            left, right = scale.x(clash.first), scale.x(clash.last)
-            painter.fillRect(QRectF(left, top, _TICK_PX, self.height() - top), colour)
-            painter.fillRect(QRectF(left, self.height() - 2.5, right - left, 2.5), colour)
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
+            QToolTip.showText(event.globalPos(), as_it_is(self.told_at(event.pos().x())), self)
+            return True
+        return super().event(event)
 
     # mouse and keys
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
         x = event.position().x()
         left, right = self.window_px()
         part = self._part_at(x)
+        scene = self._canvas.scene()
         if part == "paper":
             self._look_from(x - (right - left) / 2)
-            self._held = ("whole", (right - left) / 2)
+            self._held = _Held("whole", (right - left) / 2, scene.today)
+        elif part == "end":
+            self._held = _Held(part, x - right, scene.day(scene.left))
         else:
-            self._held = (part, x - (right if part == "end" else left))
+            self._held = _Held(part, x - left, scene.day(scene.width))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        x = event.position().x()
-        if self._held is None:
-            part = self._part_at(x)
-            shapes = {"start": Qt.CursorShape.SplitHCursor, "end": Qt.CursorShape.SplitHCursor}
-            self.setCursor(shapes.get(part, Qt.CursorShape.ArrowCursor))
-            return
-        part, away = self._held
-        scale = self._scale()
-        left, right = self.window_px()
-        if part == "whole":
-            self._look_from(x - away)
-        elif part == "end":
-            self._show_days(scale.day(left), scale.day(max(x - away, left + _LEAST_PX)))
+        x, held = event.position().x(), self._held
+        if held is None:
+            self.setCursor(_CURSORS[self._part_at(x)])
+        elif held.part == "whole":
+            self._look_from(x - held.away_px)
         else:
-            self._show_days(scale.day(min(x - away, right - _LEAST_PX)), scale.day(right))
+            day = self._scale().day(x - held.away_px)
+            first, end = (held.fixed, day) if held.part == "end" else (day, held.fixed)
+            self._canvas.show_days(max((end - first).days, 1))
+            self._canvas.look_from(first)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         self._held = None
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Through time."""
+        turned = event.angleDelta().y() or event.angleDelta().x()
+        bar = self._canvas.horizontalScrollBar()
+        bar.setValue(bar.value() - turned)
+        event.accept()
 
     def _part_at(self, x: float) -> str:
         left, right = self.window_px()
@@ -183,37 +194,32 @@ class Overview(QWidget):
     def _look_from(self, x: float) -> None:
         self._canvas.look_from(self._scale().day(max(x, 0.0)))
 
-    def _show_days(self, first: date, end: date) -> None:
-        self._canvas.show_days(max((end - first).days, 1))
-        self._canvas.look_from(first)
-
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        first, end = self._canvas.scene().days()
-        step = timedelta(days=max((end - first).days // 8, 1))
+        canvas, (first, end) = self._canvas, self._canvas.scene().days()
+        days = (end - first).days
+        steps = {Qt.Key.Key_Left: -(days // 8 or 1), Qt.Key.Key_Right: days // 8 or 1}
+        steps |= {Qt.Key.Key_PageUp: -days, Qt.Key.Key_PageDown: days}
         key = Qt.Key(event.key())
-        if key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-            self._canvas.look_from(first + (step if key == Qt.Key.Key_Right else -step))
+        if key in steps:
+            canvas.look_from(first + timedelta(days=steps[key]))
+        elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
+            canvas.look_from(canvas.first_day() if key == Qt.Key.Key_Home else canvas.last_day())
         elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
-            self._canvas.zoom(1.25)
+            canvas.zoom(ZOOM_STEP)
         elif key == Qt.Key.Key_Minus:
-            self._canvas.zoom(0.8)
+            canvas.zoom(1 / ZOOM_STEP)
+        elif key == Qt.Key.Key_Escape:
+            canvas.setFocus()
         else:
             super().keyPressEvent(event)
+            return
+        self._tell()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
+        self._tell()
         self.update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
         self.update()
-
-
-def _loads(layout: SeasonLayout) -> Iterator[tuple[date, date, int]]:
-    """(first day, end, eggs or birds) of each stay of each batch."""
-    if layout.season is None:
-        return
-    for batch in layout.season.farm.batches:
-        for presence in layout.season.presences_of(batch):
-            most = presence.leg.most
-            yield presence.start, presence.end, most.birds or most.eggs

@@ -40,7 +40,7 @@ class SeasonPainter:
             self._lanes()
         self._frame.head()
         self._frame.names()
-        self._frame.today()
+        self._frame.days_told()
         self._frame.focus()
 
     def _lanes(self) -> None:

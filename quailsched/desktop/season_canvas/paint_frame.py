@@ -14,7 +14,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import Tick, TimeScale, month_ticks, uncrossed, week_ticks
-from quailsched.farm.units import area_text, count_text, day_text
+from quailsched.farm.units import area_text, count_text, day_text, named_day_text
 from quailsched.season.season import Season
 from quailsched.words import say
 
@@ -126,23 +126,29 @@ class FramePainter:
             self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, min(bottom, self.scene.height)))
         if self.scene.marked_day is not None:
             x = self.scene.x(self.scene.marked_day)
-            self.p.setPen(QPen(QColor(self.theme.good), 2.0))
+            self.p.setPen(QPen(QColor(self.theme.good), 1.5))
             self.p.drawLine(QPointF(x, self.scene.head), QPointF(x, self.scene.height))
 
-    def today(self) -> None:
-        """The word over its line."""
+    def days_told(self) -> None:
+        """Over their lines: today, and the day that was found."""
+        self._pill(self.scene.today, say("today"), self.theme.ink, self.theme.paper)
+        found = self.scene.marked_day
+        if found is not None:
+            self._pill(found, named_day_text(found, self.scene.today), self.theme.good, self.theme.on_good)
+
+    def _pill(self, day: date, text: str, ground: str, ink: str) -> None:
         scene, p, face = self.scene, self.p, self.fonts.small_bold
-        x = scene.x(scene.today)
+        x = scene.x(day)
         if not scene.left <= x <= scene.width:
             return
-        wide = face.width(say("today")) + 16
+        wide = face.width(text) + 16
         left = min(max(x - wide / 2, scene.left), scene.width - wide)
         pill = QRectF(left, 2, wide, face.height + 3)
         p.setPen(Qt.PenStyle.NoPen)
-        p.setBrush(QColor(self.theme.ink))
+        p.setBrush(QColor(ground))
         p.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
         base = pill.center().y() + (face.ascent - face.descent) / 2
-        self.pens.text(face, QPointF(left + 8, base), say("today"), self.theme.paper)
+        self.pens.text(face, QPointF(left + 8, base), text, ink)
 
     def focus(self) -> None:
         """A thin frame while the keys go to the season."""

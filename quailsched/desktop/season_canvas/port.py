@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from math import ceil
 
 from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -17,7 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
-from quailsched.desktop.season_canvas import keys
+from quailsched.desktop.season_canvas import wheel
 from quailsched.desktop.season_canvas.dirty import dirty_between, edges_of
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
@@ -33,6 +34,7 @@ from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.desktop.season_canvas.scene import Picked, Scene
 from quailsched.desktop.theme import current
+from quailsched.farm.records import Batch
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
@@ -63,6 +65,7 @@ class SeasonPort(QAbstractScrollArea):
         self._picked, self._hovered = Picked(), Picked()
         self._marked_day: date | None = None
         self._marked_lane: str | None = None
+        self._gone_to: tuple[date, ...] = ()  # days beyond the season that have been asked for
         self._is_fitted = True
         self._scrolled_px = 0  # since the edges were mended
         self._edges = QTimer(self, singleShot=True, interval=_EDGES_MS)
@@ -70,6 +73,7 @@ class SeasonPort(QAbstractScrollArea):
         self._morph: Morph | None = None
         self.switch = GroupingSwitch(self.viewport())
         self.switch.chosen.connect(lambda grouping: self.group_by(grouping))
+        self._pinch = wheel.Pinch(self)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.setMinimumSize(QSize(240, 120))
@@ -175,7 +179,7 @@ class SeasonPort(QAbstractScrollArea):
 
     def fit(self) -> None:
         """Zoom so that the season fits the width, and keep it so until the keeper zooms."""
-        self._is_fitted = True
+        self._is_fitted, self._gone_to = True, ()
         start, end = fit_span(self._shown, self.today)
         width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
@@ -196,7 +200,7 @@ class SeasonPort(QAbstractScrollArea):
 
     def look_from(self, day: date) -> None:
         """Scroll so that ``day`` stands at the left edge."""
-        self.horizontalScrollBar().setValue(round(self._scale.x(day)))
+        self.horizontalScrollBar().setValue(ceil(self._scale.x(day)))  # rounded down, the day before would be at it
 
     def go_to(self, day: date) -> None:
         """Scroll so that ``day`` stands a third from the left, if it is not well in view."""
@@ -205,22 +209,36 @@ class SeasonPort(QAbstractScrollArea):
             self.horizontalScrollBar().setValue(round(self._scale.x(day) - (scene.width - scene.left) / 3))
 
     def show_days(self, number: int) -> None:
-        """Zoom so that ``number`` days are in view, about the middle, or about today if that is in view."""
-        scene = self.scene()
+        """Zoom so that ``number`` days are in view: about what is picked, else about today, else about the middle."""
+        scene, picked = self.scene(), self._picked
+        batch = self.season.farm.find(picked.batch_id) if self.season and picked.batch_id else None
+        days = [batch.start] if isinstance(batch, Batch) else [picked.clash.worst] if picked.clash else []
+        xs = (scene.x(day) for day in (*days, self.today))
         width = max(scene.width - scene.left, 100)
-        today = scene.x(self.today)
-        anchor = today if scene.left <= today <= scene.width else None
+        anchor = next((x for x in xs if scene.left <= x <= scene.width), None)
         self.zoom(width / number / scene.scale.day_px, anchor)
 
     def mark_day(self, day: date) -> None:
-        """Bring ``day`` into view with a thin line at it, until something is picked."""
+        """Bring ``day`` into view with a thin line at it, until something is picked. It may lie beyond the season:
+        then there is paper up to it until the season is fitted again."""
+        self.unmark()
         self._marked_day = day
+        if not self.first_day() <= day < self.last_day():
+            self._gone_to, self._is_fitted = (*self._gone_to, day), False
+            self._lay_out()
         self.go_to(day)
         self.viewport().update()
+
+    def unmark(self) -> None:
+        """Take away what marks a day or a place that was found."""
+        if self._marked_day is not None or self._marked_lane is not None:
+            self._marked_day = self._marked_lane = None
+            self.viewport().update()
 
     def show_place(self, place_id: str) -> None:
         """Bring the lane of a place into view, and mark it until something is picked."""
         self.group_by(Grouping.PLACES)
+        self.unmark()
         lane = self.scene().lane_of(place_id)
         if lane is not None:
             self._marked_lane = place_id
@@ -279,6 +297,7 @@ class SeasonPort(QAbstractScrollArea):
         """The first day and the end of all that is drawn, and of the weeks around today."""
         spans = [(ghost.band.start, ghost.band.end) for ghost in self._ghosts]
         spans += [span for layout in (self._real, self._shown) if (span := layout.first_and_last()) is not None]
+        spans += [(day, day) for day in self._gone_to]
         starts, ends = [start for start, _ in spans], [end for _, end in spans]
         return min([*starts, self.today]), max([*ends, self.today + timedelta(days=120)])
 
@@ -398,15 +417,5 @@ class SeasonPort(QAbstractScrollArea):
             painter.end()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        turn = event.angleDelta().y() or event.angleDelta().x()
-        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.zoom(keys.ZOOM_STEP ** (turn / 120), event.position().x())
-        elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier or event.angleDelta().x():
-            bar = self.horizontalScrollBar()
-            bar.setValue(bar.value() - turn)
-        else:
-            bar = self.verticalScrollBar()
-            if bar.maximum() == 0:  # all lanes are in view: the wheel goes through time
-                bar = self.horizontalScrollBar()
-            bar.setValue(bar.value() - turn // 2)
+        wheel.turn(self, event)
         event.accept()

@@ -9,8 +9,8 @@ from datetime import date, timedelta
 from quailsched.farm.units import MONTHS
 from quailsched.words import marked, say
 
-LEAST_PX, MOST_PX = 0.5, 240.0  # pixels a day: three years in a small window, a week in a large one
-_MONTHS = (
+LEAST_PX, MOST_PX = 0.5, 560.0  # pixels a day: three years in a small window, a week on the largest screen
+MONTH_NAMES = (
     marked("January"),
     marked("February"),
     marked("March"),
@@ -59,7 +59,7 @@ def month_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> It
     month_px = 30 * scale.day_px
     day = start.replace(day=1)
     while day < end:
-        name = say(_MONTHS[day.month - 1])
+        name = say(MONTH_NAMES[day.month - 1])
         if month_px < label_px:
             name = (
                 say(MONTHS[day.month - 1]) if month_px >= label_px * 0.55 else (str(day.year) if day.month == 1 else "")

@@ -246,6 +246,9 @@
 &lt;b&gt;Ctrl+Shift+A&lt;/b&gt; accepts the picked clash, if it is one to watch; &lt;b&gt;Return&lt;/b&gt; says why, &lt;b&gt;Esc&lt;/b&gt; leaves it.&lt;br&gt;
 &lt;b&gt;Return&lt;/b&gt; or a double click opens it, &lt;b&gt;Ctrl+E&lt;/b&gt; too; &lt;b&gt;Ctrl+Del&lt;/b&gt; removes it. &lt;b&gt;Esc&lt;/b&gt; lets it go.&lt;br&gt;
 &lt;b&gt;+&lt;/b&gt; and &lt;b&gt;−&lt;/b&gt; zoom, as does Ctrl and the wheel about the pointer; &lt;b&gt;Ctrl+0&lt;/b&gt; fits the season.&lt;br&gt;
+&lt;b&gt;Alt+1&lt;/b&gt; to &lt;b&gt;Alt+5&lt;/b&gt; show a week to three years; two fingers on a touchpad push the season along or zoom it.&lt;br&gt;
+&lt;b&gt;Ctrl+F&lt;/b&gt; finds a batch, a place or a day, &lt;b&gt;Ctrl+G&lt;/b&gt; a day: 12 Apr, in 3 weeks, week 15, day 30 of Clover.&lt;br&gt;
+In the strip with all days push the frame along, or pull at its edges; with keys, &lt;b&gt;Left, Right, + and −&lt;/b&gt;.&lt;br&gt;
 &lt;b&gt;Home&lt;/b&gt; goes to today, &lt;b&gt;Page Up&lt;/b&gt; and &lt;b&gt;Page Down&lt;/b&gt; through time; drag the paper to push it along.&lt;br&gt;
 &lt;b&gt;Ctrl+Shift+T&lt;/b&gt; starts a trial, &lt;b&gt;Ctrl+Shift+C&lt;/b&gt; compares it, &lt;b&gt;Ctrl+Shift+P&lt;/b&gt; goes back to the plan.&lt;br&gt;
 A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.&lt;br&gt;
@@ -259,6 +262,9 @@ Double click a place's name to change it. The Setup view has everything as table
 &lt;b&gt;Strg+Umschalt+A&lt;/b&gt; nimmt den ausgewählten Engpass hin, wenn er zu beachten ist; &lt;b&gt;Eingabe&lt;/b&gt; sagt warum, &lt;b&gt;Esc&lt;/b&gt; lässt es.&lt;br&gt;
 &lt;b&gt;Eingabe&lt;/b&gt; oder ein Doppelklick öffnet, auch &lt;b&gt;Strg+E&lt;/b&gt;; &lt;b&gt;Strg+Entf&lt;/b&gt; entfernt. &lt;b&gt;Esc&lt;/b&gt; lässt los.&lt;br&gt;
 &lt;b&gt;+&lt;/b&gt; und &lt;b&gt;−&lt;/b&gt; vergrößern und verkleinern, ebenso Strg und das Rad um den Zeiger; &lt;b&gt;Strg+0&lt;/b&gt; passt die Saison ein.&lt;br&gt;
+&lt;b&gt;Alt+1&lt;/b&gt; bis &lt;b&gt;Alt+5&lt;/b&gt; zeigen eine Woche bis drei Jahre; zwei Finger auf einem Touchpad schieben die Saison oder zoomen.&lt;br&gt;
+&lt;b&gt;Strg+F&lt;/b&gt; sucht einen Satz, einen Platz oder einen Tag, &lt;b&gt;Strg+G&lt;/b&gt; einen Tag: 12. Apr, in 3 Wochen, KW 15, Tag 30 von Clover.&lt;br&gt;
+Im Streifen mit allen Tagen den Rahmen schieben oder an den Rändern ziehen; mit Tasten &lt;b&gt;Links, Rechts, + und −&lt;/b&gt;.&lt;br&gt;
 &lt;b&gt;Pos1&lt;/b&gt; geht zu heute, &lt;b&gt;Bild auf&lt;/b&gt; und &lt;b&gt;Bild ab&lt;/b&gt; durch die Zeit; das Papier lässt sich ziehen.&lt;br&gt;
 &lt;b&gt;Strg+Umschalt+T&lt;/b&gt; beginnt einen Versuch, &lt;b&gt;Strg+Umschalt+C&lt;/b&gt; vergleicht ihn, &lt;b&gt;Strg+Umschalt+P&lt;/b&gt; geht zum Plan zurück.&lt;br&gt;
 Ein gefüllter roter Balken unter einer Bahn verhindert den Plan, ein gestrichelter Umriss ist zu beachten, ein grauer ist hingenommen.&lt;br&gt;
@@ -332,6 +338,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einen Tag später</translation>
   </message>
   <message>
+   <source>A day: 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover</source>
+   <translation>Ein Tag: 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover</translation>
+  </message>
+  <message>
    <source>A drawing, sharp at any size (*.svg)</source>
    <translation>Eine Zeichnung, scharf in jeder Größe (*.svg)</translation>
   </message>
@@ -342,6 +352,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)</source>
    <translation>Ein Name, oder ein Tag wie 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover (Strg+F)</translation>
+  </message>
+  <message>
+   <source>A name, or a day: 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover</source>
+   <translation>Ein Name oder ein Tag: 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover</translation>
   </message>
   <message>
    <source>A page (*.pdf)</source>
@@ -430,10 +444,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>All clashes of the trial</source>
    <translation>Alle Engpässe des Versuchs</translation>
-  </message>
-  <message>
-   <source>All days: birds in grey, clashes in red. The frame is what is in view: push it, or pull an edge</source>
-   <translation>Alle Tage: Vögel in Grau, Engpässe in Rot. Der Rahmen ist, was zu sehen ist: schieben, oder an einem Rand ziehen</translation>
   </message>
   <message>
    <source>All days; left and right move what is in view, plus and minus zoom</source>
@@ -590,6 +600,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Day 0 of the batch; its whole route moves along</source>
    <translation>Tag 0 des Satzes; sein ganzer Weg zieht mit</translation>
+  </message>
+  <message>
+   <source>Day {number} of {batch}</source>
+   <translation>{batch}, Tag {number}</translation>
   </message>
   <message>
    <source>Days before setting</source>
@@ -750,6 +764,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Go to &amp;today</source>
    <translation>Zu &amp;heute</translation>
+  </message>
+  <message>
+   <source>Go to a day…</source>
+   <translation>Zu einem Tag …</translation>
   </message>
   <message>
    <source>Go to the clash before</source>
@@ -1004,6 +1022,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Kein Engpass voraus außer hingenommenen</translation>
   </message>
   <message>
+   <source>No day is read from this</source>
+   <translation>Das ist als Tag nicht zu lesen</translation>
+  </message>
+  <message>
    <source>No places yet.</source>
    <translation>Noch keine Plätze.</translation>
   </message>
@@ -1030,6 +1052,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Nothing is otherwise than in the plan yet.</source>
    <translation>Noch ist nichts anders als im Plan.</translation>
+  </message>
+  <message>
+   <source>Nothing of that name, and no day</source>
+   <translation>Kein solcher Name und kein Tag</translation>
   </message>
   <message>
    <source>Nothing to redo</source>
@@ -1356,6 +1382,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Die &amp;Saison auf einer Seite</translation>
   </message>
   <message>
+   <source>The frame is what is in view: push it, or pull an edge</source>
+   <translation>Der Rahmen zeigt, was zu sehen ist: schieben oder am Rand ziehen</translation>
+  </message>
+  <message>
    <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
    <translation>Der Umriss ist der gedachte Satz. Noch ist nichts eingelegt: Strg+2 geht dorthin zurück.</translation>
   </message>
@@ -1652,6 +1682,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alter:Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
+   <source>ago</source>
+   <translation>vor</translation>
+  </message>
+  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
@@ -1686,10 +1720,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>counted on</source>
    <translation>gezählt am</translation>
-  </message>
-  <message>
-   <source>day {number} of {batch}: {day}</source>
-   <translation>Tag {number} von {batch}: {day}</translation>
   </message>
   <message>
    <source>empty</source>
@@ -1736,12 +1766,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>erwachsen</translation>
   </message>
   <message>
+   <source>in {days}</source>
+   <translation>noch {days}</translation>
+  </message>
+  <message>
    <source>it begins with the batch: move the whole band</source>
    <translation>er beginnt mit dem Satz: das ganze Band verschieben</translation>
   </message>
   <message>
    <source>its own beginning</source>
    <translation>sein eigener Anfang</translation>
+  </message>
+  <message>
+   <source>last</source>
+   <translation>letzten</translation>
+  </message>
+  <message>
+   <source>last week</source>
+   <translation>letzte Woche</translation>
   </message>
   <message>
    <source>laying group</source>
@@ -1760,8 +1802,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Meter, Gramm, °C</translation>
   </message>
   <message>
+   <source>month</source>
+   <translation>Monat</translation>
+  </message>
+  <message>
    <source>need {need}, have {have}</source>
    <translation>nötig {need}, vorhanden {have}</translation>
+  </message>
+  <message>
+   <source>next</source>
+   <translation>nächsten</translation>
+  </message>
+  <message>
+   <source>next week</source>
+   <translation>nächste Woche</translation>
   </message>
   <message>
    <source>no clash ahead</source>
@@ -1808,10 +1862,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>noch nicht</translation>
   </message>
   <message>
-   <source>nothing of that name, and no day</source>
-   <translation>nichts mit diesem Namen, und kein Tag</translation>
-  </message>
-  <message>
    <source>old eggs</source>
    <translation>alte Eier</translation>
   </message>
@@ -1850,6 +1900,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>shipped eggs, rested first</source>
    <translation>verschickte Eier, erst geruht</translation>
+  </message>
+  <message>
+   <source>short by {amount}</source>
+   <translation>es fehlen: {amount}</translation>
   </message>
   <message>
    <source>short days</source>
@@ -1920,10 +1974,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Woche</translation>
   </message>
   <message>
-   <source>weeks</source>
-   <translation>Wochen</translation>
-  </message>
-  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -1934,6 +1984,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>why</source>
    <translation>warum</translation>
+  </message>
+  <message>
+   <source>wk</source>
+   <translation>KW</translation>
   </message>
   <message>
    <source>yesterday</source>
@@ -1984,10 +2038,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{batch}, Platz</translation>
   </message>
   <message>
-   <source>{batch}, {number}, {day}</source>
-   <translation>{batch}, {number}, {day}</translation>
-  </message>
-  <message>
    <source>{batch}, {part}</source>
    <translation>{batch}, {part}</translation>
   </message>
@@ -2030,6 +2080,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{count}. Left and right go through batches, up and down through clashes.</source>
    <translation>{count}. Links und rechts gehen durch die Sätze, hinauf und hinunter durch die Engpässe.</translation>
+  </message>
+  <message>
+   <source>{days} ago</source>
+   <translation>{days} her</translation>
+  </message>
+  <message>
+   <source>{days}, {sure}</source>
+   <translation>{days}, {sure}</translation>
   </message>
   <message>
    <source>{day}, continued</source>
@@ -2098,6 +2156,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{taken} of {places} taken</source>
    <translation>{taken} von {places} belegt</translation>
+  </message>
+  <message>
+   <source>{text}. In view: {days}. {clashes} ahead</source>
+   <translation>{text}. Zu sehen: {days}. Voraus: {clashes}</translation>
   </message>
   <message>
    <source>{tip}; beside these, {lived_with}</source>

@@ -428,8 +428,20 @@
    <translation>Stunden Licht</translation>
   </message>
   <message>
+   <source>in fewer than 1 of 100 hatches</source>
+   <translation>in weniger als 1 von 100 Schlüpfen</translation>
+  </message>
+  <message>
+   <source>in more than 99 of 100 hatches</source>
+   <translation>in mehr als 99 von 100 Schlüpfen</translation>
+  </message>
+  <message>
    <source>in {new} instead of {old}</source>
    <translation>in {new} statt {old}</translation>
+  </message>
+  <message>
+   <source>in {number} of 100 hatches</source>
+   <translation>in {number} von 100 Schlüpfen</translation>
   </message>
   <message>
    <source>is something else</source>

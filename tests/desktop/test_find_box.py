@@ -4,9 +4,10 @@ from datetime import date, timedelta
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from quailsched.desktop.find_box import FindBox
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.farm.records import Batch
@@ -164,12 +165,20 @@ def test_a_click_elsewhere_closes_the_list(window: MainWindow, qtbot: QtBot) -> 
 
 
 def test_the_list_stays_inside_a_small_window(window: MainWindow, qtbot: QtBot) -> None:
-    window.resize(760, 300)
-    QApplication.processEvents()
-    type_in(window, qtbot, "e")
-    found = window.find_box.found
-    assert window.rect().contains(found.geometry())
-    assert found.geometry().top() >= window.find_box.mapTo(window, QPoint(0, window.find_box.height())).y()
+    small = QWidget()
+    qtbot.addWidget(small)
+    small.resize(200, 120)
+    field = FindBox(lambda: window.opened.farm, window.today, small)
+    field.setGeometry(120, 10, 70, 24)
+    small.show()
+    with qtbot.waitActive(small):
+        small.activateWindow()
+    field.setFocus()
+    qtbot.keyClicks(field, "e")
+    assert field.found.isVisible()
+    assert small.rect().contains(field.found.geometry())
+    assert field.found.geometry().top() >= 34
+    assert field.found.width() > field.width()  # as wide as the window lets it be
 
 
 def test_a_hint_tells_what_can_be_typed_and_cannot_be_taken(window: MainWindow, qtbot: QtBot) -> None:

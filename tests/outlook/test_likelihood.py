@@ -143,14 +143,15 @@ def test_hatches_of_four_batches_together_are_close_to_the_exact_chance() -> Non
 
 
 def test_parts_of_one_batch_come_of_the_same_hatch() -> None:
-    # Laying group and surplus cocks of one batch in one pen: all of its birds, so the chance of one hatch.
+    # Laying group and surplus cocks of one batch in one pen, with room for 13 of the 20 that are expected. Taken for
+    # two hatches, they would be short of room together less often: one would make up for the other.
     route = (stay(SETTER, 0, 15), stay(HATCHER, 15, 18), stay(BROODER, 18, 46))
     parted = (stay(PEN, 46, 80, Part.HENS, OUT), stay(PEN, 46, 80, Part.COCKS, OUT))
-    plan = half(eggs("Aster", 40, *route, *parted), resized(PEN, 19 * 200))
+    plan = half(eggs("Aster", 40, *route, *parted), resized(PEN, 13 * 200))
     clash = clash_in(plan, "floor")
     chances = hatch_odds(Season(plan).kind(plan.batches[0]), 40).chances
     assert clash.worst >= on(46)
-    assert told(plan, "floor") == pytest.approx(sum(chances[20:]), abs=0.08)  # parts are rounded one by one
+    assert told(plan, "floor") == pytest.approx(sum(chances[14:]), abs=0.02)  # parts are rounded one by one
 
 
 def test_nothing_is_said_of_what_hangs_on_no_hatch() -> None:

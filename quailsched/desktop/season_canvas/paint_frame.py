@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, timedelta
 from functools import lru_cache
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -13,17 +13,20 @@ from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.pens import Pens
-from quailsched.desktop.season_canvas.scale import Tick, TimeScale, month_ticks, uncrossed, week_ticks
-from quailsched.farm.units import area_text, count_text, day_text, named_day_text
+from quailsched.desktop.season_canvas.scale import Tick, TimeScale, day_ticks, month_ticks, uncrossed, week_ticks
+from quailsched.farm.units import area_text, count_text, day_text, named_day_text, short_weekday_text
 from quailsched.season.season import Season
 from quailsched.words import say
+
+_WIDE_DAY_PX = 48
 
 
 @lru_cache(maxsize=16)
 def _grid_days(scale: TimeScale, first: date, end: date) -> tuple[tuple[date, ...], tuple[date, ...]]:
-    """The Mondays and the first days of months that get a line."""
+    """The Mondays, or all days where they are wide, and the first days of months that get a line."""
     weeks, months = week_ticks(scale, first, end, 26), month_ticks(scale, first, end, 80)
-    return tuple(tick.day for tick in weeks), tuple(tick.day for tick in months)
+    days = [tick.day for tick in day_ticks(scale, first, end, _WIDE_DAY_PX)] or [tick.day for tick in weeks]
+    return tuple(days), tuple(tick.day for tick in months)
 
 
 _BESIDE_NAMES = 22  # pixels, before and after a name together
@@ -46,7 +49,7 @@ class FramePainter:
             self.p.drawLines([QLineF(x, scene.head, x, bottom) for x in xs])
 
     def head(self) -> None:
-        """Months with their names, and Mondays with their days."""
+        """Months with their names, and Mondays, or days where they are wide, with their numbers."""
         scene = self.scene
         if self.pens.is_dirty(QRectF(0, 0, scene.width, scene.head - 2)):
             with self.pens.clipped(QRectF(scene.left, 0, scene.width - scene.left, scene.head)):
@@ -62,11 +65,12 @@ class FramePainter:
         p.drawLines([QLineF(x, scene.head - line - 4, x, scene.head) for x in (scene.x(t.day) for t in months)])
         self._month_names(months, scene.head - line - 6)
         face = self.fonts.small
-        wide = face.width("28")
         weeks = week_ticks(scene.scale, first, last, face.width("28  ") + 4)
-        for tick in uncrossed(weeks, months, scene.scale, wide + 3):
+        widest = max(face.width(f"{short_weekday_text(first + timedelta(days=number))} 28") for number in range(7))
+        days = list(day_ticks(scene.scale, first, last, widest + 8))
+        for tick in days or uncrossed(weeks, months, scene.scale, face.width("28") + 3):
             x = scene.x(tick.day) + 3
-            if tick.label and scene.left + 1 <= x <= scene.width - wide:
+            if tick.label and scene.left + 1 <= x <= scene.width - face.width(tick.label):
                 self.pens.text(face, QPointF(x, scene.head - 5), tick.label, self.theme.soft)
         for start, end in scene.fits:  # below the days: let go here, and everything has room
             left, right = scene.x(start), scene.x(end)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from quailsched.farm.units import MONTHS
+from quailsched.farm.units import MONTHS, short_weekday_text
 from quailsched.words import marked, say
 
 LEAST_PX, MOST_PX = 0.5, 560.0  # pixels a day: three years in a small window, a week on the largest screen
@@ -81,6 +81,15 @@ def week_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> Ite
         is_labelled = (monday.toordinal() // 7) % each == 0
         yield Tick(monday, str(monday.day) if is_labelled else "", False)
         monday += timedelta(days=7)
+
+
+def day_ticks(scale: TimeScale, start: date, end: date, label_px: float) -> Iterator[Tick]:
+    """Every day, where a label of ``label_px`` such as "Mon 28" has room in it; none at all where it has not."""
+    if scale.day_px < label_px:
+        return
+    for number in range(max((end - start).days, 0)):
+        day = start + timedelta(days=number)
+        yield Tick(day, f"{short_weekday_text(day)} {day.day}", False)
 
 
 def uncrossed(weeks: Iterable[Tick], months: Sequence[Tick], scale: TimeScale, label_px: float) -> Iterator[Tick]:

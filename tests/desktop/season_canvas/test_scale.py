@@ -6,7 +6,15 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from quailsched.desktop.season_canvas.scale import LEAST_PX, MOST_PX, TimeScale, month_ticks, uncrossed, week_ticks
+from quailsched.desktop.season_canvas.scale import (
+    LEAST_PX,
+    MOST_PX,
+    TimeScale,
+    day_ticks,
+    month_ticks,
+    uncrossed,
+    week_ticks,
+)
 
 FIRST = date(2027, 1, 1)
 
@@ -61,3 +69,9 @@ def test_a_monday_just_before_a_new_month_has_no_number_under_its_name() -> None
 
 def test_weeks_too_narrow_to_tell_have_no_lines() -> None:
     assert list(week_ticks(TimeScale(FIRST, 0.9), FIRST, FIRST + timedelta(days=100), 30)) == []
+
+
+def test_days_are_named_where_each_has_room_and_not_at_all_where_not() -> None:
+    end = date(2027, 1, 4)
+    assert [tick.label for tick in day_ticks(TimeScale(FIRST, 60), FIRST, end, 60)] == ["Fri 1", "Sat 2", "Sun 3"]
+    assert list(day_ticks(TimeScale(FIRST, 59), FIRST, end, 60)) == []

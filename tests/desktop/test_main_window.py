@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QImage, QWheelEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
@@ -21,6 +21,7 @@ from quailsched.edits.records import put
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
+from tests.desktop.conftest import leave_undone
 from tests.desktop.pointing import middle_of
 
 LEFT = Qt.MouseButton.LeftButton
@@ -356,3 +357,26 @@ def test_names_are_shown_letter_by_letter(window: MainWindow) -> None:
     window.season.canvas.show_clash(next(c for c in window.opened.checked.clashes if clover.id in c.batch_ids))
     assert row_of(window, "Show <b>Salt</b> && Pepper").isVisible()  # "&&" is drawn as "&"
     assert "&lt;b&gt;Salt" in window.top.undo.toolTip()
+
+
+def test_a_window_that_changes_its_theme_is_as_one_that_began_in_it(window: MainWindow, qtbot: QtBot) -> None:
+    def seen(one: MainWindow) -> QImage:
+        with qtbot.waitActive(one):
+            one.activateWindow()
+        one.season.canvas.setFocus()
+        qtbot.waitUntil(lambda: "chores" in words_of(one.season.frees_up))  # they are counted a little later
+        for _ in range(4):
+            QApplication.processEvents()
+        return one.grab().toImage()
+
+    light = seen(window)
+    window.actions_by_name["show_dark"].trigger()
+    dark = seen(window)
+    window.actions_by_name["show_light"].trigger()
+    assert seen(window) == light
+    window.actions_by_name["show_dark"].trigger()
+    another = MainWindow(window.opened, window.today, leave_undone)  # made when all is dark already
+    qtbot.addWidget(another)
+    another.resize(window.size())
+    another.show()
+    assert seen(another) == dark

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
-from PySide6.QtGui import QColor, QPalette, QValidator
+from PySide6.QtGui import QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QComboBox,
@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.labels import on_button
-from quailsched.desktop.theme import current
 from quailsched.words import say
 
 _Field = QLineEdit | QAbstractSpinBox | QComboBox
@@ -139,18 +138,13 @@ def line_height(widget: QWidget) -> int:
 
 
 def dress(root: QWidget) -> None:
-    """Make ``root`` and the fields in it tall enough to read, outlined in both themes, and deaf to a passing wheel."""
+    """Make ``root`` and the fields in it tall enough to read, and deaf to a passing wheel."""
     for widget in (root, *root.findChildren(QWidget)):
         if not isinstance(widget, _Field) or isinstance(widget.parent(), QAbstractSpinBox | QComboBox):
             continue
-        # The style draws a box of numbers a pixel smaller above and below than the fields beside it.
-        is_number = isinstance(widget, QSpinBox | QDoubleSpinBox)
-        widget.setMinimumHeight(line_height(widget) + (2 if is_number else 0))
-        if current().is_dark:
-            # The style draws outlines darker than the window, which nobody sees where that is dark already.
-            palette = widget.palette()
-            palette.setColor(QPalette.ColorRole.Window, QColor(current().soft))
-            widget.setPalette(palette)
+        widget.setMinimumHeight(line_height(widget))
+        if isinstance(widget, QSpinBox | QDoubleSpinBox):
+            widget.lineEdit().setTextMargins(4, 0, 0, 0)  # a sheet's padding does not reach into it
         if not isinstance(widget, QLineEdit):
             widget.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             widget.installEventFilter(_QuietWheel(widget))

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.forms.batch_form import free_name
+from quailsched.desktop.forms.fields import dress
 from quailsched.desktop.labels import label
 from quailsched.desktop.next_set.landscape import Landscape, number_of
 from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
@@ -68,6 +69,7 @@ class NextSetView(QWidget):
         self.look.setToolTip(say("The season with this batch as an outline; nothing is set yet"))
         self.look.setEnabled(False)
         self._lay_out()
+        dress(self)
         self.landscape.chosen.connect(self._chosen)
         self.kind.currentIndexChanged.connect(lambda _index: self.work_out())
         self.eggs.valueChanged.connect(self._number_chosen)

@@ -39,7 +39,6 @@ class _Table(QTableView):
         self.setShowGrid(False)
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
-        self.setStyleSheet("QTableView::item { padding: 0 5px; }")  # texts stand below those of the headings
         self.verticalHeader().hide()
         header = self.horizontalHeader()
         header.setStretchLastSection(True)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
+from quailsched.desktop.menu_icons import show_icons
 from quailsched.words import say
 
 
@@ -114,6 +115,8 @@ def make_actions(window: QMainWindow, *owners: object) -> dict[str, QAction]:
         action.triggered.connect(_without_checked(method))
         menu.addAction(action)
         actions[command.name] = action
+    for title, menu in menus.items():
+        show_icons(menu, {c.name: actions[c.name] for c in COMMANDS if c.menu == title})
     return actions
 
 

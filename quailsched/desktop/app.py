@@ -10,7 +10,7 @@ from types import TracebackType
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QMessageBox
 
-from quailsched.desktop.icons import icon
+from quailsched.desktop.icons import emblem
 from quailsched.desktop.language import speak, wanted_language
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.theme import show_theme, wanted_theme
@@ -29,7 +29,7 @@ def run(file: Path | None) -> int:
     app.setDesktopFileName("quailsched")
     speak(app, wanted_language(str(remembered().get("language", "auto"))))
     show_theme(app, wanted_theme(str(remembered().get("colours", "auto"))))
-    app.setWindowIcon(icon("quailsched", "#2b2622"))
+    app.setWindowIcon(emblem())
     sys.excepthook = _tell
     today = date.today()
     opened, remark = _farm_to_show(file, today)

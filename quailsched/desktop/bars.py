@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QHBoxLayout,
@@ -14,9 +14,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.icons import icon
+from quailsched.desktop.icons import put_on
 from quailsched.desktop.labels import ShortLabel, as_it_is
-from quailsched.desktop.theme import current
 from quailsched.farm.units import count_text
 from quailsched.words import say
 
@@ -73,9 +72,8 @@ class TopBar(QWidget):
 
     def dress(self) -> None:
         """Take the icons in the ink of the theme."""
-        theme = current()
         for button, name in ((self.undo, "undo"), (self.redo, "redo"), (self.calendar, "calendar")):
-            button.setIcon(icon(name, theme.ink))
+            put_on(button, name)
 
     def show_steps(self, undo: str | None, redo: str | None) -> None:
         """What Undo and Redo would do; None where there is nothing."""
@@ -129,7 +127,6 @@ class Rail(QWidget):
             button.setText(name)
             button.setToolTip(tip)
             button.setCheckable(True)
-            button.setIconSize(QSize(24, 24))
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
             button.setMinimumWidth(round(wide * 1.2) + 18)
             self._group.addButton(button, number)
@@ -140,8 +137,9 @@ class Rail(QWidget):
         self.dress()
 
     def dress(self) -> None:
+        """Take the icons in the ink of the theme."""
         for button, picture in self._icons:
-            button.setIcon(icon(picture, current().ink))
+            put_on(button, picture, lines=1.6)
 
     def show_chosen(self, number: int) -> None:
         """The Tab key comes to the view that is on; from there arrows go to the others."""

@@ -1,26 +1,60 @@
-"""Our own icons, drawn in the ink of the theme."""
+"""Our own icons, drawn in the inks of the theme that is shown. Whoever shows one asks again when the theme changes."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QByteArray, QRectF, Qt
-from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
+from PySide6.QtGui import QFontMetrics, QIcon, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
+from PySide6.QtWidgets import QAbstractButton
 
+from quailsched.desktop.theme import current
 from quailsched.resources import resource
 
-_SIZES = (16, 24, 32, 48, 64, 128)
+_DRAWN_IN = "#000000"  # what stands in the files for the ink
+_RATIOS = (1.0, 1.25, 1.5, 1.75, 2.0, 3.0)  # pixels of the screen to one of the window's own
+_EMBLEM_PX = (16, 24, 32, 48, 64, 128, 256)
 
 
-def icon(name: str, ink: str) -> QIcon:
-    """The line icon ``name`` in the colour ``ink``, sharp at 100 to 200 %."""
-    text = resource("icons", f"{name}.svg").read_text(encoding="utf-8").replace("#000000", ink)
-    renderer = QSvgRenderer(QByteArray(text.encode()))
+def icon(name: str, size_px: int = 16) -> QIcon:
+    """The line icon ``name``, sharp at ``size_px`` on any screen; paler where what it stands on is disabled."""
     made = QIcon()
-    for size in _SIZES:
-        pixmap = QPixmap(size, size)
-        pixmap.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(pixmap)
-        renderer.render(painter, QRectF(0, 0, size, size))
-        painter.end()
-        made.addPixmap(pixmap)
+    for mode, ink in ((QIcon.Mode.Normal, current().ink), (QIcon.Mode.Disabled, current().soft)):
+        renderer = _renderer(name, ink)
+        for ratio in _RATIOS:
+            made.addPixmap(_drawn(renderer, round(size_px * ratio)), mode)
     return made
+
+
+def put_on(button: QAbstractButton, name: str, lines: float = 1.1) -> None:
+    """Show the icon ``name`` on ``button``, as tall as ``lines`` lines of its text."""
+    size_px = size_beside(button.fontMetrics(), lines)
+    button.setIconSize(QSize(size_px, size_px))
+    button.setIcon(icon(name, size_px))
+
+
+def size_beside(metrics: QFontMetrics, lines: float = 1.1) -> int:
+    """Pixels of an icon beside text: it grows with the letters, and is even, so that its strokes stay crisp."""
+    return max(round(metrics.height() * lines / 2) * 2, 16)
+
+
+def emblem() -> QIcon:
+    """The program's own picture, in its own colours."""
+    made = QIcon()
+    renderer = _renderer("quailsched", _DRAWN_IN)
+    for size_px in _EMBLEM_PX:
+        made.addPixmap(_drawn(renderer, size_px))
+    return made
+
+
+def _renderer(name: str, ink: str) -> QSvgRenderer:
+    text = resource("icons", f"{name}.svg").read_text(encoding="utf-8").replace(_DRAWN_IN, ink)
+    return QSvgRenderer(QByteArray(text.encode()))
+
+
+def _drawn(renderer: QSvgRenderer, size_px: int) -> QPixmap:
+    pixmap = QPixmap(size_px, size_px)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    renderer.render(painter, QRectF(0, 0, size_px, size_px))
+    painter.end()
+    return pixmap

@@ -1,0 +1,73 @@
+"""Which command has which icon, and drawing those of a menu when it opens: at the start they would take 30 ms."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QMenu
+
+from quailsched.desktop.icons import icon, size_beside
+from quailsched.desktop.theme import Theme, current
+
+PICTURES = {
+    "new_farm": "new",
+    "open_file": "open",
+    "show_example": "example",
+    "write_calendar": "calendar",
+    "print_out": "print",
+    "save_picture": "picture",
+    "export_document": "export",
+    "import_document": "import",
+    "undo": "undo",
+    "redo": "redo",
+    "add_batch": "egg",
+    "add_place": "place",
+    "add_person": "person",
+    "change_picked": "change",
+    "remove_picked": "remove",
+    "accept_picked": "accept",
+    "change_farm": "farm",
+    "start_trial": "trial",
+    "compare_trial": "compare",
+    "rename_trial": "change",
+    "keep_trial": "keep",
+    "drop_trial": "drop",
+    "show_season": "season",
+    "show_next_set": "egg",
+    "show_setup": "setup",
+    "swap_grouping": "grouping",
+    "swap_table": "table",
+    "find_something": "find",
+    "go_to_day": "calendar",
+    "fit_season": "fit",
+    "go_today": "today",
+    "next_clash": "next-clash",
+    "previous_clash": "previous-clash",
+    "zoom_in": "zoom-in",
+    "zoom_out": "zoom-out",
+    "show_auto": "desktop",
+    "show_light": "light",
+    "show_dark": "dark",
+    "choose_language": "language",
+    "how_to_begin": "help",
+    "show_keys": "keys",
+    "about": "about",
+}
+
+
+def show_icons(menu: QMenu, actions: Mapping[str, QAction]) -> None:
+    """Give ``actions`` of ``menu``, by their names, their icons whenever it opens in another theme than before."""
+    drawn_in: Theme | None = None
+
+    def draw() -> None:
+        nonlocal drawn_in
+        if drawn_in is current():
+            return
+        drawn_in = current()
+        size_px = size_beside(menu.fontMetrics())
+        for name, action in actions.items():
+            if name in PICTURES:
+                action.setIcon(icon(PICTURES[name], size_px))
+
+    menu.aboutToShow.connect(draw)

@@ -35,7 +35,7 @@ class TopBar(QWidget):
         self.setObjectName("topBar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = QHBoxLayout(self)
-        row.setContentsMargins(18, 7, 18, 7)
+        row.setContentsMargins(18, 3, 18, 3)
         row.setSpacing(8)
         self.farm_name = ShortLabel(12)
         font = self.farm_name.font()

@@ -84,7 +84,7 @@ def edges_of(scene: Scene, fonts: Fonts, dx: int) -> QRegion:
     below = max(round(scene.height) - bottom, 0)
     for left in (round(scene.left), round(scene.width) - abs(dx) - 2):
         region += QRect(left, bottom, abs(dx) + 2, below)
-    return region + QRect(0, 0, round(scene.width), round(scene.head) + 1)
+    return region + QRect(0, 0, round(scene.width), round(scene.head))
 
 
 def _wide_at(scene: Scene, lane: Lane, fonts: Fonts, first: date, end: date) -> int:

@@ -164,8 +164,8 @@ class FramePainter:
 
 
 def head_height(fonts: Fonts) -> float:
-    """The height of months and days."""
-    return fonts.plain.height * 3.4
+    """The height of months and days: whole pixels, so that no row of them is half the head's and half the lanes'."""
+    return float(round(fonts.plain.height * 3.4))
 
 
 def names_width(season: Season | None, contents: Sequence[LaneContent], fonts: Fonts, least: float = 60.0) -> int:

@@ -67,7 +67,7 @@ class Pens:
         self.is_still = is_still
         self._is_svg = painter.paintEngine().type() is QPaintEngine.Type.SVG
         self._dirty = tuple(dirty) or (QRectF(0, 0, scene.width, scene.height),)
-        among = [rect for rect in self._dirty if rect.bottom() > scene.head + 1]
+        among = [rect for rect in self._dirty if rect.bottom() > scene.head]
         self._columns = _merged((rect.left(), rect.right()) for rect in among)
         self._region = QRegion()
         for rect in self._dirty:

@@ -120,7 +120,7 @@ class SeasonPort(QAbstractScrollArea):
     def end_preview(self) -> None:
         """Draw the season of ``show_season`` again."""
         self._fits = ()
-        self.viewport().update(QRect(0, 0, self.viewport().width(), round(self._head()) + 1))
+        self.viewport().update(QRect(0, 0, self.viewport().width(), round(self._head())))
         if self._shown is not self._real:
             self._show(self._real)
         self.previewed.emit(None)
@@ -375,7 +375,7 @@ class SeasonPort(QAbstractScrollArea):
             return
         lanes = QRect(left, head, port.width() - left, port.height() - head)
         port.scroll(dx, 0, lanes)
-        port.update(QRect(0, 0, port.width(), head + 1))
+        port.update(QRect(0, 0, port.width(), head))
         self._scrolled_px += abs(dx)
         come = QRect(left if dx > 0 else port.width() + dx - 3, head, abs(dx) + 3, lanes.height())
         gone = QRect(port.width() - 3 if dx > 0 else left, head, 3, lanes.height())  # its side of the frame

@@ -79,6 +79,8 @@ def _after(old: LaneContent, before: Season, season: Season, place: Place, clash
     touched = old.bands.within(first - _DAY, end + _DAY)
     reach = min([band.start for band in touched] + [first]), max([band.end for band in touched] + [end])
     fresh = [b for b in _bands(place, _around(season, place, *reach)) if b.end >= first and b.start <= end]
+    known = {(band.batch_id, band.is_cocks, band.start): band for band in touched}
+    fresh = [_known_or(band, known.get((band.batch_id, band.is_cocks, band.start))) for band in fresh]
     spells = _around(season, place, first, end)
     return replace(
         old,
@@ -97,6 +99,12 @@ def _after(old: LaneContent, before: Season, season: Season, place: Place, clash
         ),
         marks=marks,
     )
+
+
+def _known_or(band: Band, known: Band | None) -> Band:
+    """``known`` if it shows the very same: whoever draws it need not look at it again."""
+    is_same = known is not None and known.presences == band.presences and known.pieces == band.pieces
+    return known if known is not None and is_same else band
 
 
 def changed_days(old: Sequence[Spell], new: Sequence[Spell]) -> tuple[date, date] | None:

@@ -145,10 +145,24 @@ class Timed(Generic[_Item]):
         return [item for item in self.items[low:high] if item.end > first]
 
     def spliced(self, items: Iterable[_Item], first: date, end: date, gone: Callable[[_Item], bool]) -> Timed[_Item]:
-        """With ``items`` in the place of those that touch the days from ``first`` to ``end`` and are ``gone``."""
+        """With ``items`` in the place of those that touch the days from ``first`` to ``end`` and are ``gone``; the same
+        one if they are what was there. Only what lies about these days is looked at: a drag asks in each frame."""
+        come = list(items)
         low, high = bisect_left(self._ends, first), bisect_right(self._starts, end)
-        kept = [item for item in self.items[low:high] if not gone(item)]
-        return Timed(sorted((*self.items[:low], *kept, *items, *self.items[high:]), key=attrgetter("start")))
+        if come:
+            low = min(low, bisect_left(self._starts, min(item.start for item in come)))
+            high = max(high, bisect_right(self._starts, max(item.start for item in come)))
+        old = self.items[low:high]
+        fresh = sorted((*(item for item in old if not gone(item)), *come), key=attrgetter("start"))
+        if len(fresh) == len(old) and all(a is b for a, b in zip(old, fresh, strict=True)):
+            return self
+        spliced = Timed((*self.items[:low], *fresh, *self.items[high:]))
+        spliced.__dict__["_starts"] = [*self._starts[:low], *(item.start for item in fresh), *self._starts[high:]]
+        before = self._ends[low - 1 : low] if low else []
+        ends = list(accumulate([*before, *(item.end for item in fresh)], max))
+        if high and ends and ends[-1] == self._ends[high - 1]:  # so the later ones hold
+            spliced.__dict__["_ends"] = [*self._ends[:low], *ends[len(before) :], *self._ends[high:]]
+        return spliced
 
 
 @dataclass(frozen=True, slots=True, eq=False)

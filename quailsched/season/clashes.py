@@ -39,6 +39,7 @@ class Checked:
         """``ordered`` are the clashes of all batches and places, sorted as ``_order_in`` says."""
         self.season = season
         self._of_batches, self._of_places, self._ordered = of_batches, of_places, ordered
+        self._since: tuple[date, Clashes] | None = None
 
     @cached_property
     def clashes(self) -> Clashes:
@@ -49,8 +50,10 @@ class Checked:
         return tuple(sorted((*self._ordered, *of_farm), key=_order_in(self.season.farm)))
 
     def since(self, day: date) -> Clashes:
-        """Those that are not over before ``day``."""
-        return tuple(clash for clash in self.clashes if clash.last >= day)
+        """Those that are not over before ``day``; of the day asked for last they are known."""
+        if self._since is None or self._since[0] != day:
+            self._since = day, tuple([clash for clash in self.clashes if clash.last >= day])
+        return self._since[1]
 
     def after(self, farm: Farm) -> Checked:
         """The same of a changed farm."""

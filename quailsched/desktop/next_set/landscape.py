@@ -10,7 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
-from quailsched.desktop.season_canvas.paint_clashes import MARK_WORDS
+from quailsched.desktop.season_canvas.mark_places import MARK_WORDS
 from quailsched.desktop.season_canvas.scale import TimeScale, month_ticks, uncrossed, week_ticks
 from quailsched.desktop.theme import current
 from quailsched.farm.records import Farm

@@ -2,25 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from datetime import date, timedelta
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from datetime import timedelta
 from typing import Any
 
 from PySide6.QtCore import QRect, QRectF
 from PySide6.QtGui import QRegion
 
-from quailsched.desktop.season_canvas.fonts import Fonts
+from quailsched.desktop.season_canvas.differing import Days, days_differing
+from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.labels import Label
-from quailsched.desktop.season_canvas.lanes import HasDays, Timed, closed_words
-from quailsched.desktop.season_canvas.paint_links import bend_of
-from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Timed, closed_words
+from quailsched.desktop.season_canvas.layout import Link
+from quailsched.desktop.season_canvas.mark_places import mark_places
+from quailsched.desktop.season_canvas.paint_links import Curve, curve_of, links_about
+from quailsched.desktop.season_canvas.paint_names import x_in_view
+from quailsched.desktop.season_canvas.pens import merged
+from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
 
-_MARK_PX = 130.0  # the words of a mark, or its days
-_BESIDE_PX = 90.0  # the words of marks and the days of clashes stand this far beside what they belong to
+_APART_PX = 24.0  # strips nearer to each other are drawn as one
+_Spans = list[tuple[float, float]]
 
 
-def dirty_between(old: Scene, new: Scene, names: Callable[[Scene, Lane], Timed[Label]]) -> QRegion | None:
+def dirty_between(
+    old: Scene, new: Scene, fonts: Fonts, names: Callable[[Scene, Lane], Timed[Label]]
+) -> QRegion | None:
     """What differs between two scenes of the same place, size and scale; None if that is all, as lanes have moved.
 
     ``names`` gives the labels of a lane; it is asked of the old one first.
@@ -30,68 +37,123 @@ def dirty_between(old: Scene, new: Scene, names: Callable[[Scene, Lane], Timed[L
     ):
         return None
     region = QRegion()
+    moved: dict[str, list[Days]] = {}
     for was, now in zip(old.lanes, new.lanes, strict=True):
-        if was.content is not now.content and now.bottom > new.dy and now.top < new.dy + new.height:
-            view = new.days()
-            labels = {*names(old, was).within(*view)} ^ {*names(new, now).within(*view)}
-            days = _days_between(was, now, labels, *new.days())
-            if days is not None:
-                region += _strip(new, now, *days, _BESIDE_PX if was.content.marks is not now.content.marks else 4.0)
-            # The name of a lane of a batch has its day below it.
-            region += QRectF(0, new.top(now.top), new.left, now.bottom - now.top).toAlignedRect()
-    lanes = {lane.content.id: lane for lane in new.lanes}
-    bend = bend_of(new.scale.day_px) + 4
-    for link in {*old.layout.links.within(*new.days())} ^ {*new.layout.links.within(*new.days())}:
-        ends = [lane for place_id in (link.from_place, link.to_place) if (lane := lanes.get(place_id)) is not None]
-        top, bottom = new.top(min(lane.top for lane in ends)), new.top(max(lane.bottom for lane in ends))
-        region += QRectF(new.x(link.day) - bend, max(top, new.head + 1), 2 * bend, bottom - top).toAlignedRect()
+        if was.content is now.content:
+            continue
+        days = moved[now.content.id] = _days_of_bands(old, was, new, now)
+        if now.bottom > new.dy and now.top < new.dy + new.height:
+            days = [*days, *_days_of_others(new, was.content, now.content)]
+            spans = [(new.x(start) - 4, new.x(end) + 4) for start, end in days]
+            spans += _of_words(old, was, new, now, fonts, names)
+            for left, right in merged(spans, _APART_PX):
+                region += _strip(new, now if now.foot > was.foot else was, left, right)
+            if now.content.place is None or now.content.place is not was.content.place:
+                # The name of a lane of a batch has its day below it.
+                region += QRectF(0, new.top(now.top), new.left, now.bottom - now.top).toAlignedRect()
+    return region + _of_links(old, new, moved)
+
+
+def _days_of_bands(old: Scene, was: Lane, new: Scene, now: Lane) -> list[Days]:
+    """The days in view on which the bands of a lane differ."""
+    before, after = was.content.bands, now.content.bands
+    if before is after:
+        return []
+    first, end = new.days()
+    gone, come = _apart(before.within(first, end), after.within(first, end))
+    assert old.layout.season is not None and new.layout.season is not None
+    return list(days_differing(gone, old.layout.season, come, new.layout.season))
+
+
+def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterator[Days]:
+    """The days in view on which overflow or closed days differ."""
+    first, end = scene.days()
+    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = ((was.overs, now.overs), (was.closed, now.closed))
+    for old, new in pairs:
+        if old is not new:
+            yield from ((one.start, one.end) for one in {*old.within(first, end)} ^ {*new.within(first, end)})
+
+
+def _of_words(
+    old: Scene, was: Lane, new: Scene, now: Lane, fonts: Fonts, names: Callable[[Scene, Lane], Timed[Label]]
+) -> _Spans:
+    """Where names, marks and the words of outlines differ."""
+    spans = list({*_named(old, names(old, was))} ^ {*_named(new, names(new, now))})
+    found: _Spans = [(x - 4, x + face.width(text) + 4) for text, face, x, *_ in spans]
+    before, after = ({place.shown: place.span for place in mark_places(scene, lane, fonts)} for scene, lane in ((old, was), (new, now)))
+    found += [(before | after)[shown] for shown in before.keys() ^ after.keys()]
+    return found
+
+
+_Named = tuple[str, Face, float, float, str, bool, bool]
+
+
+def _named(scene: Scene, labels: Timed[Label]) -> Iterator[_Named]:
+    """All that tells a name in view from another."""
+    for label in labels.within(*scene.days()):
+        x = x_in_view(scene, label)
+        if x is not None:
+            batch_id = label.band.batch_id
+            yield label.text, label.face, x, label.base, batch_id, label.is_inside, label.is_over_line
+
+
+def _apart(old: Sequence[Band], new: Sequence[Band]) -> tuple[list[Band], list[Band]]:
+    """Those only in ``old`` and those only in ``new``."""
+    was, now = set(old), set(new)
+    return [band for band in old if band not in now], [band for band in new if band not in was]
+
+
+def _of_links(old: Scene, new: Scene, moved: Mapping[str, Sequence[Days]]) -> QRegion:
+    """Where curves differ. Those that leave or arrive on days of bands that have ``moved`` may lie otherwise all the
+    way, though their batch is as it was."""
+    region = QRegion()
+    if not moved:
+        return region
+    links = links_about(old), links_about(new)
+    others = {*links[0]} ^ {*links[1]} if old.layout.links is not new.layout.links else set()
+    found: list[set[Curve]] = []
+    for scene, about in zip((old, new), links, strict=True):
+        lanes = {lane.content.id: lane for lane in scene.lanes}
+        apart = [link for link in about if link in others or _is_moved(link, moved)]
+        found.append({curve for link in apart if (curve := curve_of(scene, lanes, link)) is not None})
+    for curve in found[0] ^ found[1]:
+        region += curve.around.toAlignedRect()
     return region
 
 
-def _days_between(was: Lane, now: Lane, labels: Iterable[Label], first: date, end: date) -> tuple[date, date] | None:
-    """From the first to the last day in view on which the two lanes show something else."""
-    a, b = was.content, now.content
-    items: set[HasDays] = {label for label in labels if label.start < end and label.end > first}
-    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = (
-        *((a.bands, b.bands), (a.overs, b.overs)),
-        *((a.closed, b.closed), (a.marks, b.marks)),
+def _is_moved(link: Link, moved: Mapping[str, Sequence[Days]]) -> bool:
+    return any(
+        start <= link.day <= end for place_id in (link.from_place, link.to_place) for start, end in moved.get(place_id, ())
     )
-    for old, new in pairs:
-        if old is not new:
-            items |= {*old.within(first, end)} ^ {*new.within(first, end)}
-    return (min(item.start for item in items), max(item.end for item in items)) if items else None
 
 
-def _strip(scene: Scene, lane: Lane, first: date, end: date, beside: float) -> QRect:
-    left, right = max(scene.x(first) - beside, scene.left), min(scene.x(end) + beside, scene.width)
-    strip = QRectF(left, scene.top(lane.top), max(right - left, 0), lane.bottom - lane.top)
+def _strip(scene: Scene, lane: Lane, left: float, right: float) -> QRect:
+    left, right = max(left, scene.left), min(right, scene.width)
+    strip = QRectF(left, scene.top(lane.top), max(right - left, 0), lane.foot - lane.top)
     return strip.toAlignedRect()
 
 
-def edges_of(scene: Scene, fonts: Fonts, dx: int) -> QRegion:
-    """What has to be drawn again when the picture has been scrolled by ``dx`` pixels across: what comes in, and words
-    at the edges, which stay whole and so do not move with the picture."""
-    near = timedelta(days=round((abs(dx) + _MARK_PX) / scene.scale.day_px) + 1)
-    first, end = scene.days()
+def edges_of(scene: Scene, fonts: Fonts, edges: Iterable[float]) -> QRegion:
+    """What has to be drawn again where words stand otherwise at ``edges`` (pixels on the widget) than they did.
+
+    Words at the edges of a picture that lies still stay whole; while it is scrolled they move with it.
+    """
     region = QRegion()
-    for lane in scene.lanes_in_view():
-        top, high = round(scene.top(lane.top)) - 1, round(lane.bottom - lane.top) + 2
-        wide = _wide_at(scene, lane, fonts, first - near, first + near) + abs(dx)
-        region += QRect(round(scene.left), top, wide, high)
-        wide = _wide_at(scene, lane, fonts, end - near, end + near) + abs(dx)
-        region += QRect(round(scene.width) - wide, top, wide, high)
-    bottom = round(scene.top(scene.lanes[-1].bottom)) if scene.lanes else round(scene.head)
-    below = max(round(scene.height) - bottom, 0)
-    for left in (round(scene.left), round(scene.width) - abs(dx) - 2):
-        region += QRect(left, bottom, abs(dx) + 2, below)
-    return region + QRect(0, 0, round(scene.width), round(scene.head))
+    for edge in edges:
+        for lane in scene.lanes_in_view():
+            wide = _wide_at(scene, lane, fonts, edge)
+            region += _strip(scene, lane, edge - wide, edge + wide)
+    return region
 
 
-def _wide_at(scene: Scene, lane: Lane, fonts: Fonts, first: date, end: date) -> int:
-    """How far words may reach into the view that stand at its edge, on days from ``first`` to ``end``."""
-    content = lane.content
+def _wide_at(scene: Scene, lane: Lane, fonts: Fonts, edge: float) -> float:
+    """How far words may reach that stand at an edge."""
+    content, day = lane.content, scene.day(edge)
+    near = timedelta(days=round(WORDS_PX / scene.scale.day_px) + 1)
+    first, end = day - near, day + near
     texts = [fonts.small_bold.width(scene.layout.label(band)) for band in content.bands.within(first, end)]
     texts += [fonts.small.width(closed_words(one)) for one in content.closed.within(first, end)]
+    texts += [2 * fonts.tiny.width(ghost.label) for ghost in scene.ghosts if ghost.band.place_id == content.id]
     if content.marks.within(first, end):
-        texts.append(_MARK_PX)
-    return round(max(texts, default=0.0)) + 16
+        texts.append(WORDS_PX)
+    return max(texts, default=0.0) + 16

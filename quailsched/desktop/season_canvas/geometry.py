@@ -44,6 +44,11 @@ class Lane:
         """The top of a row of marks; what there is no row for, in a drag, shares the last one."""
         return self.base_y + 2 + min(row, max(self.room.mark_rows, 1) - 1) * self.mark_height
 
+    @property
+    def foot(self) -> float:
+        """Where the last that is drawn of it ends: in a drag, marks may come for which there is no row."""
+        return max(self.bottom, self.mark_y(0) + self.mark_height) if self.content.marks.items else self.bottom
+
     def is_like(self, other: Lane) -> bool:
         """Whether both lie at the same height, whatever they show."""
         return self.top == other.top and self.is_as_high_as(other)

@@ -89,7 +89,7 @@ class SeasonPainter:
         text = closed_words(closed)
         if not text:
             return
-        left = max(scene.x(closed.start), scene.left) + 6
+        left = max(scene.x(closed.start), scene.held()[0]) + 6
         if left + face.width(text) <= scene.x(closed.end) - 2:
             at = QPointF(left, scene.top(lane.line_y) + 3 + face.ascent)
             self.pens.text_clear(at, text, face, self.theme.soft, self.theme.shut)

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, timedelta
 from functools import lru_cache
+from typing import NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainterPath, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
-from quailsched.desktop.season_canvas.lanes import LaneContent
 from quailsched.desktop.season_canvas.layout import Link
 from quailsched.desktop.season_canvas.pens import Pens, mixed
+from quailsched.desktop.season_canvas.scene import Scene
 
 _DAY = timedelta(days=1)
 
@@ -39,50 +41,68 @@ class LinkPainter:
     def links(self) -> None:
         scene, bend = self.scene, bend_of(self.scene.scale.day_px)
         lanes = {lane.content.id: lane for lane in scene.lanes}
-        days = timedelta(days=round(bend / scene.scale.day_px) + 1)
-        first, end = scene.days()
         self.p.setBrush(Qt.BrushStyle.NoBrush)
-        for link in scene.layout.links.within(first - days, end + days):
-            x = scene.x(link.day)
-            if not self.pens.is_column_dirty(x, bend + 3):
-                continue
-            loads = _loads(link, lanes[link.from_place].content, lanes[link.to_place].content)
-            if loads is None:
-                continue
-            y0 = scene.top(_middle(lanes[link.from_place], *loads[0]))
-            y1 = scene.top(_middle(lanes[link.to_place], *loads[1]))
-            around = QRectF(x - bend - 3, min(y0, y1) - 3, 2 * bend + 6, abs(y1 - y0) + 6)
-            if self.pens.is_dirty(around):
-                self._curve(link, x, y0, y1, bend)
+        for link in links_about(scene):
+            if self.pens.is_column_dirty(scene.x(link.day), bend + 3):
+                curve = curve_of(scene, lanes, link)
+                if curve is not None and self.pens.is_dirty(curve.around):
+                    self._curve(curve)
 
-    def _curve(self, link: Link, x: float, y0: float, y1: float, bend: float) -> None:
-        fill = self.theme.batch(self.scene.layout.numbers[link.batch_id]).fill
-        is_picked = self.scene.picked.batch_id == link.batch_id
+    def _curve(self, curve: Curve) -> None:
+        fill = self.theme.batch(self.scene.layout.numbers[curve.batch_id]).fill
+        is_picked = self.scene.picked.batch_id == curve.batch_id
         colour = mixed(fill, self.theme.lane, 0.95 if is_picked else 0.5)
         self.p.setPen(QPen(colour, 2.8 if is_picked else 2.2))
-        self.p.drawPath(_path(round(y1 - y0, 1), bend).translated(x, y0))
+        self.p.drawPath(_path(round(curve.end - curve.start, 1), curve.bend).translated(curve.x, curve.start))
 
 
-_Loads = tuple[tuple[int, int], tuple[int, int]]
+class Curve(NamedTuple):
+    """The curve of a batch on the widget: about ``x``, from ``start`` down (or up) to ``end``."""
+
+    batch_id: str
+    x: float
+    start: float
+    end: float
+    bend: float
+
+    @property
+    def around(self) -> QRectF:
+        top, high, beside = min(self.start, self.end), abs(self.end - self.start), self.bend + 3
+        return QRectF(self.x - beside, top - 3, 2 * beside, high + 6)
 
 
-def _loads(link: Link, old: LaneContent, new: LaneContent) -> _Loads | None:
-    """(low, high) of the bands where the curve leaves and arrives; kept with the link while the lanes show the same."""
-    known: tuple[LaneContent, LaneContent, _Loads | None] | None = link.kept.get("loads")
-    if known is None or known[0] is not old or known[1] is not new:
-        ends = _span(old, link, link.day - _DAY, link.was_cocks), _span(new, link, link.day, link.is_cocks)
-        loads = (ends[0], ends[1]) if ends[0] is not None and ends[1] is not None else None
-        known = link.kept["loads"] = (old, new, loads)
+def links_about(scene: Scene) -> list[Link]:
+    """The links whose curves may be in view."""
+    days = timedelta(days=round(bend_of(scene.scale.day_px) / scene.scale.day_px) + 1)
+    first, end = scene.days()
+    return scene.layout.links.within(first - days, end + days)
+
+
+def curve_of(scene: Scene, lanes: Mapping[str, Lane], link: Link) -> Curve | None:
+    """The curve of ``link``; None if there is nothing at one of its ends. ``lanes`` are those of the scene by ids."""
+    ends = _ends(link, lanes[link.from_place], lanes[link.to_place])
+    if ends is None:
+        return None
+    return Curve(link.batch_id, scene.x(link.day), scene.top(ends[0]), scene.top(ends[1]), bend_of(scene.scale.day_px))
+
+
+_Ends = tuple[float, float]
+
+
+def _ends(link: Link, leaves: Lane, comes: Lane) -> _Ends | None:
+    """The heights at which a curve begins and ends; kept with the link as long as the lanes are the same."""
+    known: tuple[Lane, Lane, _Ends | None] | None = link.kept.get("ends")
+    if known is None or known[0] is not leaves or known[1] is not comes:
+        old = _middle(leaves, link, link.day - _DAY, link.was_cocks)
+        new = _middle(comes, link, link.day, link.is_cocks)
+        known = link.kept["ends"] = (leaves, comes, (old, new) if old is not None and new is not None else None)
     return known[2]
 
 
-def _span(content: LaneContent, link: Link, day: date, is_cocks: bool) -> tuple[int, int] | None:
-    for band in content.bands.within(day, day + _DAY):
+def _middle(lane: Lane, link: Link, day: date, is_cocks: bool) -> float | None:
+    """The middle of the band of the batch on ``day``."""
+    for band in lane.content.bands.within(day, day + _DAY):
         if band.batch_id == link.batch_id and band.is_cocks is is_cocks:
             piece = band.piece_on(day)
-            return (piece.low, piece.high) if piece is not None else None
+            return (lane.y(piece.low) + lane.y(piece.high)) / 2 if piece is not None else None
     return None
-
-
-def _middle(lane: Lane, low: int, high: int) -> float:
-    return (lane.y(low) + lane.y(high)) / 2

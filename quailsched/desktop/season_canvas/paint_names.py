@@ -11,6 +11,18 @@ from PySide6.QtGui import QColor
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
 from quailsched.desktop.season_canvas.pens import Pens
+from quailsched.desktop.season_canvas.scene import Scene
+
+
+def x_in_view(scene: Scene, label: Label) -> float | None:
+    """Where the label begins on the widget; None if it cannot be shown whole."""
+    wide, shift = label.face.width(label.text), scene.left - scene.dx
+    edge, far_edge = scene.held()
+    x = label.x + shift
+    if not label.is_inside:
+        return x if edge <= x and x + wide <= far_edge else None
+    least, most = max(label.left + shift, edge + 2), min(label.right + shift, far_edge - 2) - wide
+    return min(max(x, least), most) if least <= most else None
 
 
 class NamePainter:
@@ -33,13 +45,7 @@ class NamePainter:
 
     def x_in_view(self, label: Label) -> float | None:
         """Where the label begins on the widget; None if it cannot be shown whole."""
-        scene, wide = self.scene, label.face.width(label.text)
-        shift = scene.left - scene.dx
-        least, most = max(label.left + shift, scene.left + 2), min(label.right + shift, scene.width - 2) - wide
-        if label.is_inside:
-            return min(max(label.x + shift, least), most) if least <= most else None
-        x = label.x + shift
-        return x if scene.left <= x and x + wide <= scene.width else None
+        return x_in_view(self.scene, label)
 
     def _draw(self, label: Label, at: QPointF) -> None:
         if not label.is_inside:

@@ -22,11 +22,12 @@ def stages_of(season: Season, band: Band) -> _Stages:
     return tuple(run for presence in band.presences for run in season.stages(presence))
 
 
-def _textured(season: Season, band: Band) -> _Stages:
+def textured(season: Season, band: Band) -> _Stages:
+    """Those of the stages that have a texture."""
     known: _Stages | None = band.kept.get("stages")
     if known is None:
-        textured = tuple(run for run in stages_of(season, band) if run[2] in _UPRIGHT | _LEVEL | _SLANTING)
-        known = band.kept["stages"] = textured
+        known = tuple(run for run in stages_of(season, band) if run[2] in _TEXTURED)
+        band.kept["stages"] = known
     return known
 
 
@@ -41,10 +42,11 @@ class StagePainter:
         if season is None:
             return
         box = shape.boundingRect()
-        for first, end, stage in _textured(season, band):
-            left, right = max(self.scene.x(first), self.scene.left), min(self.scene.x(end), self.scene.width)
+        for first, end, stage in textured(season, band):
+            left, right = self.scene.x(first), self.scene.x(end)
             if right - left < _LEAST_PX:
                 continue
+            left, right = max(left, self.scene.left), min(right, self.scene.width)
             part = QRectF(left, box.top(), right - left, box.height())
             if self.pens.is_dirty(part):
                 self._texture(band, shape, part, stage, is_faded)
@@ -84,3 +86,4 @@ class StagePainter:
 _UPRIGHT = {Stage.LOCKDOWN: 4.0, Stage.HATCHING: 2.0, Stage.HARDENING: 9.0}
 _LEVEL = {Stage.LAYING: 6.0, Stage.BROODING: 14.0}
 _SLANTING = {Stage.FINISHING: 7.0}
+_TEXTURED = frozenset(_UPRIGHT | _LEVEL | _SLANTING)

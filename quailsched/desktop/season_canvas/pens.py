@@ -31,15 +31,15 @@ def mixed(colour: str, ground: str, share: float) -> QColor:
     return QColor(*(round(a * share + b * (1 - share)) for a, b in channels))
 
 
-def _merged(spans: Iterable[tuple[float, float]]) -> list[tuple[float, float]]:
-    """The spans in order, those that touch as one."""
-    merged: list[tuple[float, float]] = []
+def merged(spans: Iterable[tuple[float, float]], apart: float = 0.0) -> list[tuple[float, float]]:
+    """The spans in order, those that touch, or are no further ``apart``, as one."""
+    found: list[tuple[float, float]] = []
     for left, right in sorted(spans):
-        if merged and left <= merged[-1][1]:
-            merged[-1] = merged[-1][0], max(right, merged[-1][1])
+        if found and left <= found[-1][1] + apart:
+            found[-1] = found[-1][0], max(right, found[-1][1])
         else:
-            merged.append((left, right))
-    return merged
+            found.append((left, right))
+    return found
 
 
 class Pens:
@@ -68,7 +68,7 @@ class Pens:
         self._is_svg = painter.paintEngine().type() is QPaintEngine.Type.SVG
         self._dirty = tuple(dirty) or (QRectF(0, 0, scene.width, scene.height),)
         among = [rect for rect in self._dirty if rect.bottom() > scene.head]
-        self._columns = _merged((rect.left(), rect.right()) for rect in among)
+        self._columns = merged((rect.left(), rect.right()) for rect in among)
         self._region = QRegion()
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
@@ -108,10 +108,10 @@ class Pens:
     def days_to_draw(self, lane: Lane) -> list[tuple[date, date]]:
         """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order."""
         scene = self.scene
-        strip = QRectF(scene.left, scene.top(lane.top), scene.width - scene.left, lane.bottom - lane.top)
+        strip = QRectF(scene.left, scene.top(lane.top), scene.width - scene.left, lane.foot - lane.top)
         parts = [strip.intersected(one) for one in self._dirty if strip.intersects(one)]
-        merged = _merged((part.left() - 2, part.right() + 2) for part in parts)
-        return [(scene.day(left), scene.day(right) + _DAY) for left, right in merged]
+        spans = merged((part.left() - 2, part.right() + 2) for part in parts)
+        return [(scene.day(left), scene.day(right) + _DAY) for left, right in spans]
 
     def to_draw(self, items: Timed[_Item], runs: Sequence[tuple[date, date]]) -> list[_Item]:
         """Those of ``items`` that share a day with one of ``runs``, each once, in their order."""

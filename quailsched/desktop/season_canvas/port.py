@@ -67,7 +67,7 @@ class SeasonPort(QAbstractScrollArea):
         self._marked_lane: str | None = None
         self._gone_to: tuple[date, ...] = ()  # days beyond the season that have been asked for
         self._is_fitted = True
-        self._scrolled_px = 0  # since the edges were mended
+        self._rested_at = 0  # how far it was scrolled when it last lay still
         self._edges = QTimer(self, singleShot=True, interval=_EDGES_MS)
         self._edges.timeout.connect(self._mend_edges)
         self._morph: Morph | None = None
@@ -164,7 +164,7 @@ class SeasonPort(QAbstractScrollArea):
         if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
-        dirty = dirty_between(before, self.scene(), self._names)
+        dirty = dirty_between(before, self.scene(), self._fonts, self._names)
         if dirty is None:
             self._lay_out()
         else:
@@ -290,6 +290,7 @@ class SeasonPort(QAbstractScrollArea):
             ghosts=self._ghosts,
             marked_day=self._marked_day,
             marked_lane=self._marked_lane,
+            is_passing=self.is_scrolling,
             fits=self._fits if self.is_held else (),
         )
 
@@ -366,7 +367,7 @@ class SeasonPort(QAbstractScrollArea):
             self._lay_out()
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:
-        """Move the picture, and draw only what comes in and the head; what stands at the edges a little later."""
+        """Move the picture, and draw only what comes in and the head; words at the edges when it has come to rest."""
         self.looked_at.emit()
         port, left, head = self.viewport(), round(self._left_px), round(self._head())
         is_between_pixels = self.devicePixelRatioF() % 1 != 0
@@ -376,23 +377,25 @@ class SeasonPort(QAbstractScrollArea):
         lanes = QRect(left, head, port.width() - left, port.height() - head)
         port.scroll(dx, 0, lanes)
         port.update(QRect(0, 0, port.width(), head))
-        self._scrolled_px += abs(dx)
         come = QRect(left if dx > 0 else port.width() + dx - 3, head, abs(dx) + 3, lanes.height())
         gone = QRect(port.width() - 3 if dx > 0 else left, head, 3, lanes.height())  # its side of the frame
         port.update(QRegion(come) + gone)
-        if not self._edges.isActive():
-            self._edges.start()
+        if not self.is_scrolling:
+            self._rested_at = self.horizontalScrollBar().value() + dx
+            port.update(edges_of(self.scene(), self._fonts, [port.width() + dx if dx < 0 else left + dx]))
+        self._edges.start()
 
     @property
     def is_scrolling(self) -> bool:
-        """Whether the edges are still to be mended."""
+        """Whether words still go with the picture, over its edges."""
         return self._edges.isActive()
 
     def _mend_edges(self) -> None:
-        """Words at the edges stay whole, so they have not moved with the picture: a few times a second that is mended
-        while it is being scrolled."""
-        self.viewport().update(edges_of(self.scene(), self._fonts, self._scrolled_px))
-        self._scrolled_px = 0
+        """Words at the edges of a picture that lies still are whole, and do not move with it: those at the edges where
+        it has come to rest, and where it rested before, are drawn again."""
+        scene = self.scene()
+        gone = self._rested_at - scene.dx
+        self.viewport().update(edges_of(scene, self._fonts, [x + by for x in (scene.left, scene.width) for by in (0, gone)]))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

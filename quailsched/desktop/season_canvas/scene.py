@@ -15,6 +15,9 @@ from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.season.clash import Clash
 
 
+WORDS_PX = 280.0  # words reach at most this far beside what they belong to
+
+
 @dataclass(frozen=True, slots=True)
 class Picked:
     """What is selected: a batch, or a clash (with the place that it is in)."""
@@ -45,6 +48,7 @@ class Scene:
     ghosts: tuple[Ghost, ...] = ()
     marked_day: date | None = None  # found by typing
     marked_lane: str | None = None
+    is_passing: bool = False  # it is being scrolled: words go with the season
     fits: tuple[tuple[date, date], ...] = ()  # while a batch is dragged: where the pointer lets it fit in everywhere
 
     def x(self, day: date) -> float:
@@ -60,6 +64,18 @@ class Scene:
     def days(self) -> tuple[date, date]:
         """The days in view, half-open."""
         return self.day(self.left), self.day(self.width) + timedelta(days=1)
+
+    def held(self) -> tuple[float, float]:
+        """Between which edges words stay whole: those of the view; far out while it is being scrolled, so that what
+        comes in bit by bit fits together."""
+        beyond = self.width if self.is_passing else 0.0
+        return self.left - beyond, self.width + beyond
+
+    def days_about(self) -> tuple[date, date]:
+        """The days whose words may stand in view."""
+        first, end = self.days()
+        beyond = timedelta(days=round(WORDS_PX / self.scale.day_px) + 1) if self.is_passing else timedelta()
+        return first - beyond, end + beyond
 
     def lanes_in_view(self) -> tuple[Lane, ...]:
         low = bisect_right(self.lanes, self.dy, key=attrgetter("bottom"))

@@ -10,7 +10,7 @@ from quailsched.desktop.season_canvas.by_place import lanes_by_place
 from quailsched.desktop.season_canvas.geometry import place_lanes
 from quailsched.desktop.season_canvas.lanes import Grouping, LaneContent
 from quailsched.desktop.season_canvas.layout import layout_of
-from quailsched.desktop.season_canvas.paint_clashes import MARK_WORDS
+from quailsched.desktop.season_canvas.mark_places import MARK_WORDS
 from quailsched.farm.example import example_farm
 from quailsched.farm.records import Place
 from quailsched.report.clashes import TITLES

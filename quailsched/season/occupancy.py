@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import pairwise, zip_longest
+from operator import attrgetter
 
 from quailsched.farm.records import Batch, Part, Place
 from quailsched.season.footprint import Leg, Load, Run
@@ -126,12 +127,10 @@ def _sum(loads: Iterable[Load]) -> Load:
 
 def _shares_in(presence: Presence, first: int, last: int) -> list[tuple[int, Share]]:
     """The shares of ``presence`` on days ``first`` to ``last`` with the first day of each; the runs have no gaps."""
-    day_0 = presence.batch.start.toordinal()
-    return [
-        (max(day_0 + run.start, first), Share(presence, run))
-        for run in presence.leg.runs
-        if day_0 + run.end > first and day_0 + run.start < last
-    ]
+    day_0, runs = presence.batch.start.toordinal(), presence.leg.runs
+    low = bisect_right(runs, first - day_0, key=attrgetter("end"))
+    high = bisect_left(runs, last - day_0, key=attrgetter("start"))
+    return [(max(day_0 + run.start, first), Share(presence, run)) for run in runs[low:high]]
 
 
 def spells_of(presences: Iterable[Presence]) -> tuple[Spell, ...]:
@@ -196,14 +195,13 @@ def _rank(presence: Presence) -> tuple[date, str, str, int]:
 
 def slice_of(start: date, end: date, shares: tuple[Share, ...]) -> Slice:
     """The slice of ``shares``, summed up."""
-    return Slice(
-        start,
-        end,
-        shares,
-        eggs=sum(s.run.eggs for s in shares),
-        birds=sum(s.run.birds for s in shares),
-        floor_cm2=sum(s.run.floor_cm2 for s in shares),
-    )
+    eggs = birds = floor_cm2 = 0
+    for share in shares:
+        run = share.run
+        eggs += run.eggs
+        birds += run.birds
+        floor_cm2 += run.floor_cm2
+    return Slice(start, end, shares, eggs, birds, floor_cm2)
 
 
 @dataclass(frozen=True, slots=True)

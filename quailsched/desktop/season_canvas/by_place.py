@@ -10,13 +10,14 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import chain
 from operator import attrgetter
 from weakref import WeakKeyDictionary
 
 from quailsched.desktop.season_canvas.lanes import Band, Closed, LaneContent, Over, Piece, Timed, marks_of
 from quailsched.farm.records import Part, Place, Role
 from quailsched.season.clash import Clash
-from quailsched.season.occupancy import Presence, Share, Spell, emptyings_of, room_of
+from quailsched.season.occupancy import Presence, Spell, emptyings_of, room_of
 from quailsched.season.rules.notready import closures
 from quailsched.season.season import Season
 from quailsched.words import say
@@ -33,7 +34,8 @@ _BODY = {
 
 _DAY = timedelta(days=1)
 _Key = tuple[str, bool]  # batch id, whether the surplus cocks
-_PIECES: WeakKeyDictionary[Spell, dict[_Key, tuple[Piece, ...]]] = WeakKeyDictionary()
+_Part = tuple[tuple[Piece, ...], tuple[Presence, ...]]  # of a band, in one spell
+_PARTS: WeakKeyDictionary[Spell, dict[_Key, _Part]] = WeakKeyDictionary()
 
 
 def lanes_by_place(
@@ -70,8 +72,9 @@ def _fresh(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneConten
 
 
 def _after(old: LaneContent, before: Season, season: Season, place: Place, clashes: Sequence[Clash]) -> LaneContent:
-    is_like = before.farm.acceptances is season.farm.acceptances and [mark.clash for mark in old.marks.items] == clashes
-    marks = old.marks if is_like else marks_of(season.farm, clashes, over_line=True)
+    known_marks = old.marks.items if before.farm.acceptances is season.farm.acceptances else ()
+    is_like = bool(known_marks or not clashes) and [mark.clash for mark in known_marks] == clashes
+    marks = old.marks if is_like else marks_of(season.farm, clashes, over_line=True, old=known_marks)
     days = changed_days(before.spells(place), season.spells(place))
     if days is None:
         return old if marks is old.marks else replace(old, marks=marks)
@@ -137,43 +140,50 @@ def _around(season: Season, place: Place, first: date, end: date) -> Sequence[Sp
 
 def _bands(place: Place, spells: Sequence[Spell]) -> list[Band]:
     """The bands of ``spells`` that follow each other, each batch at the height that it takes on that day."""
-    runs: dict[_Key, list[list[tuple[Spell, tuple[Piece, ...]]]]] = {}
+    runs: dict[_Key, list[tuple[date, list[_Part]]]] = {}  # with each, the end of its last spell
     for spell in spells:
-        for key, pieces in _pieces(place, spell).items():
+        for key, part in _parts(place, spell).items():
             of_key = runs.setdefault(key, [])
-            if of_key and of_key[-1][-1][0].end == spell.start:
-                of_key[-1].append((spell, pieces))
+            if of_key and of_key[-1][0] == spell.start:
+                parts = of_key.pop()[1]
+                parts.append(part)
             else:
-                of_key.append([(spell, pieces)])
-    return [_band(place, key, run) for key, of_key in runs.items() for run in of_key]
+                parts = [part]
+            of_key.append((spell.end, parts))
+    return [_band(place, key, parts) for key, of_key in runs.items() for _, parts in of_key]
 
 
-def _band(place: Place, key: _Key, run: Sequence[tuple[Spell, tuple[Piece, ...]]]) -> Band:
-    presences = dict.fromkeys(p for spell, _ in run for p in spell.presences if _key_of(p) == key)
-    return Band(key[0], place.id, key[1], tuple(piece for _, pieces in run for piece in pieces), tuple(presences))
+def _band(place: Place, key: _Key, parts: Sequence[_Part]) -> Band:
+    presences = dict.fromkeys(chain.from_iterable(presences for _, presences in parts))
+    return Band(key[0], place.id, key[1], tuple(chain.from_iterable(pieces for pieces, _ in parts)), tuple(presences))
 
 
 def _key_of(presence: Presence) -> _Key:
     return presence.batch.id, presence.part is Part.COCKS
 
 
-def _pieces(place: Place, spell: Spell) -> dict[_Key, tuple[Piece, ...]]:
-    known = _PIECES.get(spell)
+def _parts(place: Place, spell: Spell) -> dict[_Key, _Part]:
+    known = _PARTS.get(spell)
     if known is None:
-        found: dict[_Key, list[Piece]] = {}
+        there: dict[_Key, list[Presence]] = {}
+        for presence in spell.presences:
+            there.setdefault(_key_of(presence), []).append(presence)
+        upward = sorted(range(len(spell.presences)), key=lambda number: _order(spell.presences[number]))
+        keys = [_key_of(presence) for presence in spell.presences]
+        found: dict[_Key, list[Piece]] = {key: [] for key in keys}
         for piece in spell.slices:
             low = 0
-            for share in sorted(piece.shares, key=_order):
-                high = low + (share.run.eggs if place.role.holds_eggs else share.run.floor_cm2)
-                found.setdefault(_key_of(share.presence), []).append(Piece(piece.start, piece.end, low, high))
+            for number in upward:
+                run = piece.shares[number].run
+                high = low + (run.eggs if place.role.holds_eggs else run.floor_cm2)
+                found[keys[number]].append(Piece(piece.start, piece.end, low, high))
                 low = high
-        known = _PIECES[spell] = {key: tuple(pieces) for key, pieces in found.items()}
+        known = _PARTS[spell] = {key: (tuple(pieces), tuple(there[key])) for key, pieces in found.items()}
     return known
 
 
-def _order(share: Share) -> tuple[date, str, bool]:
+def _order(presence: Presence) -> tuple[date, str, bool]:
     """The longest there lie lowest, so that a band keeps its level as long as it can."""
-    presence = share.presence
     return presence.batch.start, presence.batch.name, presence.part is Part.COCKS
 
 

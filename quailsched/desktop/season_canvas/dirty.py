@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import timedelta
-from typing import Any
+from typing import Any, TypeVar
 
 from PySide6.QtCore import QRect, QRectF
 from PySide6.QtGui import QRegion
@@ -15,7 +15,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.labels import Label
 from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Timed, closed_words
 from quailsched.desktop.season_canvas.layout import Link
-from quailsched.desktop.season_canvas.mark_places import mark_places
+from quailsched.desktop.season_canvas.mark_places import MarkPlace
 from quailsched.desktop.season_canvas.paint_links import Curve, curve_of, links_about
 from quailsched.desktop.season_canvas.paint_names import x_in_view
 from quailsched.desktop.season_canvas.pens import merged
@@ -23,14 +23,15 @@ from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
 
 _APART_PX = 24.0  # strips nearer to each other are drawn as one
 _Spans = list[tuple[float, float]]
+_Item = TypeVar("_Item", Band, Label)
+Names = Callable[[Scene, Lane], Timed[Label]]
+Marks = Callable[[Scene, Lane], Sequence[MarkPlace]]
 
 
-def dirty_between(
-    old: Scene, new: Scene, fonts: Fonts, names: Callable[[Scene, Lane], Timed[Label]]
-) -> QRegion | None:
+def dirty_between(old: Scene, new: Scene, names: Names, marks: Marks) -> QRegion | None:
     """What differs between two scenes of the same place, size and scale; None if that is all, as lanes have moved.
 
-    ``names`` gives the labels of a lane; it is asked of the old one first.
+    ``names`` gives the labels of a lane, ``marks`` where its marks stand; they are asked of the old one first.
     """
     if len(old.lanes) != len(new.lanes) or not all(
         a.content.id == b.content.id and a.is_like(b) for a, b in zip(old.lanes, new.lanes, strict=True)
@@ -45,7 +46,7 @@ def dirty_between(
         if now.bottom > new.dy and now.top < new.dy + new.height:
             days = [*days, *_days_of_others(new, was.content, now.content)]
             spans = [(new.x(start) - 4, new.x(end) + 4) for start, end in days]
-            spans += _of_words(old, was, new, now, fonts, names)
+            spans += _of_words(old, was, new, now, names, marks)
             for left, right in merged(spans, _APART_PX):
                 region += _strip(new, now if now.foot > was.foot else was, left, right)
             if now.content.place is None or now.content.place is not was.content.place:
@@ -74,33 +75,34 @@ def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterato
             yield from ((one.start, one.end) for one in {*old.within(first, end)} ^ {*new.within(first, end)})
 
 
-def _of_words(
-    old: Scene, was: Lane, new: Scene, now: Lane, fonts: Fonts, names: Callable[[Scene, Lane], Timed[Label]]
-) -> _Spans:
+def _of_words(old: Scene, was: Lane, new: Scene, now: Lane, names: Names, marks: Marks) -> _Spans:
     """Where names, marks and the words of outlines differ."""
-    spans = list({*_named(old, names(old, was))} ^ {*_named(new, names(new, now))})
-    found: _Spans = [(x - 4, x + face.width(text) + 4) for text, face, x, *_ in spans]
-    before, after = ({place.shown: place.span for place in mark_places(scene, lane, fonts)} for scene, lane in ((old, was), (new, now)))
-    found += [(before | after)[shown] for shown in before.keys() ^ after.keys()]
-    return found
+    gone, come = _apart(names(old, was).within(*old.days()), names(new, now).within(*new.days()))
+    spans: _Spans = [
+        (x - 4, x + face.width(text) + 4) for text, face, x, *_ in {*_named(old, gone)} ^ {*_named(new, come)}
+    ]
+    if was.content.marks is not now.content.marks or was.content.overs is not now.content.overs:
+        before, after = {p.shown: p for p in marks(old, was)}, {p.shown: p for p in marks(new, now)}
+        spans += [(before | after)[shown].span for shown in before.keys() ^ after.keys()]
+    return spans
 
 
 _Named = tuple[str, Face, float, float, str, bool, bool]
 
 
-def _named(scene: Scene, labels: Timed[Label]) -> Iterator[_Named]:
+def _named(scene: Scene, labels: Iterable[Label]) -> Iterator[_Named]:
     """All that tells a name in view from another."""
-    for label in labels.within(*scene.days()):
+    for label in labels:
         x = x_in_view(scene, label)
         if x is not None:
             batch_id = label.band.batch_id
             yield label.text, label.face, x, label.base, batch_id, label.is_inside, label.is_over_line
 
 
-def _apart(old: Sequence[Band], new: Sequence[Band]) -> tuple[list[Band], list[Band]]:
+def _apart(old: Sequence[_Item], new: Sequence[_Item]) -> tuple[list[_Item], list[_Item]]:
     """Those only in ``old`` and those only in ``new``."""
     was, now = set(old), set(new)
-    return [band for band in old if band not in now], [band for band in new if band not in was]
+    return [item for item in old if item not in now], [item for item in new if item not in was]
 
 
 def _of_links(old: Scene, new: Scene, moved: Mapping[str, Sequence[Days]]) -> QRegion:
@@ -122,9 +124,11 @@ def _of_links(old: Scene, new: Scene, moved: Mapping[str, Sequence[Days]]) -> QR
 
 
 def _is_moved(link: Link, moved: Mapping[str, Sequence[Days]]) -> bool:
-    return any(
-        start <= link.day <= end for place_id in (link.from_place, link.to_place) for start, end in moved.get(place_id, ())
-    )
+    for place_id in (link.from_place, link.to_place):
+        for start, end in moved.get(place_id, ()):
+            if start <= link.day <= end:
+                return True
+    return False
 
 
 def _strip(scene: Scene, lane: Lane, left: float, right: float) -> QRect:

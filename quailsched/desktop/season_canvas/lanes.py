@@ -197,17 +197,20 @@ def closed_words(closed: Closed) -> str:
     )
 
 
-def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool) -> Timed[Mark]:
+def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool, old: Iterable[Mark] = ()) -> Timed[Mark]:
     """The marks of a lane's clashes. Those that overlap in time get a row each; what is over the line shows itself,
-    and gets none, if ``over_line``."""
+    and gets none, if ``over_line``. Marks of ``old``, of a farm with the same acceptances, stay the same objects."""
+    known = {id(mark.clash): mark for mark in old}
     marks: list[Mark] = []
     row_ends: list[date] = []
     for clash in sorted(clashes, key=attrgetter("first")):
-        accepted, days = acceptance_of(farm, clash) is not None, (clash.first, clash.last + timedelta(days=1))
-        if over_line and clash.kind in ("floor", "eggs"):
-            marks.append(Mark(clash, -1, severity_of(clash.kind), accepted, *days))
-            continue
-        row = next((i for i, end in enumerate(row_ends) if end < clash.first), len(row_ends))
-        row_ends[row : row + 1] = [clash.last]
-        marks.append(Mark(clash, row, severity_of(clash.kind), accepted, *days))
+        row = -1
+        if not over_line or clash.kind not in ("floor", "eggs"):
+            row = next((i for i, end in enumerate(row_ends) if end < clash.first), len(row_ends))
+            row_ends[row : row + 1] = [clash.last]
+        mark = known.get(id(clash))
+        if mark is None or mark.row != row:
+            accepted, end = acceptance_of(farm, clash) is not None, clash.last + timedelta(days=1)
+            mark = Mark(clash, row, severity_of(clash.kind), accepted, clash.first, end)
+        marks.append(mark)
     return Timed(marks)

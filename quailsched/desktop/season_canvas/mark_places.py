@@ -79,6 +79,30 @@ class MarkPlace:
         return min(self.bar[0] - 2, words.left()), max(self.bar[2] + 2, words.right())
 
 
+class MarkPlaces:
+    """Keeps what it has found, lane by lane, for as long as they are looked at from the same place."""
+
+    def __init__(self) -> None:
+        self._kept: dict[str, tuple[tuple[object, ...], list[MarkPlace]]] = {}
+
+    def forget(self) -> None:
+        """Find all anew: words may be others."""
+        self._kept.clear()
+
+    def of(self, scene: Scene, lane: Lane, fonts: Fonts) -> list[MarkPlace]:
+        """``mark_places`` of the lane."""
+        if not lane.content.marks.items:
+            return []
+        looked_from = scene.scale, scene.left, scene.width, scene.head, scene.dx, scene.dy, scene.is_passing
+        ground = *looked_from, fonts, scene.picked.clash, scene.hovered.clash
+        old = self._kept.get(lane.content.id)
+        if old is not None and old[0][0] is lane and old[0][1:] == ground:
+            return old[1]
+        found = mark_places(scene, lane, fonts)
+        self._kept[lane.content.id] = (lane, *ground), found
+        return found
+
+
 def mark_places(scene: Scene, lane: Lane, fonts: Fonts) -> list[MarkPlace]:
     """The marks of the lane's clashes, and the days of those over the line: all in view, so that their words come to
     stand where they would in a whole paint."""

@@ -11,6 +11,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPen
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.labels import Labels
 from quailsched.desktop.season_canvas.lanes import Band, Closed, closed_words
+from quailsched.desktop.season_canvas.mark_places import MarkPlaces
 from quailsched.desktop.season_canvas.paint_clashes import ClashPainter
 from quailsched.desktop.season_canvas.paint_frame import FramePainter
 from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
@@ -24,11 +25,12 @@ _SMOOTH = QPainter.RenderHint.Antialiasing
 
 
 class SeasonPainter:
-    """Lanes and bands; hands the rest to its companions. ``labels`` remembers where names stand between two paints."""
+    """Lanes and bands; hands the rest to its companions. ``labels`` and ``marks`` remember where names and marks stand
+    between two paints."""
 
-    def __init__(self, pens: Pens, labels: Labels | None = None) -> None:
+    def __init__(self, pens: Pens, labels: Labels | None = None, marks: MarkPlaces | None = None) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
-        self._frame, self._clashes, self._ghosts = FramePainter(pens), ClashPainter(pens), GhostPainter(pens)
+        self._frame, self._clashes, self._ghosts = FramePainter(pens), ClashPainter(pens, marks or MarkPlaces()), GhostPainter(pens)
         self._links, self._stages = LinkPainter(pens), StagePainter(pens)
         self._names = NamePainter(pens, labels if labels is not None else Labels())
 

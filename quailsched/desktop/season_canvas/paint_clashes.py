@@ -13,7 +13,7 @@ from PySide6.QtGui import QColor, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark, Over
-from quailsched.desktop.season_canvas.mark_places import MarkPlace, mark_places
+from quailsched.desktop.season_canvas.mark_places import MarkPlace, MarkPlaces
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.season.severity import Severity
 
@@ -29,8 +29,9 @@ def _beyond(more: float) -> float:
 class ClashPainter:
     """The one red of the season; what the keeper has accepted is not red."""
 
-    def __init__(self, pens: Pens) -> None:
+    def __init__(self, pens: Pens, marks: MarkPlaces) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
+        self._marks = marks
 
     def overflow(self, lane: Lane, first: date, end: date) -> None:
         """What stands over the line from ``first`` to ``end``."""
@@ -63,7 +64,7 @@ class ClashPainter:
 
     def marks(self, lane: Lane) -> None:
         """The marks of the lane's clashes, and the days of those over the line."""
-        for place in mark_places(self.scene, lane, self.pens.fonts):
+        for place in self._marks.of(self.scene, lane, self.pens.fonts):
             if place.bar is not None:
                 left, top, right, bottom = place.bar
                 bar = QRectF(left, top, right - left, bottom - top)

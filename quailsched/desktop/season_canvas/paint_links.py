@@ -41,19 +41,24 @@ class LinkPainter:
     def links(self) -> None:
         scene, bend = self.scene, bend_of(self.scene.scale.day_px)
         lanes = {lane.content.id: lane for lane in scene.lanes}
+        pens: dict[str, QPen] = {}
         self.p.setBrush(Qt.BrushStyle.NoBrush)
         for link in links_about(scene):
             if self.pens.is_column_dirty(scene.x(link.day), bend + 3):
                 curve = curve_of(scene, lanes, link)
                 if curve is not None and self.pens.is_dirty(curve.around):
-                    self._curve(curve)
+                    pen = pens.get(curve.batch_id)
+                    if pen is None:
+                        pen = pens[curve.batch_id] = self._pen(curve.batch_id)
+                    self.p.setPen(pen)
+                    path = _path(round(curve.end - curve.start, 1), bend)
+                    self.p.drawPath(path.translated(curve.x, curve.start))
 
-    def _curve(self, curve: Curve) -> None:
-        fill = self.theme.batch(self.scene.layout.numbers[curve.batch_id]).fill
-        is_picked = self.scene.picked.batch_id == curve.batch_id
+    def _pen(self, batch_id: str) -> QPen:
+        fill = self.theme.batch(self.scene.layout.numbers[batch_id]).fill
+        is_picked = self.scene.picked.batch_id == batch_id
         colour = mixed(fill, self.theme.lane, 0.95 if is_picked else 0.5)
-        self.p.setPen(QPen(colour, 2.8 if is_picked else 2.2))
-        self.p.drawPath(_path(round(curve.end - curve.start, 1), curve.bend).translated(curve.x, curve.start))
+        return QPen(colour, 2.8 if is_picked else 2.2)
 
 
 class Curve(NamedTuple):

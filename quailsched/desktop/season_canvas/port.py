@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from math import ceil
 
@@ -27,6 +28,7 @@ from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
 from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
 from quailsched.desktop.season_canvas.lanes import Grouping, Timed
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
+from quailsched.desktop.season_canvas.mark_places import MarkPlace, MarkPlaces
 from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.paint_frame import head_height, names_width
@@ -59,7 +61,7 @@ class SeasonPort(QAbstractScrollArea):
         self._lanes: tuple[Lane, ...] = ()
         self._ghosts: tuple[Ghost, ...] = ()
         self._fits: tuple[tuple[date, date], ...] = ()
-        self._fonts, self._labels = Fonts(self.font()), Labels()
+        self._fonts, self._labels, self._marks = Fonts(self.font()), Labels(), MarkPlaces()
         self._left_px = 80.0
         self._scale = TimeScale(today, 5.0)
         self._picked, self._hovered = Picked(), Picked()
@@ -103,6 +105,7 @@ class SeasonPort(QAbstractScrollArea):
         self._now, self._clashes = now, clashes
         self._real = layout_of(now.season, clashes, self._grouping, self._real)
         self._labels.forget()
+        self._marks.forget()
         self._show(self._real)
         self._hovered = Picked()
         if self._is_fitted:
@@ -140,6 +143,7 @@ class SeasonPort(QAbstractScrollArea):
         self.switch.show_chosen(grouping)
         self._real = layout_of(self._now.season, self._clashes, grouping, self._real)
         self._labels.forget()
+        self._marks.forget()
         self._show(self._real)
         self.verticalScrollBar().setValue(0)
         self.show_picked()
@@ -164,7 +168,7 @@ class SeasonPort(QAbstractScrollArea):
         if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
-        dirty = dirty_between(before, self.scene(), self._fonts, self._names)
+        dirty = dirty_between(before, self.scene(), self._names, self._mark_places)
         if dirty is None:
             self._lay_out()
         else:
@@ -174,6 +178,10 @@ class SeasonPort(QAbstractScrollArea):
         """Where the names of a lane stand."""
         ground = Ground(lane, scene.scale, scene.today, self._fonts)
         return self._labels.of(ground, scene.layout.label, *scene.days())
+
+    def _mark_places(self, scene: Scene, lane: Lane) -> Sequence[MarkPlace]:
+        """Where the marks of a lane stand."""
+        return self._marks.of(scene, lane, self._fonts)
 
     # where it is looked at
 
@@ -415,7 +423,7 @@ class SeasonPort(QAbstractScrollArea):
             if self._morph is not None and self.is_changing:
                 self._morph.paint(pens)
             else:
-                SeasonPainter(pens, self._labels).paint()
+                SeasonPainter(pens, self._labels, self._marks).paint()
         finally:
             painter.end()
 

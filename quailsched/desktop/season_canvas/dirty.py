@@ -21,7 +21,7 @@ from quailsched.desktop.season_canvas.paint_names import x_in_view
 from quailsched.desktop.season_canvas.pens import merged
 from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
 
-_APART_PX = 24.0  # strips nearer to each other are drawn as one
+_BESIDE_PX = 4.0  # outlines, and what words have around them; strips that touch with it are drawn as one
 _Spans = list[tuple[float, float]]
 _Item = TypeVar("_Item", Band, Label)
 Names = Callable[[Scene, Lane], Timed[Label]]
@@ -45,9 +45,9 @@ def dirty_between(old: Scene, new: Scene, names: Names, marks: Marks) -> QRegion
         days = moved[now.content.id] = _days_of_bands(old, was, new, now)
         if now.bottom > new.dy and now.top < new.dy + new.height:
             days = [*days, *_days_of_others(new, was.content, now.content)]
-            spans = [(new.x(start) - 4, new.x(end) + 4) for start, end in days]
+            spans = [(new.x(start), new.x(end)) for start, end in days]
             spans += _of_words(old, was, new, now, names, marks)
-            for left, right in merged(spans, _APART_PX):
+            for left, right in merged((left - _BESIDE_PX, right + _BESIDE_PX) for left, right in spans):
                 region += _strip(new, now if now.foot > was.foot else was, left, right)
             if now.content.place is None or now.content.place is not was.content.place:
                 # The name of a lane of a batch has its day below it.
@@ -63,7 +63,7 @@ def _days_of_bands(old: Scene, was: Lane, new: Scene, now: Lane) -> list[Days]:
     first, end = new.days()
     gone, come = _apart(before.within(first, end), after.within(first, end))
     assert old.layout.season is not None and new.layout.season is not None
-    return list(days_differing(gone, old.layout.season, come, new.layout.season))
+    return merged(days_differing(gone, old.layout.season, come, new.layout.season))
 
 
 def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterator[Days]:
@@ -79,7 +79,7 @@ def _of_words(old: Scene, was: Lane, new: Scene, now: Lane, names: Names, marks:
     """Where names, marks and the words of outlines differ."""
     gone, come = _apart(names(old, was).within(*old.days()), names(new, now).within(*new.days()))
     spans: _Spans = [
-        (x - 4, x + face.width(text) + 4) for text, face, x, *_ in {*_named(old, gone)} ^ {*_named(new, come)}
+        (x, x + face.width(text)) for text, face, x, *_ in {*_named(old, gone)} ^ {*_named(new, come)}
     ]
     if was.content.marks is not now.content.marks or was.content.overs is not now.content.overs:
         before, after = {p.shown: p for p in marks(old, was)}, {p.shown: p for p in marks(new, now)}

@@ -26,6 +26,8 @@ class DragLabel(QWidget):
         self._fonts = Fonts(self.font())
         self.verdict: Verdict | None = None
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        # Square corners and all: the season under it need not be drawn in every frame, and it is moved as a picture.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.hide()
 
     def tell(self, verdict: Verdict) -> None:
@@ -57,10 +59,9 @@ class DragLabel(QWidget):
         theme = current()
         painter = QPainter(self)
         try:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.fillRect(self.rect(), QColor(theme.card))
             painter.setPen(QPen(QColor(theme.ink), 1))
-            painter.setBrush(QColor(theme.card))
-            painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+            painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
             y = float(_MARGIN)
             for face, text, colour in self._lines:
                 painter.setPen(QColor(colour))

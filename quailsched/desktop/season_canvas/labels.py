@@ -280,12 +280,14 @@ class _Placing:
             return known
         widest: tuple[float, float, float, float] | None = None  # left, right, top, bottom
         run: tuple[float, float, float, float] | None = None
-        for piece in band.pieces:
-            top, bottom = self._y(piece.high), self._y(piece.low)
+        base, per_load, line = self._base_y, self._per_load, self._line_y
+        for piece_start, piece_end, low, up in band.pieces:  # as in ``_y``, which would be half of a frame's names
+            top, bottom = base - up * per_load, base - low * per_load
+            top, bottom = (top if top > line else line), (bottom if bottom > line else line)
             if run is not None and min(bottom, run[3]) - max(top, run[2]) >= high:
-                run = (run[0], self._x_in_view(piece.end), max(top, run[2]), min(bottom, run[3]))
+                run = (run[0], self._x_in_view(piece_end), max(top, run[2]), min(bottom, run[3]))
             elif bottom - top >= high:
-                run = (self._x_in_view(piece.start), self._x_in_view(piece.end), top, bottom)
+                run = (self._x_in_view(piece_start), self._x_in_view(piece_end), top, bottom)
             else:
                 run = None
             if run is not None and (widest is None or run[1] - run[0] > widest[1] - widest[0]):

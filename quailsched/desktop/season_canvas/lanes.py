@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import cached_property
 from itertools import accumulate
 from operator import attrgetter
-from typing import Any, Generic, Protocol, TypeVar
+from typing import Any, Generic, NamedTuple, Protocol, TypeVar
 
 from quailsched.farm.check import EARLIEST
 from quailsched.farm.records import Farm, Place
@@ -31,8 +31,7 @@ class Grouping(StrEnum):
     BATCHES = "batches"
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """Days on which a band takes the loads from ``low`` to ``high``.
 
     Egg places or cm2 in the lane of a place, eggs or birds in the lane of a batch.

@@ -54,10 +54,8 @@ class StagePainter:
     def _texture(self, band: Band, shape: QPolygonF, part: QRectF, stage: Stage, is_faded: bool) -> None:
         colour = self.theme.batch(self.scene.layout.numbers[band.batch_id])
         tint = mixed(colour.ink, colour.fill, 0.12 if is_faded else 0.3)
-        path = QPainterPath()
-        path.addPolygon(shape)
         is_box = shape.size() <= 5
-        with self.pens.clipped(part) if is_box else self.pens.clipped(part, path):
+        with self.pens.clipped(part) if is_box else self.pens.clipped(part, _path(shape)):
             if stage in _SLANTING:
                 self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
                 self.pens.hatch(part, tint, _SLANTING[stage], 1.3, leaning=1)
@@ -80,6 +78,12 @@ class StagePainter:
             lines.append(QLineF(part.left(), y, part.right(), y))
             y -= step
         return lines
+
+
+def _path(shape: QPolygonF) -> QPainterPath:
+    path = QPainterPath()
+    path.addPolygon(shape)
+    return path
 
 
 # Pixels between two lines. Setting and growing are plain: the eggs that only wait, the birds that only grow.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import date, timedelta
@@ -31,11 +32,14 @@ def mixed(colour: str, ground: str, share: float) -> QColor:
     return QColor(*(round(a * share + b * (1 - share)) for a, b in channels))
 
 
-def merged(spans: Iterable[tuple[float, float]], apart: float = 0.0) -> list[tuple[float, float]]:
-    """The spans in order, those that touch, or are no further ``apart``, as one."""
-    found: list[tuple[float, float]] = []
+_Point = TypeVar("_Point", float, date)
+
+
+def merged(spans: Iterable[tuple[_Point, _Point]]) -> list[tuple[_Point, _Point]]:
+    """The spans in order, those that touch as one."""
+    found: list[tuple[_Point, _Point]] = []
     for left, right in sorted(spans):
-        if found and left <= found[-1][1] + apart:
+        if found and left <= found[-1][1]:
             found[-1] = found[-1][0], max(right, found[-1][1])
         else:
             found.append((left, right))
@@ -69,6 +73,8 @@ class Pens:
         self._dirty = tuple(dirty) or (QRectF(0, 0, scene.width, scene.height),)
         among = [rect for rect in self._dirty if rect.bottom() > scene.head]
         self._columns = merged((rect.left(), rect.right()) for rect in among)
+        self._lefts = [left for left, _ in self._columns]
+        self._looked_from = scene.scale, scene.left, scene.head, scene.dx, scene.dy
         self._region = QRegion()
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
@@ -103,15 +109,17 @@ class Pens:
 
     def is_column_dirty(self, x: float, beside: float) -> bool:
         """Whether anything within ``beside`` pixels of ``x`` is to be drawn, at whatever height among the lanes."""
-        return any(left <= x + beside and x - beside <= right for left, right in self._columns)
+        at = bisect_right(self._lefts, x + beside) - 1
+        return at >= 0 and x - beside <= self._columns[at][1]
 
     def days_to_draw(self, lane: Lane) -> list[tuple[date, date]]:
-        """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order."""
+        """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order; so far apart
+        that the dashes of one do not reach into another."""
         scene = self.scene
         strip = QRectF(scene.left, scene.top(lane.top), scene.width - scene.left, lane.foot - lane.top)
         parts = [strip.intersected(one) for one in self._dirty if strip.intersects(one)]
-        spans = merged((part.left() - 2, part.right() + 2) for part in parts)
-        return [(scene.day(left), scene.day(right) + _DAY) for left, right in spans]
+        spans = merged((part.left() - 6, part.right() + 6) for part in parts)
+        return merged((scene.day(left + 4), scene.day(right - 4) + _DAY) for left, right in spans)
 
     def to_draw(self, items: Timed[_Item], runs: Sequence[tuple[date, date]]) -> list[_Item]:
         """Those of ``items`` that share a day with one of ``runs``, each once, in their order."""
@@ -119,10 +127,15 @@ class Pens:
 
     def outline(self, lane: Lane, band: Band) -> QPolygonF:
         """The stepped shape of a band, cut at the line: what stands above it is drawn as overflow."""
+        known: tuple[Lane, object, QPolygonF] | None = band.kept.get("outline")
+        if known is not None and known[0] is lane and known[1] == self._looked_from:
+            return known[2]
         scene, room = self.scene, max(lane.content.room, 1)
         up = (lane.base_y - lane.line_y) / room
         place = QTransform(scene.scale.day_px, 0, 0, -up, scene.x(band.start), scene.top(lane.base_y))
-        return place.map(shape_of(band, room))
+        shape = place.map(shape_of(band, room))
+        band.kept["outline"] = lane, self._looked_from, shape
+        return shape
 
     def hatch(
         self, rect: QRectF, colour: QColor, step: float, thickness: float, leaning: int, dotted: bool = False

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Part, Place, Role
@@ -178,7 +177,7 @@ def _quarantine(season: Season, place: Place, slices: Sequence[Slice], batch: Ba
         return batch.id in ids and len(ids) > 1
 
     before = [piece for piece in slices if piece.start < over]
-    cut = [piece if piece.end <= over else replace(piece, end=over) for piece in before]
+    cut = [piece if piece.end <= over else piece._replace(end=over) for piece in before]
     for run in stretches(cut, is_mixed):
         have = (run[0].start - batch.start).days
         sentence = say(

@@ -100,6 +100,7 @@ class Labels:
 
     def __init__(self) -> None:
         self._kept: dict[str, _Kept] = {}
+        self._lanes: dict[str, int] = {}  # their numbers
 
     def forget(self) -> None:
         """Place all names anew: some may be others, or find a better place than beside what was there before."""
@@ -121,7 +122,8 @@ class Labels:
         if old is not None and is_in_window:
             first, end = old.first, old.end
         else:
-            more = (end - first) // 2
+            # A bit more or less with each lane, so that in a scroll they do not all run out in the same frame.
+            more = (end - first) * (6 + self._lanes.setdefault(content.id, len(self._lanes)) % 8) // 20
             first, end = first - more, end + more
         bands = content.bands.within(first, end)
         of_bands = _placed(ground, bands, text_of, old.of_bands if old is not None else {}, is_same)

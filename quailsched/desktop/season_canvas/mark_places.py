@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import date, timedelta
 
 from PySide6.QtCore import QRectF
 
 from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
-from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
 from quailsched.farm.units import span_text
 from quailsched.season.clash import Clash
 from quailsched.words import marked, say
@@ -89,10 +89,12 @@ class MarkPlaces:
         """Find all anew: words may be others."""
         self._kept.clear()
 
-    def of(self, scene: Scene, lane: Lane, fonts: Fonts) -> list[MarkPlace]:
-        """``mark_places`` of the lane."""
+    def of(self, scene: Scene, lane: Lane, fonts: Fonts, reach: tuple[float, float] | None = None) -> list[MarkPlace]:
+        """``mark_places`` of the lane. If it is being scrolled, those between the pixels of ``reach`` are enough."""
         if not lane.content.marks.items:
             return []
+        if reach is not None and scene.is_passing:
+            return mark_places(scene, lane, fonts, scene.days_near(reach[0] - WORDS_PX, reach[1] + WORDS_PX))
         looked_from = scene.scale, scene.left, scene.width, scene.head, scene.dx, scene.dy, scene.is_passing
         ground = *looked_from, fonts, scene.picked.clash, scene.hovered.clash
         old = self._kept.get(lane.content.id)
@@ -103,14 +105,14 @@ class MarkPlaces:
         return found
 
 
-def mark_places(scene: Scene, lane: Lane, fonts: Fonts) -> list[MarkPlace]:
-    """The marks of the lane's clashes, and the days of those over the line: all in view, so that their words come to
-    stand where they would in a whole paint."""
+def mark_places(scene: Scene, lane: Lane, fonts: Fonts, days: tuple[date, date] | None = None) -> list[MarkPlace]:
+    """The marks of the lane's clashes, and the days of those over the line: on ``days``, or all in view, so that their
+    words come to stand where they would in a whole paint."""
     places: list[MarkPlace] = []
     taken: list[QRectF] = []
     taken_until = float("-inf")
     on = _on(scene)
-    marks = lane.content.marks.within(*scene.days_about())
+    marks = lane.content.marks.within(*(days or scene.days_about()))
     for mark in marks:
         is_on = mark.clash in on
         if mark.row >= 0:

@@ -31,6 +31,9 @@ class SeasonPainter:
     def __init__(self, pens: Pens, labels: Labels | None = None, marks: MarkPlaces | None = None) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
         self._frame, self._clashes, self._ghosts = FramePainter(pens), ClashPainter(pens, marks or MarkPlaces()), GhostPainter(pens)
+        self._edge, self._base = QPen(QColor(self.theme.paper), 1.0), QPen(QColor(self.theme.line), 1.0)
+        self._full = QPen(QColor(self.theme.ink), 1.2, Qt.PenStyle.CustomDashLine)
+        self._full.setDashPattern([4, 3])
         self._links, self._stages = LinkPainter(pens), StagePainter(pens)
         self._names = NamePainter(pens, labels if labels is not None else Labels())
 
@@ -103,7 +106,7 @@ class SeasonPainter:
         is_faded = scene.picked.batch_id is not None and not is_picked
         shape = self.pens.outline(lane, band)
         p.setBrush(QBrush(mixed(colour.fill, self.theme.lane, 0.5 if is_faded else 1.0)))
-        p.setPen(QPen(QColor(self.theme.paper), 1.0))
+        p.setPen(self._edge)
         p.drawPolygon(shape)
         self._stages.textures(lane, band, shape, is_faded)
         if is_picked or scene.hovered.batch_id == band.batch_id:
@@ -115,13 +118,11 @@ class SeasonPainter:
         """Full, for a place, and empty; only over the days of ``runs``, since long dashed lines take their time."""
         scene = self.scene
         full, empty = scene.top(lane.line_y), scene.top(lane.base_y)
-        dashes = QPen(QColor(self.theme.ink), 1.2, Qt.PenStyle.CustomDashLine)
-        dashes.setDashPattern([4, 3])
         for first, end in runs:
             left, right = max(scene.x(first), scene.left), min(scene.x(end), scene.width)
             if lane.content.place is not None:
                 begin = left - (left - scene.left + scene.dx) % _DASHES_PX  # so that dashes scroll with the season
-                self.p.setPen(dashes)
+                self.p.setPen(self._full)
                 self.p.drawLine(QPointF(begin, full), QPointF(right, full))
-            self.p.setPen(QPen(QColor(self.theme.line), 1.0))
+            self.p.setPen(self._base)
             self.p.drawLine(QPointF(left, empty), QPointF(right, empty))

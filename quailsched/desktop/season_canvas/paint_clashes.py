@@ -21,8 +21,8 @@ _DASHES_PX = 7.2  # after this the dashes and the dots of an outline are as they
 
 
 def _beyond(more: float) -> float:
-    """How far beyond the edge of the view an outline is drawn that goes on for ``more`` pixels: its dashes scroll with
-    it, and those on the way back from its end are as they would be."""
+    """How far an outline is drawn that goes on for ``more`` pixels where nobody sees it: so far that all of its dashes,
+    and those on the way back from its end, are where they would be."""
     return _DASHES_PX + more % _DASHES_PX if more > 2 * _DASHES_PX else max(more, 0.0)
 
 
@@ -64,16 +64,21 @@ class ClashPainter:
 
     def marks(self, lane: Lane) -> None:
         """The marks of the lane's clashes, and the days of those over the line."""
-        for place in self._marks.of(self.scene, lane, self.pens.fonts):
+        for place in self._marks.of(self.scene, lane, self.pens.fonts, self.pens.reach):
             if place.bar is not None:
                 left, top, right, bottom = place.bar
-                bar = QRectF(left, top, right - left, bottom - top)
-                if self.pens.is_dirty(bar.adjusted(-2, -2, 2, 2)):
-                    edge, far_edge = self.scene.held()
-                    beyond = _beyond(edge - place.left), _beyond(place.right - far_edge + 2)
-                    self._bar(place.mark, bar.adjusted(-beyond[0], 0, beyond[1], 0), place.left >= edge, place.is_on)
+                if self.pens.is_dirty(QRectF(left, top, right - left, bottom - top).adjusted(-2, -2, 2, 2)):
+                    left, right = self._cut(place.left, max(place.right, right))
+                    self._bar(place.mark, QRectF(left, top, right - left, bottom - top), left == place.left, place.is_on)
             if place.text and self.pens.is_dirty(place.words):
                 self._words(place)
+
+    def _cut(self, left: float, right: float) -> tuple[float, float]:
+        """What of an outline from ``left`` to ``right`` is drawn: long dashes take their time."""
+        first, last = self.pens.reach
+        edge, far_edge = max(first - 8, self.scene.left), min(last + 8, self.scene.width)
+        near, far = max(left, edge), min(right, far_edge)
+        return near - _beyond(near - left), far + _beyond(right - far)
 
     def _words(self, place: MarkPlace) -> None:
         theme, at = self.theme, QPointF(place.x, place.base)

@@ -79,6 +79,11 @@ class Pens:
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
 
+    @property
+    def reach(self) -> tuple[float, float]:
+        """From where to where there is something to be drawn among the lanes."""
+        return (self._columns[0][0], self._columns[-1][1]) if self._columns else (0.0, 0.0)
+
     @contextmanager
     def clipped(self, *shapes: QRectF | QPainterPath) -> Iterator[None]:
         """Draw only what lies inside all of ``shapes``, and inside what is drawn in already."""
@@ -123,6 +128,8 @@ class Pens:
 
     def to_draw(self, items: Timed[_Item], runs: Sequence[tuple[date, date]]) -> list[_Item]:
         """Those of ``items`` that share a day with one of ``runs``, each once, in their order."""
+        if len(runs) == 1:
+            return items.within(*runs[0])
         return list(dict.fromkeys(item for run in runs for item in items.within(*run)))
 
     def outline(self, lane: Lane, band: Band) -> QPolygonF:

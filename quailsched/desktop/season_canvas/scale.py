@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -97,6 +98,8 @@ def uncrossed(weeks: Iterable[Tick], months: Sequence[Tick], scale: TimeScale, l
 
     Beyond the line of the next month and under its name, the last Monday of this one would be misread.
     """
+    firsts = [month.day for month in months]
     for week in weeks:
-        is_crossed = any(0 < scale.x(month.day) - scale.x(week.day) <= label_px for month in months)
-        yield replace(week, label="") if is_crossed else week
+        at = bisect_right(firsts, week.day)
+        is_crossed = at < len(firsts) and (firsts[at] - week.day).days * scale.day_px <= label_px
+        yield replace(week, label="") if is_crossed and week.label else week

@@ -73,9 +73,13 @@ class Scene:
 
     def days_about(self) -> tuple[date, date]:
         """The days whose words may stand in view."""
-        first, end = self.days()
-        beyond = timedelta(days=round(WORDS_PX / self.scale.day_px) + 1) if self.is_passing else timedelta()
-        return first - beyond, end + beyond
+        if not self.is_passing:
+            return self.days()
+        return self.days_near(self.left, self.width)
+
+    def days_near(self, left: float, right: float) -> tuple[date, date]:
+        """The days whose words may stand between ``left`` and ``right``."""
+        return self.day(left - WORDS_PX), self.day(right + WORDS_PX) + timedelta(days=1)
 
     def lanes_in_view(self) -> tuple[Lane, ...]:
         low = bisect_right(self.lanes, self.dy, key=attrgetter("bottom"))

@@ -123,7 +123,7 @@ class Labels:
             first, end = old.first, old.end
         else:
             # A bit more or less with each lane, so that in a scroll they do not all run out in the same frame.
-            more = (end - first) * (6 + self._lanes.setdefault(content.id, len(self._lanes)) % 8) // 20
+            more = (end - first) * (2 + self._lanes.setdefault(content.id, len(self._lanes)) % 8) // 20
             first, end = first - more, end + more
         bands = content.bands.within(first, end)
         of_bands = _placed(ground, bands, text_of, old.of_bands if old is not None else {}, is_same)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import timedelta
 
 from PySide6.QtCore import QRectF
 
 from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
-from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
+from quailsched.desktop.season_canvas.scene import Scene
 from quailsched.farm.units import span_text
 from quailsched.season.clash import Clash
 from quailsched.words import marked, say
@@ -89,30 +89,33 @@ class MarkPlaces:
         """Find all anew: words may be others."""
         self._kept.clear()
 
-    def of(self, scene: Scene, lane: Lane, fonts: Fonts, reach: tuple[float, float] | None = None) -> list[MarkPlace]:
-        """``mark_places`` of the lane. If it is being scrolled, those between the pixels of ``reach`` are enough."""
+    def of(
+        self, scene: Scene, lane: Lane, fonts: Fonts, reaches: Sequence[tuple[float, float]] = ()
+    ) -> list[MarkPlace]:
+        """The marks of the lane: all in view, so that their words come to stand where they would in a whole paint. If
+        it is being scrolled, those between the pixels of ``reaches`` are enough."""
         if not lane.content.marks.items:
             return []
-        if reach is not None and scene.is_passing:
-            return mark_places(scene, lane, fonts, scene.days_near(reach[0] - WORDS_PX, reach[1] + WORDS_PX))
+        if reaches and scene.is_passing:
+            days = [scene.days_near(*reach) for reach in reaches]
+            marks = dict.fromkeys(mark for span in days for mark in lane.content.marks.within(*span))
+            return _places(scene, lane, fonts, tuple(marks))
         looked_from = scene.scale, scene.left, scene.width, scene.head, scene.dx, scene.dy, scene.is_passing
         ground = *looked_from, fonts, scene.picked.clash, scene.hovered.clash
         old = self._kept.get(lane.content.id)
         if old is not None and old[0][0] is lane and old[0][1:] == ground:
             return old[1]
-        found = mark_places(scene, lane, fonts)
+        found = _places(scene, lane, fonts, lane.content.marks.within(*scene.days_about()))
         self._kept[lane.content.id] = (lane, *ground), found
         return found
 
 
-def mark_places(scene: Scene, lane: Lane, fonts: Fonts, days: tuple[date, date] | None = None) -> list[MarkPlace]:
-    """The marks of the lane's clashes, and the days of those over the line: on ``days``, or all in view, so that their
-    words come to stand where they would in a whole paint."""
+def _places(scene: Scene, lane: Lane, fonts: Fonts, marks: Sequence[Mark]) -> list[MarkPlace]:
+    """The marks of the lane's clashes, and the days of those over the line."""
     places: list[MarkPlace] = []
     taken: list[QRectF] = []
     taken_until = float("-inf")
     on = _on(scene)
-    marks = lane.content.marks.within(*(days or scene.days_about()))
     for mark in marks:
         is_on = mark.clash in on
         if mark.row >= 0:

@@ -5,7 +5,7 @@ Where marks and words stand is found in ``mark_places``.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -31,7 +31,7 @@ class ClashPainter:
 
     def __init__(self, pens: Pens, marks: MarkPlaces) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
-        self._marks = marks
+        self._marks, self._reaches = marks, pens.reaches(pens.scene.left, pens.scene.width)
 
     def overflow(self, lane: Lane, first: date, end: date) -> None:
         """What stands over the line from ``first`` to ``end``."""
@@ -64,21 +64,22 @@ class ClashPainter:
 
     def marks(self, lane: Lane) -> None:
         """The marks of the lane's clashes, and the days of those over the line."""
-        for place in self._marks.of(self.scene, lane, self.pens.fonts, self.pens.reach):
+        for place in self._marks.of(self.scene, lane, self.pens.fonts, self._reaches):
             if place.bar is not None:
                 left, top, right, bottom = place.bar
                 if self.pens.is_dirty(QRectF(left, top, right - left, bottom - top).adjusted(-2, -2, 2, 2)):
-                    left, right = self._cut(place.left, max(place.right, right))
-                    self._bar(place.mark, QRectF(left, top, right - left, bottom - top), left == place.left, place.is_on)
+                    for left, right in self._cuts(place.left, max(place.right, right)):
+                        bar = QRectF(left, top, right - left, bottom - top)
+                        self._bar(place.mark, bar, left == place.left, place.is_on)
             if place.text and self.pens.is_dirty(place.words):
                 self._words(place)
 
-    def _cut(self, left: float, right: float) -> tuple[float, float]:
+    def _cuts(self, left: float, right: float) -> Iterator[tuple[float, float]]:
         """What of an outline from ``left`` to ``right`` is drawn: long dashes take their time."""
-        first, last = self.pens.reach
-        edge, far_edge = max(first - 8, self.scene.left), min(last + 8, self.scene.width)
-        near, far = max(left, edge), min(right, far_edge)
-        return near - _beyond(near - left), far + _beyond(right - far)
+        for first, last in self.pens.reaches(left, right):
+            near = max(left, first, self.scene.left)
+            far = max(min(right, last, self.scene.width), near)
+            yield near - _beyond(near - left), far + _beyond(right - far)
 
     def _words(self, place: MarkPlace) -> None:
         theme, at = self.theme, QPointF(place.x, place.base)

@@ -46,10 +46,10 @@ class StagePainter:
             left, right = self.scene.x(first), self.scene.x(end)
             if right - left < _LEAST_PX:
                 continue
-            first_x, last_x = self.pens.reach
-            left, right = max(left, self.scene.left, first_x - 2), min(right, self.scene.width, last_x + 2)
-            if right <= left:
+            reaches = self.pens.reaches(left, right)
+            if not reaches:
                 continue
+            left, right = max(left, self.scene.left, reaches[0][0]), min(right, self.scene.width, reaches[-1][1])
             part = QRectF(left, box.top(), right - left, box.height())
             if self.pens.is_dirty(part):
                 self._texture(band, shape, part, stage, is_faded)

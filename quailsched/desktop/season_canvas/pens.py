@@ -21,6 +21,7 @@ from quailsched.desktop.theme import Theme
 from quailsched.farm.records import Units
 
 _DAY = timedelta(days=1)
+_AROUND_PX = 8.0  # what is drawn in one go reaches this far beyond what has to be drawn
 _Item = TypeVar("_Item", bound=HasDays)
 
 
@@ -74,15 +75,16 @@ class Pens:
         among = [rect for rect in self._dirty if rect.bottom() > scene.head]
         self._columns = merged((rect.left(), rect.right()) for rect in among)
         self._lefts = [left for left, _ in self._columns]
+        apart = merged((left - _AROUND_PX - 16, right + _AROUND_PX + 16) for left, right in self._columns)
+        self._reaches = [(left + 16, right - 16) for left, right in apart]
         self._looked_from = scene.scale, scene.left, scene.head, scene.dx, scene.dy
         self._region = QRegion()
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
 
-    @property
-    def reach(self) -> tuple[float, float]:
-        """From where to where there is something to be drawn among the lanes."""
-        return (self._columns[0][0], self._columns[-1][1]) if self._columns else (0.0, 0.0)
+    def reaches(self, left: float, right: float) -> list[tuple[float, float]]:
+        """From where to where there is something to be drawn between two points, and some way around; far apart."""
+        return [one for one in self._reaches if one[0] <= right and left <= one[1]]
 
     @contextmanager
     def clipped(self, *shapes: QRectF | QPainterPath) -> Iterator[None]:

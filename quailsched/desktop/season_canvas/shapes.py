@@ -16,19 +16,25 @@ def shape_of(band: Band, cap: int) -> QPolygonF:
     day_0 = band.start.toordinal()
     upper: list[QPointF] = []
     lower: list[QPointF] = []
-    for piece in band.pieces:
-        left, right = piece.start.toordinal() - day_0, piece.end.toordinal() - day_0
-        high, low = min(piece.high, cap), min(piece.low, cap)
-        _step(upper, left, right, high)
-        _step(lower, left, right, low)
+    was_high = was_low = -1
+    for start, _, low, high in band.pieces:  # a level that goes on needs no corner
+        low, high = min(low, cap), min(high, cap)
+        if high != was_high or low != was_low:
+            left = start.toordinal() - day_0
+            _step(upper, left, was_high, high)
+            _step(lower, left, was_low, low)
+            was_high, was_low = high, low
+    right = band.end.toordinal() - day_0
+    upper.append(QPointF(right, was_high))
+    lower.append(QPointF(right, was_low))
     shape = QPolygonF(upper + lower[::-1])
     band.kept["shape"] = (cap, shape)
     return shape
 
 
-def _step(points: list[QPointF], left: int, right: int, height: int) -> None:
-    """Go on at ``height``; a level that goes on needs no new corner."""
-    if points and points[-1].y() == height:
-        points[-1] = QPointF(right, height)
-    else:
-        points += [QPointF(left, height), QPointF(right, height)]
+def _step(points: list[QPointF], at: int, old: int, new: int) -> None:
+    """Go on at the height ``new``; -1 is none."""
+    if old != new:
+        if old >= 0:
+            points.append(QPointF(at, old))
+        points.append(QPointF(at, new))

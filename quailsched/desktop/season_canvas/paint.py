@@ -83,6 +83,8 @@ class SeasonPainter:
         scene, p = self.scene, self.p
         left, right = max(scene.x(closed.start), scene.left - 20), min(scene.x(closed.end), scene.width + 20)
         rect = QRectF(left, scene.top(lane.line_y), right - left, lane.base_y - lane.line_y)
+        if not self.pens.is_dirty(rect):
+            return
         with self.pens.clipped(rect):
             if not closed.is_clean_out:
                 p.fillRect(rect, QColor(self.theme.shut))

@@ -78,6 +78,7 @@ class Pens:
         apart = merged((left - _AROUND_PX - 16, right + _AROUND_PX + 16) for left, right in self._columns)
         self._reaches = [(left + 16, right - 16) for left, right in apart]
         self._looked_from = scene.scale, scene.left, scene.head, scene.dx, scene.dy
+        self._edges = [(rect.left(), rect.top(), rect.right(), rect.bottom()) for rect in self._dirty]
         self._region = QRegion()
         for rect in self._dirty:
             self._region += rect.toAlignedRect()
@@ -123,9 +124,12 @@ class Pens:
         """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order; so far apart
         that the dashes of one do not reach into another."""
         scene = self.scene
-        strip = QRectF(scene.left, scene.top(lane.top), scene.width - scene.left, lane.foot - lane.top)
-        parts = [strip.intersected(one) for one in self._dirty if strip.intersects(one)]
-        spans = merged((part.left() - 6, part.right() + 6) for part in parts)
+        edge, far_edge, top, bottom = scene.left, scene.width, scene.top(lane.top), scene.top(lane.foot)
+        spans = merged(
+            (max(left, edge) - 6, min(right, far_edge) + 6)
+            for left, high, right, low in self._edges
+            if high < bottom and low > top and left < far_edge and right > edge
+        )
         return merged((scene.day(left + 4), scene.day(right - 4) + _DAY) for left, right in spans)
 
     def to_draw(self, items: Timed[_Item], runs: Sequence[tuple[date, date]]) -> list[_Item]:

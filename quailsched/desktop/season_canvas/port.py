@@ -192,7 +192,7 @@ class SeasonPort(QAbstractScrollArea):
         width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
         self._set_scale(TimeScale(self.first_day(), 1.0).zoomed(max(fitting, _LEAST_FIT_PX)))
-        self.horizontalScrollBar().setValue(int(self._scale.x(start)))
+        self._jump(int(self._scale.x(start)))
         if fitting < _LEAST_FIT_PX:  # not all can be told apart at once: what is near comes first
             self.go_to(self.today)
 
@@ -204,17 +204,24 @@ class SeasonPort(QAbstractScrollArea):
         bar = self.horizontalScrollBar()
         days = (anchor - left + bar.value()) / self._scale.day_px
         self._set_scale(self._scale.zoomed(factor))
-        bar.setValue(round(days * self._scale.day_px - (anchor - left)))
+        self._jump(round(days * self._scale.day_px - (anchor - left)))
 
     def look_from(self, day: date) -> None:
         """Scroll so that ``day`` stands at the left edge."""
-        self.horizontalScrollBar().setValue(ceil(self._scale.x(day)))  # rounded down, the day before would be at it
+        self._jump(ceil(self._scale.x(day)))  # rounded down, the day before would be at it
 
     def go_to(self, day: date) -> None:
         """Scroll so that ``day`` stands a third from the left, if it is not well in view."""
         scene = self.scene()
         if not scene.left + 40 <= scene.x(day) <= scene.width - 80:
-            self.horizontalScrollBar().setValue(round(self._scale.x(day) - (scene.width - scene.left) / 3))
+            self._jump(round(self._scale.x(day) - (scene.width - scene.left) / 3))
+
+    def _jump(self, x: int) -> None:
+        """Scroll there at once: nobody sees it move, so that it lies still."""
+        self.horizontalScrollBar().setValue(x)
+        if self.is_scrolling:
+            self._edges.stop()
+            self.viewport().update()
 
     def show_days(self, number: int) -> None:
         """Zoom so that ``number`` days are in view: about what is picked, else about today, else about the middle."""

@@ -91,7 +91,6 @@ def test_the_grouping_changes_on_the_way_and_keeps_what_is_picked(window: MainWi
     canvas = window.season.canvas
     fern = next(batch for batch in window.opened.farm.batches if batch.name == "Fern")
     canvas.go_to(fern.start - timedelta(days=20))
-    qtbot.waitUntil(lambda: not canvas.is_scrolling)
     before = on_screen(window)
     canvas.swap_grouping()
     assert canvas.grouping is Grouping.BATCHES

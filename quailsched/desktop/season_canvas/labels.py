@@ -255,17 +255,17 @@ class _Placing:
         """Whether ``rect`` is in view, and no band and no other name stands in it."""
         if self._view is not None and not 0 <= rect.left() < rect.right() <= self._view:
             return False
-        first, end = self._days(rect.left(), rect.right())
-        return not any(rect.intersects(one) for one in self._taken) and not any(
-            rect.intersects(self._rect(piece))
-            for band in self._lane.content.bands.within(first, end)
-            for piece in _pieces_within(band, first, end)
-        )
-
-    def _rect(self, piece: Piece) -> QRectF:
-        left, right = self._scale.x(piece.start), self._scale.x(piece.end)
-        top, bottom = self._y(piece.high), self._y(piece.low)
-        return QRectF(left, top, right - left, bottom - top)
+        if any(rect.intersects(one) for one in self._taken):
+            return False
+        left, top, right, bottom = rect.getCoords()
+        first, end = self._days(left, right)
+        for band in self._lane.content.bands.within(first, end):
+            for start, stop, low, high in _pieces_within(band, first, end):
+                head, foot = self._y(high), self._y(low)
+                if head < bottom and foot > top and head < foot:
+                    if self._scale.x(start) < right and self._scale.x(stop) > left:
+                        return False
+        return True
 
     def _x_in_view(self, day: date) -> float:
         x = self._scale.x(day)

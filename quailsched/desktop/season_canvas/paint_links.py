@@ -85,23 +85,19 @@ def links_about(scene: Scene) -> list[Link]:
 
 def curve_of(scene: Scene, lanes: Mapping[str, Lane], link: Link) -> Curve | None:
     """The curve of ``link``; None if there is nothing at one of its ends. ``lanes`` are those of the scene by ids."""
-    ends = _ends(link, lanes[link.from_place], lanes[link.to_place])
-    if ends is None:
+    start = _end("leaves", link, lanes[link.from_place], link.day - _DAY, link.was_cocks)
+    end = _end("comes", link, lanes[link.to_place], link.day, link.is_cocks)
+    if start is None or end is None:
         return None
-    return Curve(link.batch_id, scene.x(link.day), scene.top(ends[0]), scene.top(ends[1]), bend_of(scene.scale.day_px))
+    return Curve(link.batch_id, scene.x(link.day), scene.top(start), scene.top(end), bend_of(scene.scale.day_px))
 
 
-_Ends = tuple[float, float]
-
-
-def _ends(link: Link, leaves: Lane, comes: Lane) -> _Ends | None:
-    """The heights at which a curve begins and ends; kept with the link as long as the lanes are the same."""
-    known: tuple[Lane, Lane, _Ends | None] | None = link.kept.get("ends")
-    if known is None or known[0] is not leaves or known[1] is not comes:
-        old = _middle(leaves, link, link.day - _DAY, link.was_cocks)
-        new = _middle(comes, link, link.day, link.is_cocks)
-        known = link.kept["ends"] = (leaves, comes, (old, new) if old is not None and new is not None else None)
-    return known[2]
+def _end(which: str, link: Link, lane: Lane, day: date, is_cocks: bool) -> float | None:
+    """The height at which a curve begins or ends; kept with the link as long as the lane is the same."""
+    known: tuple[Lane, float | None] | None = link.kept.get(which)
+    if known is None or known[0] is not lane:
+        known = link.kept[which] = lane, _middle(lane, link, day, is_cocks)
+    return known[1]
 
 
 def _middle(lane: Lane, link: Link, day: date, is_cocks: bool) -> float | None:

@@ -106,15 +106,18 @@ class Spell:
     def slices(self) -> tuple[Slice, ...]:
         first, last = self.start.toordinal(), self.end.toordinal()
         shares = [_shares_in(presence, first, last) for presence in self.presences]
-        cuts = sorted({start for of_one in shares for start, _ in of_one} | {last})
-        at = [0] * len(shares)
+        begin: dict[int, list[tuple[int, Share]]] = {}
+        for number, of_one in enumerate(shares):
+            for day, share in of_one:
+                begin.setdefault(day, []).append((number, share))
+        there = [of_one[0][1] for of_one in shares]
+        days = sorted(begin)
+        dates = [date.fromordinal(day) for day in (*days, last)]
         found = []
-        for day, next_day in pairwise(cuts):
-            for number, of_one in enumerate(shares):
-                if at[number] + 1 < len(of_one) and of_one[at[number] + 1][0] <= day:
-                    at[number] += 1
-            there = tuple(of_one[index][1] for of_one, index in zip(shares, at, strict=True))
-            found.append(slice_of(date.fromordinal(day), date.fromordinal(next_day), there))
+        for at, day in enumerate(days):
+            for number, share in begin[day]:
+                there[number] = share
+            found.append(slice_of(dates[at], dates[at + 1], tuple(there)))
         return tuple(found)
 
 

@@ -112,11 +112,11 @@ def _of_links(old: Scene, new: Scene, moved: Mapping[str, Sequence[Days]]) -> QR
     if not moved:
         return region
     links = links_about(old), links_about(new)
-    others = {*links[0]} ^ {*links[1]} if old.layout.links is not new.layout.links else set()
+    others = {*map(id, links[0])} ^ {*map(id, links[1])}
     found: list[set[Curve]] = []
     for scene, about in zip((old, new), links, strict=True):
         lanes = {lane.content.id: lane for lane in scene.lanes}
-        apart = [link for link in about if link in others or _is_moved(link, moved)]
+        apart = [link for link in about if id(link) in others or _is_moved(link, moved)]
         found.append({curve for link in apart if (curve := curve_of(scene, lanes, link)) is not None})
     for curve in found[0] ^ found[1]:
         region += curve.around.toAlignedRect()

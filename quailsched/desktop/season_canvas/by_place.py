@@ -33,6 +33,7 @@ _BODY = {
 }
 
 _DAY = timedelta(days=1)
+_BY_START = attrgetter("start", "batch_id", "is_cocks")  # and always in this order, since outlines overlap by a pixel
 _Key = tuple[str, bool]  # batch id, whether the surplus cocks
 _Part = tuple[tuple[Piece, ...], tuple[Presence, ...]]  # of a band, in one spell
 _PARTS: WeakKeyDictionary[Spell, dict[_Key, _Part]] = WeakKeyDictionary()
@@ -64,7 +65,7 @@ def _fresh(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneConten
         place=place,
         room=room_of(place),
         body=_BODY[place.role],
-        bands=Timed(sorted(_bands(place, spells), key=attrgetter("start"))),
+        bands=Timed(sorted(_bands(place, spells), key=_BY_START)),
         overs=Timed(list(_overs(place, spells))),
         closed=Timed(sorted((*_shut(place), *_clean_outs(place, spells)), key=attrgetter("start"))),
         marks=marks_of(season.farm, clashes, over_line=True),
@@ -87,7 +88,7 @@ def _after(old: LaneContent, before: Season, season: Season, place: Place, clash
     spells = _around(season, place, first, end)
     return replace(
         old,
-        bands=old.bands.spliced(fresh, first, end, lambda band: band.end >= first and band.start <= end),
+        bands=old.bands.spliced(fresh, first, end, lambda band: band.end >= first and band.start <= end, _BY_START),
         overs=old.overs.spliced(
             (over for over in _overs(place, spells) if first <= over.start <= end),
             first,

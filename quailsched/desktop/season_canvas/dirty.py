@@ -62,8 +62,10 @@ def _days_of_bands(old: Scene, was: Lane, new: Scene, now: Lane) -> list[Days]:
         return []
     first, end = new.days()
     gone, come = _apart(before.within(first, end), after.within(first, end))
-    assert old.layout.season is not None and new.layout.season is not None
-    return merged(days_differing(gone, old.layout.season, come, new.layout.season))
+    before_season, season = old.layout.season, new.layout.season
+    assert before_season is not None
+    assert season is not None
+    return merged(days_differing(gone, before_season, come, season))
 
 
 def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterator[Days]:
@@ -78,9 +80,7 @@ def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterato
 def _of_words(old: Scene, was: Lane, new: Scene, now: Lane, names: Names, marks: Marks) -> _Spans:
     """Where names, marks and the words of outlines differ."""
     gone, come = _apart(names(old, was).within(*old.days()), names(new, now).within(*new.days()))
-    spans: _Spans = [
-        (x, x + face.width(text)) for text, face, x, *_ in {*_named(old, gone)} ^ {*_named(new, come)}
-    ]
+    spans: _Spans = [(x, x + face.width(text)) for text, face, x, *_ in {*_named(old, gone)} ^ {*_named(new, come)}]
     if was.content.marks is not now.content.marks or was.content.overs is not now.content.overs:
         before, after = {p.shown: p for p in marks(old, was)}, {p.shown: p for p in marks(new, now)}
         spans += [(before | after)[shown].span for shown in before.keys() ^ after.keys()]

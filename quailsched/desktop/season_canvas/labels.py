@@ -257,14 +257,14 @@ class _Placing:
             return False
         if any(rect.intersects(one) for one in self._taken):
             return False
-        left, top, right, bottom = rect.getCoords()
+        left, top, right, bottom = rect.left(), rect.top(), rect.right(), rect.bottom()
         first, end = self._days(left, right)
         for band in self._lane.content.bands.within(first, end):
             for start, stop, low, high in _pieces_within(band, first, end):
                 head, foot = self._y(high), self._y(low)
-                if head < bottom and foot > top and head < foot:
-                    if self._scale.x(start) < right and self._scale.x(stop) > left:
-                        return False
+                is_level = head < foot and head < bottom and foot > top
+                if is_level and self._scale.x(start) < right and self._scale.x(stop) > left:
+                    return False
         return True
 
     def _x_in_view(self, day: date) -> float:

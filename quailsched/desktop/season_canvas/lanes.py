@@ -143,16 +143,26 @@ class Timed(Generic[_Item]):
         low, high = bisect_right(self._ends, first), bisect_left(self._starts, end)
         return [item for item in self.items[low:high] if item.end > first]
 
-    def spliced(self, items: Iterable[_Item], first: date, end: date, gone: Callable[[_Item], bool]) -> Timed[_Item]:
+    def spliced(
+        self,
+        items: Iterable[_Item],
+        first: date,
+        end: date,
+        gone: Callable[[_Item], bool],
+        order: Callable[[_Item], Any] = attrgetter("start"),
+    ) -> Timed[_Item]:
         """With ``items`` in the place of those that touch the days from ``first`` to ``end`` and are ``gone``; the same
-        one if they are what was there. Only what lies about these days is looked at: a drag asks in each frame."""
+        one if they are what was there. Only what lies about these days is looked at: a drag asks in each frame.
+
+        ``order`` is by the first day and whatever else tells those apart that begin on the same one.
+        """
         come = list(items)
         low, high = bisect_left(self._ends, first), bisect_right(self._starts, end)
         if come:
             low = min(low, bisect_left(self._starts, min(item.start for item in come)))
             high = max(high, bisect_right(self._starts, max(item.start for item in come)))
         old = self.items[low:high]
-        fresh = sorted((*(item for item in old if not gone(item)), *come), key=attrgetter("start"))
+        fresh = sorted((*(item for item in old if not gone(item)), *come), key=order)
         if len(fresh) == len(old) and all(a is b for a, b in zip(old, fresh, strict=True)):
             return self
         spliced = Timed((*self.items[:low], *fresh, *self.items[high:]))

@@ -30,7 +30,11 @@ class SeasonPainter:
 
     def __init__(self, pens: Pens, labels: Labels | None = None, marks: MarkPlaces | None = None) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
-        self._frame, self._clashes, self._ghosts = FramePainter(pens), ClashPainter(pens, marks or MarkPlaces()), GhostPainter(pens)
+        self._frame, self._clashes, self._ghosts = (
+            FramePainter(pens),
+            ClashPainter(pens, marks or MarkPlaces()),
+            GhostPainter(pens),
+        )
         self._edge, self._base = QPen(QColor(self.theme.paper), 1.0), QPen(QColor(self.theme.line), 1.0)
         self._full = QPen(QColor(self.theme.ink), 1.2, Qt.PenStyle.CustomDashLine)
         self._full.setDashPattern([4, 3])

@@ -68,9 +68,9 @@ class ClashPainter:
             if place.bar is not None:
                 left, top, right, bottom = place.bar
                 if self.pens.is_dirty(QRectF(left, top, right - left, bottom - top).adjusted(-2, -2, 2, 2)):
-                    for left, right in self._cuts(place.left, max(place.right, right)):
-                        bar = QRectF(left, top, right - left, bottom - top)
-                        self._bar(place.mark, bar, left == place.left, place.is_on)
+                    for near, far in self._cuts(place.left, max(place.right, right)):
+                        bar = QRectF(near, top, far - near, bottom - top)
+                        self._bar(place.mark, bar, near == place.left, place.is_on)
             if place.text and self.pens.is_dirty(place.words):
                 self._words(place)
 

@@ -121,8 +121,8 @@ class Pens:
         return at >= 0 and x - beside <= self._columns[at][1]
 
     def days_to_draw(self, lane: Lane) -> list[tuple[date, date]]:
-        """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order; so far apart
-        that the dashes of one do not reach into another."""
+        """The runs of days of ``lane``, half-open, that have something to be drawn in them, in their order; so far
+        apart that the dashes of one do not reach into another."""
         scene = self.scene
         edge, far_edge, top, bottom = scene.left, scene.width, scene.top(lane.top), scene.top(lane.foot)
         spans = merged(

@@ -410,7 +410,9 @@ class SeasonPort(QAbstractScrollArea):
         it has come to rest, and where it rested before, are drawn again."""
         scene = self.scene()
         gone = self._rested_at - scene.dx
-        self.viewport().update(edges_of(scene, self._fonts, [x + by for x in (scene.left, scene.width) for by in (0, gone)]))
+        self.viewport().update(
+            edges_of(scene, self._fonts, [x + by for x in (scene.left, scene.width) for by in (0, gone)])
+        )
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -14,7 +14,6 @@ from quailsched.desktop.season_canvas.layout import SeasonLayout
 from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.season.clash import Clash
 
-
 WORDS_PX = 280.0  # words reach at most this far beside what they belong to
 
 

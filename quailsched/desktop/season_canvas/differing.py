@@ -38,7 +38,10 @@ def days_differing(old: Iterable[Band], was: Season, new: Iterable[Band], now: S
 
 
 def _lowest(band: Band) -> int:
-    return min(piece.low for piece in band.pieces)
+    known: int | None = band.kept.get("lowest")
+    if known is None:
+        known = band.kept["lowest"] = min([piece.low for piece in band.pieces])
+    return known
 
 
 def _levels(band: Band) -> _Steps:

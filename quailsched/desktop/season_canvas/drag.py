@@ -140,8 +140,8 @@ class Verdict:
 def verdict(now: Checked, after: Checked, grab: Grab, drop: Drop, today: date) -> Verdict:
     """In words: the old day and the new, what gets better and what worse."""
     before, then = now.since(today), after.since(today)
-    stay = set(map(id, before)) & set(map(id, then))  # of hundreds most are the very same
-    changes = clash_changes([c for c in before if id(c) not in stay], [c for c in then if id(c) not in stay])
+    unlike = {*map(id, before)} ^ {*map(id, then)}  # of hundreds most are the very same
+    changes = clash_changes([c for c in before if id(c) in unlike], [c for c in then if id(c) in unlike])
     old, new = now.season.farm, after.season.farm
     better = _in_words(old, changes.gone, "{}") + _in_words(new, changes.eased, say("{clash}, less", clash="{}"))
     worse = _in_words(new, changes.new, "{}") + _in_words(new, changes.worse, say("{clash}, more", clash="{}"))

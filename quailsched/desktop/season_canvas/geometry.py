@@ -51,11 +51,11 @@ class Lane:
 
     def is_like(self, other: Lane) -> bool:
         """Whether both lie at the same height, whatever they show."""
-        return self.top == other.top and self.is_as_high_as(other)
+        return self is other or (self.top == other.top and self.is_as_high_as(other))
 
     def is_as_high_as(self, other: Lane) -> bool:
         """Whether line and base lie at the same heights in both, from the top of the lane."""
-        return self._heights() == other._heights()
+        return self is other or self._heights() == other._heights()
 
     def _heights(self) -> tuple[float, ...]:
         return tuple(round(y - self.top, 6) for y in (self.line_y, self.base_y, self.bottom))

@@ -37,6 +37,8 @@ class ClashPainter:
         """What stands over the line from ``first`` to ``end``."""
         scene, p = self.scene, self.p
         overs = lane.content.overs.within(first, end)
+        if not overs:
+            return
         for over in overs:
             top, line = scene.top(lane.y(over.total)), scene.top(lane.line_y)
             rect = QRectF(scene.x(over.start), top, scene.x(over.end) - scene.x(over.start), line - top)

@@ -40,8 +40,12 @@ class NamePainter:
         labels = self._labels.of(ground, scene.layout.label, *scene.days())
         for label in self.pens.to_draw(labels, runs):
             x = self.x_in_view(label)
-            if x is not None:
-                self._draw(label, QPointF(x, self.scene.top(lane.top + label.base)))
+            if x is None:
+                continue
+            at = QPointF(x, self.scene.top(lane.top + label.base))
+            room = QRectF(x - 2, at.y() - label.face.height, label.face.width(label.text) + 4, 2 * label.face.height)
+            if self.pens.is_dirty(room):
+                self._draw(label, at)
 
     def x_in_view(self, label: Label) -> float | None:
         """Where the label begins on the widget; None if it cannot be shown whole."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
 from datetime import date
 
 from PySide6.QtCore import QLineF, QRectF
-from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band
@@ -13,6 +14,7 @@ from quailsched.desktop.season_canvas.pens import Pens, mixed
 from quailsched.season.days import Stage
 from quailsched.season.season import Season
 
+_BOX_CORNERS = 5  # at most, of a band of one height
 _LEAST_PX = 5.0  # a stage narrower than this shows no texture
 _Stages = tuple[tuple[date, date, Stage], ...]
 
@@ -41,7 +43,19 @@ class StagePainter:
         season = self.scene.layout.season
         if season is None:
             return
-        box = shape.boundingRect()
+        parts = list(self._parts(season, band, shape.boundingRect()))
+        if not parts:
+            return
+        colour = self.theme.batch(self.scene.layout.numbers[band.batch_id])
+        tint = mixed(colour.ink, colour.fill, 0.12 if is_faded else 0.3)
+        if shape.size() <= _BOX_CORNERS:
+            self._draw(parts, tint)
+            return
+        with self.pens.clipped(_path(shape)):  # once for all: it takes longer than what is drawn in it
+            self._draw(parts, tint)
+
+    def _parts(self, season: Season, band: Band, box: QRectF) -> Iterator[tuple[Stage, QRectF]]:
+        """The stages that show a texture, and where there is something to be drawn of it."""
         for first, end, stage in textured(season, band):
             left, right = self.scene.x(first), self.scene.x(end)
             if right - left < _LEAST_PX:
@@ -52,20 +66,18 @@ class StagePainter:
             left, right = max(left, self.scene.left, reaches[0][0]), min(right, self.scene.width, reaches[-1][1])
             part = QRectF(left, box.top(), right - left, box.height())
             if self.pens.is_dirty(part):
-                self._texture(band, shape, part, stage, is_faded)
+                yield stage, part
 
-    def _texture(self, band: Band, shape: QPolygonF, part: QRectF, stage: Stage, is_faded: bool) -> None:
-        colour = self.theme.batch(self.scene.layout.numbers[band.batch_id])
-        tint = mixed(colour.ink, colour.fill, 0.12 if is_faded else 0.3)
-        is_box = shape.size() <= 5
-        with self.pens.clipped(part) if is_box else self.pens.clipped(part, _path(shape)):
-            if stage in _SLANTING:
-                self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
-                self.pens.hatch(part, tint, _SLANTING[stage], 1.3, leaning=1)
-                return
-            lines, steps = (self._upright, _UPRIGHT) if stage in _UPRIGHT else (self._level, _LEVEL)
-            self.p.setPen(QPen(tint, 1.0))
-            self.p.drawLines(lines(part, steps[stage] * self.pens.grain))
+    def _draw(self, parts: Iterable[tuple[Stage, QRectF]], tint: QColor) -> None:
+        for stage, part in parts:
+            with self.pens.clipped(part):
+                if stage in _SLANTING:
+                    self.p.setRenderHint(QPainter.RenderHint.Antialiasing)
+                    self.pens.hatch(part, tint, _SLANTING[stage], 1.3, leaning=1)
+                    continue
+                lines, steps = (self._upright, _UPRIGHT) if stage in _UPRIGHT else (self._level, _LEVEL)
+                self.p.setPen(QPen(tint, 1.0))
+                self.p.drawLines(lines(part, steps[stage] * self.pens.grain))
 
     def _upright(self, part: QRectF, step: float) -> list[QLineF]:
         x = part.left() + (-part.left() - self.scene.dx) % step

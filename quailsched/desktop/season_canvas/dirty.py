@@ -22,6 +22,7 @@ from quailsched.desktop.season_canvas.pens import merged
 from quailsched.desktop.season_canvas.scene import WORDS_PX, Scene
 
 _BESIDE_PX = 4.0  # outlines, and what words have around them; strips that touch with it are drawn as one
+_NAME_PX = 8.0  # names of lanes reach at most this far above and below them
 _Spans = list[tuple[float, float]]
 _Item = TypeVar("_Item", Band, Label)
 Names = Callable[[Scene, Lane], Timed[Label]]
@@ -50,8 +51,9 @@ def dirty_between(old: Scene, new: Scene, names: Names, marks: Marks) -> QRegion
             for left, right in merged((left - _BESIDE_PX, right + _BESIDE_PX) for left, right in spans):
                 region += _strip(new, now if now.foot > was.foot else was, left, right)
             if now.content.place is None or now.content.place is not was.content.place:
-                # The name of a lane of a batch has its day below it.
-                region += QRectF(0, new.top(now.top), new.left, now.bottom - now.top).toAlignedRect()
+                # The name of a lane of a batch has its day below it, which a low lane does not hold.
+                name = QRectF(0, new.top(now.top), new.left, now.bottom - now.top)
+                region += name.adjusted(0, -_NAME_PX, 0, _NAME_PX).toAlignedRect()
     return region + _of_links(old, new, moved)
 
 

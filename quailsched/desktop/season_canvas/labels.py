@@ -20,6 +20,7 @@ from quailsched.desktop.season_canvas.paint_links import bend_of
 from quailsched.desktop.season_canvas.scale import TimeScale
 
 _APART = 640.0  # pixels between two names in one long band, so that one is always in view
+_NEAR_PX = 160.0  # names stand at most this far beside their bands
 _MOST_DIGITS = 3
 _CLASH_DAYS_PX = 90.0  # what a clash's days take at most
 
@@ -112,6 +113,9 @@ class Labels:
         They are found by the days over which they stand.
         """
         content = ground.lane.content
+        if ground.view is None:  # the name of a band that is about to come in may stand in view already
+            near = timedelta(days=round(_NEAR_PX / ground.scale.day_px) + 1)
+            first, end = first - near, end + near
         old = self._kept.get(content.id)
         if old is not None and not old.ground.is_like(ground):
             old = None
@@ -123,7 +127,7 @@ class Labels:
             first, end = old.first, old.end
         else:
             # A bit more or less with each lane, so that in a scroll they do not all run out in the same frame.
-            more = (end - first) * (2 + self._lanes.setdefault(content.id, len(self._lanes)) % 8) // 20
+            more = (end - first) * (1 + self._lanes.setdefault(content.id, len(self._lanes)) % 8) // 20
             first, end = first - more, end + more
         bands = content.bands.within(first, end)
         of_bands = _placed(ground, bands, text_of, old.of_bands if old is not None else {}, is_same)

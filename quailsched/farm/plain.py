@@ -12,6 +12,7 @@ from dataclasses import dataclass, fields
 from functools import cache
 from typing import Any, Final, Generic, TypeVar, get_type_hints
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain_values import (
     BROKEN,
@@ -40,6 +41,9 @@ RECORD_TAGS: Final[Mapping[str, type[Record]]] = {
     "figure": FigureChoice,
     "acceptance": Acceptance,
     "trial": Trial,
+    "count": Count,
+    "chore mark": ChoreMark,
+    "own chore": OwnChore,
 }
 
 

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import plain_of, read_record
 from quailsched.farm.plain_values import MISSING, fault_at, shown
@@ -29,6 +30,9 @@ SECTIONS: Final[Mapping[str, type]] = {
     "figures": FigureChoice,
     "accepted": Acceptance,
     "trials": Trial,
+    "counts": Count,
+    "marks": ChoreMark,
+    "own_chores": OwnChore,
     "published": Published,
 }
 _TOP: Final = ("format", "version", "farm", *SECTIONS)
@@ -55,6 +59,9 @@ def export_document(farm: Farm, published: Iterable[PublishedEntry] = ()) -> str
         "figures": [plain_of(choice) for choice in farm.choices],
         "accepted": [plain_of(acceptance) for acceptance in farm.acceptances],
         "trials": [plain_of(trial) for trial in farm.trials],
+        "counts": [plain_of(count) for count in farm.counts],
+        "marks": [plain_of(mark) for mark in farm.marks],
+        "own_chores": [plain_of(chore) for chore in farm.own_chores],
         "published": [plain_of(entry) for entry in entries],
     }
     return json.dumps(document, ensure_ascii=False, indent=2) + "\n"

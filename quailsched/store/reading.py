@@ -194,8 +194,9 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
 
 def _plain_records(db: sqlite3.Connection, layout: RecordTable, version: int) -> Iterator[Row]:
     hints = hints_of(layout.record)
-    lists = {part.field: _items(db, part) for part in layout.lists}
-    own = [name for name in hints if name not in lists and name not in values_before(layout.record, version)]
+    later = values_before(layout.record, version)
+    lists = {part.field: _items(db, part) for part in layout.lists if part.field not in later}
+    own = [name for name in hints if name not in lists and name not in later]
     flags = [name for name in own if hints[name] is bool]
     for values in db.execute(f'SELECT {_columns(own)} FROM "{layout.table}" AS t'):
         plain: Row = dict(zip(own, values, strict=True))

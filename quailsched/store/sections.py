@@ -9,6 +9,8 @@ from typing import Any, Generic, TypeVar
 from uuid import UUID
 
 from quailsched.farm.check import FIRST_PLACE, PLACE_OF_A_STAY, acceptance_words, faults_of, is_at
+from quailsched.farm.fact_words import count_words
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import Fault
 from quailsched.farm.plain import read_record
 from quailsched.farm.records import (
@@ -26,9 +28,9 @@ from quailsched.farm.records import (
 from quailsched.farm.terms import named
 from quailsched.words import say
 
-R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial)
+R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial, Count, ChoreMark, OwnChore)
 
-_NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: ()}  # the others have a name
+_NAMED_BY = {FigureChoice: ("kind", "key"), Acceptance: (), Count: (), ChoreMark: ()}  # the others have a name
 # A fault of the second field says nothing while the first cannot be read.
 _DEPENDS = {
     **dict.fromkeys(("egg_places", "floor_cm2", "heat_sources", "feeder_cm", "drinker_cm", "light_hours"), "role"),
@@ -51,6 +53,10 @@ class ReadRecord(Generic[R]):
             return say("farm")
         if isinstance(self.record, Acceptance):
             return acceptance_words(farm, self.record)
+        if isinstance(self.record, Count):
+            return count_words(self.record)
+        if isinstance(self.record, ChoreMark):
+            return say("chore mark")
         return named(type(self.record), _name(self.record))
 
     def hides(self, field: str) -> bool:

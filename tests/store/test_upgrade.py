@@ -27,7 +27,7 @@ from tests.store.test_history_samples import SAMPLES
 from tests.strategies import farms, ids
 
 OLD = (SAMPLES / "history_1.sample").read_bytes()
-COPY = "farm.before-version-2.quail"
+COPY = "farm.before-version-3.quail"
 
 
 @pytest.fixture
@@ -82,7 +82,7 @@ def test_the_first_write_brings_a_file_to_this_version_and_keeps_what_it_was(
     file = FarmFile.open(path)
     before = file.farm, file.history(), file.published()
     write(file)
-    assert query(path, "PRAGMA user_version") == [(2,)]
+    assert query(path, "PRAGMA user_version") == [(3,)]
     assert names_beside(path) == [COPY, "farm.quail"]
     assert (path.parent / COPY).read_bytes() == OLD
     kept = FarmFile.open(path.parent / COPY)
@@ -125,17 +125,17 @@ def test_what_is_new_can_be_set_and_taken_back_past_the_steps_of_the_older_versi
 
 def test_a_copy_never_takes_the_place_of_another_file(path: Path) -> None:
     (path.parent / COPY).write_bytes(b"precious")
-    (path.parent / "farm.before-version-2 (2).quail").mkdir()
+    (path.parent / "farm.before-version-3 (2).quail").mkdir()
     save(FarmFile.open(path))
     assert (path.parent / COPY).read_bytes() == b"precious"
-    assert (path.parent / "farm.before-version-2 (3).quail").read_bytes() == OLD
+    assert (path.parent / "farm.before-version-3 (3).quail").read_bytes() == OLD
     assert len(names_beside(path)) == 4
 
 
 def test_a_long_name_leaves_room_for_that_of_the_copy(path: Path) -> None:
     long = path.rename(path.with_name("Wachtelhöfe " * 18 + ".quail"))  # 18 x 13 + 6 bytes of at most 255
     save(FarmFile.open(long))
-    (copy,) = [item for item in path.parent.iterdir() if "before-version-2" in item.name]
+    (copy,) = [item for item in path.parent.iterdir() if "before-version-3" in item.name]
     assert copy.read_bytes() == OLD
 
 
@@ -173,7 +173,7 @@ def test_a_write_that_fails_leaves_the_older_version(path: Path) -> None:
     with closing(sqlite3.connect(path)) as db:
         db.execute("DROP TRIGGER no")
     save(file)
-    assert query(path, "PRAGMA user_version") == [(2,)]
+    assert query(path, "PRAGMA user_version") == [(3,)]
 
 
 def test_a_file_that_another_window_brought_up_is_not_written_and_not_copied_again(path: Path) -> None:
@@ -200,7 +200,7 @@ def test_a_disk_without_hard_links_keeps_a_copy_too(path: Path, monkeypatch: pyt
     (path.parent / COPY).write_bytes(b"precious")
     save(FarmFile.open(path))
     assert (path.parent / COPY).read_bytes() == b"precious"
-    assert (path.parent / "farm.before-version-2 (2).quail").read_bytes() == OLD
+    assert (path.parent / "farm.before-version-3 (2).quail").read_bytes() == OLD
 
 
 @given(farms())

@@ -241,7 +241,8 @@ def counts(draw: st.DrawFn, who: Sequence[Batch], where: Sequence[Place]) -> tup
     """A few facts that can be: eggs out and chicks hatched of those set, birds lost of those that lived, eggs laid."""
     facts: list[Count] = []
     for batch in who:
-        if not draw(st.booleans()):
+        is_told: bool = draw(st.booleans())
+        if not is_told:
             continue
         day = batch.start + timedelta(days=draw(st.integers(0, 20)))
         left = batch.number

@@ -100,7 +100,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
     if old.id == new.id:
         return
     day = on_day(batch, after.start)
-    make = partial(chore_of, farm, batch=batch, leg=after.index)
+    make = partial(chore_of, farm, batch=batch, leg=after.index, part=after.stay.part)
     if old.role.holds_eggs and not new.role.holds_eggs:
         units = farm.settings.units
         warm = warmth_text(season.kind(batch).at("heat_c", 0), units)
@@ -126,7 +126,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
 def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Chore]:
     farm, kind = season.farm, season.kind(batch)
     old, new = farm.place(before.stay.place_id), farm.place(after.stay.place_id)
-    make = partial(chore_of, farm, batch=batch, leg=after.index)
+    make = partial(chore_of, farm, batch=batch, leg=after.index, part=after.stay.part)
     harden = kind.days("harden_off_days")
     if new.outdoors and after.start - harden >= before.start:
         yield make(

@@ -9,7 +9,7 @@ from itertools import pairwise
 from quailsched.chores.chore import Chore
 from quailsched.chores.eggs import place_on
 from quailsched.chores.make import chore_of, on_day
-from quailsched.farm.records import Batch, Part, Role
+from quailsched.farm.records import Batch, Origin, Part, Role
 from quailsched.farm.units import count_text, length_text, warmth_text
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
@@ -31,7 +31,7 @@ def chick_chores(season: Season, batch: Batch) -> Iterator[Chore]:
             yield from _brooder(season, batch, leg)
     for before, after in _moves(legs):
         yield from _move(season, batch, before, after)
-    if not batch.origin.is_eggs:
+    if batch.origin is Origin.BOUGHT_BIRDS:
         yield from _brought_in(season, batch, legs[0])
 
 

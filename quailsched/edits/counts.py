@@ -29,24 +29,34 @@ def record(farm: Farm, count: Count, today: date) -> Change:
     Birds that a head count or a sexing did not find are written down as missing. Raises FarmError for a count that
     cannot be: of a day to come, of more birds than lived, without what its sort needs.
     """
-    _not_to_come(count, today)
+    not_to_come(count, today)
     told = _with_plan(farm, count)
-    change = _followed(farm, Change(label_of(farm, told), (Touch(None, told),)), told)
+    change = followed(farm, Change(label_of(farm, told), (Touch(None, told),)), told)
     missing = _missing(farm, told)
-    if missing is None:
+    if missing is not None:
+        after = apply(farm, change)
+        step = followed(after, Change("", (Touch(None, missing),)), missing)
+        change = replace(change.then(step), label=change.label)
+    return _sound(farm, change, told.id)
+
+
+def _sound(farm: Farm, change: Change, count_id: str) -> Change:
+    """As ``sound``; where the count itself is at fault, counts that it leaves no birds for are not told of."""
+    try:
         return sound(farm, change)
-    after = apply(farm, change)
-    return sound(farm, replace(change.then(_followed(after, Change("", (Touch(None, missing),)), missing)),
-                               label=change.label))  # fmt: skip
+    except FarmError as error:
+        own = [fault for fault in error.faults if fault.record_id == count_id]
+        raise FarmError(own or list(error.faults)) from None
 
 
 def correct(farm: Farm, count_id: str, better: Count, today: date) -> Change:
     """Put ``better`` in the place of a count, which stays as its trace. Raises FarmError as ``record``."""
     old = _standing(farm, count_id)
-    _not_to_come(better, today)
+    _stays_with_both(old)
+    not_to_come(better, today)
     told = replace(better, corrects=count_id, plan_day=old.plan_day, plan_number=old.plan_number)
     label = say("Correct: {what}", what=label_of(farm, told))
-    return sound(farm, _followed(farm, Change(label, (Touch(None, told),)), told))
+    return _sound(farm, followed(farm, Change(label, (Touch(None, told),)), told), told.id)
 
 
 def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Change:
@@ -55,9 +65,7 @@ def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Chan
     Raises FarmError for birds that parted or joined: the other batch has them.
     """
     old = _standing(farm, count_id)
-    if old.sort in (Sort.PARTED, Sort.JOINED):
-        accepted = say("undo the step in the history instead: the other batch has these birds now")
-        raise FarmError([Fault(count_words(old), old.number, accepted, "number", old.id)])
+    _stays_with_both(old)
     gone = replace(old, id=new_id, corrects=count_id, is_taken_back=True, entered=entered)
     label = say("Take back: {what}", what=label_of(farm, old))
     change = Change(label, (Touch(None, gone),))
@@ -65,10 +73,10 @@ def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Chan
         batch = farm.batch(old.batch_id)
         planned = replace(batch, start=old.plan_day, number=old.plan_number)
         return sound(farm, change.then(Change(label, (Touch(batch, planned),))))
-    return sound(farm, _followed(farm, change, gone) if old.sort is Sort.HATCHED else change)
+    return sound(farm, followed(farm, change, gone) if old.sort is Sort.HATCHED else change)
 
 
-def _followed(farm: Farm, change: Change, count: Count) -> Change:
+def followed(farm: Farm, change: Change, count: Count) -> Change:
     """``change``, which puts ``count`` into the farm, and what moves along with it."""
     try:
         after = apply(farm, change)
@@ -78,11 +86,18 @@ def _followed(farm: Farm, change: Change, count: Count) -> Change:
     return change.then(Change(change.label, tuple(Touch(after.find(one.id), one) for one in records)))
 
 
-def _not_to_come(count: Count, today: date) -> None:
+def not_to_come(count: Count, today: date) -> None:
+    """Raises FarmError for a count of a day after ``today``."""
     if count.day > today:
         accepted = say("today, {day}, or a day before is accepted", day=day_text(today))
         where = field_of(count_words(count), say("day"))
         raise FarmError([Fault(where, day_text(count.day, today), accepted, "day")])
+
+
+def _stays_with_both(count: Count) -> None:
+    if count.sort in (Sort.PARTED, Sort.JOINED):
+        accepted = say("undo the step in the history instead: the other batch has these birds now")
+        raise FarmError([Fault(count_words(count), count.number, accepted, "number", count.id)])
 
 
 def _standing(farm: Farm, count_id: str) -> Count:

@@ -15,7 +15,7 @@ from quailsched.farm.records import Farm, Trial
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile
-from quailsched.store.journal import Entry
+from quailsched.store.journal import Entry as Entry
 from quailsched.words import say
 
 
@@ -25,7 +25,7 @@ def utc_now() -> datetime:
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """What has changed: the ids of the records, how ("apply", "undo", "redo", "look"), and the label of the step.
+    """What has changed: the ids of the records, how ("apply", "undo", "redo", "go", "look"), and the label of the step.
 
     "look": nothing has changed, but ``farm`` is now that of another trial, or the plan.
     """
@@ -137,6 +137,17 @@ class OpenFarm:
         """Do the step that was taken back last again. Raises StoreError if there is none."""
         change = self.file.redo()
         self._tell(change, "redo")
+        return change
+
+    def go_to(self, step: int) -> Change:
+        """Take back, or do again, so many steps that ``step`` of the history is the last (0: as at its beginning).
+
+        Raises StoreError if it cannot be written, ValueError for a step that there is not.
+        """
+        entries = self.file.history()
+        change = self.file.go_to(step)
+        label = entries[step - 1].label if step else say("the beginning of the history")
+        self._tell(Change(label, change.touches), "go")
         return change
 
     @property

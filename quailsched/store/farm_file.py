@@ -98,6 +98,25 @@ class FarmFile:
         cursor = self._contents.cursor
         return self._replay(lambda transaction: transaction.change_of(cursor + 1), cursor + 1)
 
+    def go_to(self, step: int) -> Change:
+        """Takes back or does again all steps between, so that ``step`` is the last that is not undone (0: none is).
+
+        One transaction: all of it or nothing. Returns what has changed, without a label. Raises StoreError if it
+        cannot be written, ValueError for a step that the history does not have.
+        """
+        cursor = self._contents.cursor
+        if not 0 <= step <= len(self._contents.steps):
+            raise ValueError(f"there are steps 0 to {len(self._contents.steps)}, not {step}")
+
+        def all_between(transaction: Transaction) -> Change:
+            if step < cursor:
+                changes = [transaction.change_of(number).inverse() for number in range(cursor, step, -1)]
+            else:
+                changes = [transaction.change_of(number) for number in range(cursor + 1, step + 1)]
+            return Change("", _net(touch for change in changes for touch in change.touches))
+
+        return Change("", ()) if step == cursor else self._replay(all_between, step)
+
     def published(self) -> dict[str, Published]:
         """The calendar entries that were given out, by UID."""
         return published_in(self.path)
@@ -157,6 +176,15 @@ class FarmFile:
             with self._writer.write(self._contents.stamp) as (transaction, stamp):
                 after = work(transaction)
         self._contents = Contents(after.farm, after.steps, after.cursor, stamp)
+
+
+def _net(touches: Iterable[Touch]) -> tuple[Touch, ...]:
+    """What many touches come to: each record as it was before the first and is after the last of its own."""
+    merged: dict[str, Touch] = {}
+    for touch in touches:
+        first = merged.get(touch.record_id, touch)
+        merged[touch.record_id] = Touch(first.before, touch.after)
+    return tuple(touch for touch in merged.values() if touch.before != touch.after)
 
 
 def _check_fits(change: Change, before: Farm, after: Farm) -> None:

@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.check import faults_of, faults_of_batch, faults_of_names
-from quailsched.farm.check_counts import count_faults
+from quailsched.farm.check_counts import chore_faults, count_faults, mark_faults
 from quailsched.farm.fact_words import count_words
-from quailsched.farm.facts import ChoreMark, Count
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError, Fault, field_of
 from quailsched.farm.ledger import has_facts
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Place, Record, Settings
@@ -41,8 +41,8 @@ def sound(farm: Farm, change: Change) -> Change:
     after = apply(farm, change)
     if frozen := list(_frozen_faults(farm, change)):
         raise FarmError(frozen)
-    if all(_is_other_plan(touch) for touch in change.touches):
-        old, found = _faults_of_batches(farm, change), _faults_of_batches(after, change)
+    if all(_is_by_itself(touch) for touch in change.touches):
+        old, found = _faults_of_touched(farm, change), _faults_of_touched(after, change)
     else:
         old, found = faults_of(farm), faults_of(after)
     new = [fault for fault in found if fault not in old]
@@ -64,24 +64,26 @@ def _frozen_faults(farm: Farm, change: Change) -> Iterator[Fault]:
             yield Fault(where, day_text(after.start, before.start), accepted, "start", before.id)
 
 
-def _faults_of_batches(farm: Farm, change: Change) -> list[Fault]:
-    """The faults of the batches and counts that ``change`` touches, as far as ``farm`` has them; of all names of
-    batches if one is new."""
+def _faults_of_touched(farm: Farm, change: Change) -> list[Fault]:
+    """The faults of the records that ``change`` touches, as far as ``farm`` has them; of all names of batches if one
+    is new."""
     touched = [record for t in change.touches if (record := farm.find(t.record_id)) is not None]
     counts = [record for record in touched if isinstance(record, Count)]
     touched += [batch for one in counts for id in (one.batch_id, one.to_batch_id) if (batch := farm.find(id))]
     own = {record.id: record for record in touched if isinstance(record, Batch)}
     faults = [fault for batch in own.values() for fault in faults_of_batch(farm, batch)]
     faults += [replace(fault, record_id=one.id) for one in counts for fault in count_faults(farm, one)]
+    faults += [fault for one in touched if isinstance(one, ChoreMark) for fault in mark_faults(farm, one)]
+    faults += [fault for one in touched if isinstance(one, OwnChore) for fault in chore_faults(farm, one)]
     is_named_otherwise = any(t.before is None and isinstance(t.after, Batch) for t in change.touches)
     return [*faults, *faults_of_names("batch", farm.batches)] if is_named_otherwise else faults
 
 
-def _is_other_plan(touch: Touch) -> bool:
-    """Whether a batch or a count is new, or a batch has changed under the same name: no other record can have a new
-    fault by that, but for a name that two have."""
+def _is_by_itself(touch: Touch) -> bool:
+    """Whether no other record can have a new fault by ``touch``, but for a name that two have: a batch or a count is
+    new, a batch has changed under the same name, or it is about a chore."""
     before, after = touch.before, touch.after
-    if before is None and isinstance(after, Count):
+    if isinstance(before or after, ChoreMark | OwnChore) or (before is None and isinstance(after, Count)):
         return True
     if not isinstance(after, Batch):
         return False

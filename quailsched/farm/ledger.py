@@ -103,9 +103,9 @@ def lines_of(batch: Batch, counts: Iterable[Count]) -> Iterator[Line]:
 def _rank(batch: Batch, count: Count) -> int:
     if count.sort is Sort.HATCHED or (count.sort is Sort.JOINED and count.to_batch_id == batch.id):
         return 1
-    if count.sort in (Sort.SEXED, Sort.COUNTED):
-        return 2
-    return 3 if count.sort.takes_birds else 0
+    if count.sort.is_of_eggs:
+        return 0
+    return 3 if count.sort.takes_birds else 2
 
 
 def eggs_left(batch: Batch, counts: Iterable[Count], day: date) -> int:

@@ -112,8 +112,8 @@ class Life:
             return leave_out(self._farm, *told, "dry and clean yet")
         if chore.kind in ("set", "bedding", "drain", "move") and luck < 0.15 and chore.put_off_from is None:
             return put_off(self._farm, *told, day + timedelta(days=1))
-        answers = {ask.name: self._answer(ask.name, ask.expected, chore) for ask in asks_of(self._season(), chore)}
-        answers = {name: value for name, value in answers.items() if value is not None}
+        asked = {ask.name: self._answer(ask.name, ask.expected, chore) for ask in asks_of(self._season(), chore)}
+        answers = {name: value for name, value in asked.items() if value is not None}
         counts = counts_of(self._season(), chore, answers, day, self._at(day), self._new_id)
         return tick(self._farm, *told, day, counts)
 
@@ -144,7 +144,7 @@ class Life:
                 yield self._record(Sort.DIED, day, 1, batch, cause=cause)
             if alive > 5 and day.weekday() == 6:
                 yield self._record(Sort.WEIGHED, day, 5, batch, grams=5 * self._random.randint(40, 260))
-            if alive > 0 and day.weekday() in (0, 2, 4):
+            if alive > 0 and day.weekday() in (0, 2, 4, 6):
                 yield self._record(Sort.FED, day, 0, batch, grams=alive * self._random.randint(50, 80))
             if alive > 30 and day.day == 20:
                 yield self._record(Sort.SOLD, day, self._random.randint(1, 5), batch)

@@ -72,7 +72,9 @@ def test_a_season_has_two_thousand_counts_and_every_bird_and_egg_is_accounted_fo
 def test_what_was_looked_at_step_by_step_is_what_a_fresh_look_finds(
     lived: tuple[Path, str, str], tmp_path: Path
 ) -> None:
-    opened = open_farm(shutil.copy(lived[0], tmp_path / "copy.quail"))
+    copy = tmp_path / "copy.quail"
+    shutil.copy(lived[0], copy)
+    opened = open_farm(copy)
     opened.go_to(0)
     opened.checked.clashes  # noqa: B018 - looked at here, and then only again where something changes
     for step in range(1, 400):
@@ -106,7 +108,9 @@ def test_all_of_it_is_undone_to_the_start_and_done_again_to_the_end(
 def test_a_killed_process_loses_at_most_the_entry_that_it_was_writing(
     lived: tuple[Path, str, str], tmp_path: Path
 ) -> None:
-    reference = open_farm(shutil.copy(lived[0], tmp_path / "reference.quail"))
+    copy = tmp_path / "reference.quail"
+    shutil.copy(lived[0], copy)
+    reference = open_farm(copy)
     chance = random.Random(11)
     for number in range(4):
         path = tmp_path / f"killed-{number}.quail"

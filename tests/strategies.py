@@ -259,7 +259,8 @@ def counts(draw: st.DrawFn, who: Sequence[Batch], where: Sequence[Place]) -> tup
                 left -= number
     for place in draw(st.lists(st.sampled_from(where), max_size=2)):
         facts.append(Count(ids(700 + len(facts)), Sort.LAID, draw(days()), MOMENT, 5, place_id=place.id))
-    if facts and draw(st.booleans()):
+    is_taken_back = draw(st.booleans())
+    if facts and is_taken_back:
         last = facts[-1]
         facts.append(replace(last, id=ids(700 + len(facts)), corrects=last.id, is_taken_back=True))
     return tuple(facts)
@@ -278,7 +279,8 @@ def marks(draw: st.DrawFn, record_id: str) -> ChoreMark:
 
 @st.composite
 def own_chores(draw: st.DrawFn, record_id: str, where: Sequence[Place]) -> OwnChore:
-    place = draw(st.sampled_from(where)).id if where and draw(st.booleans()) else ""
+    has_place = draw(st.booleans())
+    place = draw(st.sampled_from(where)).id if where and has_place else ""
     repeat = draw(st.sampled_from(["", "FREQ=DAILY", "FREQ=WEEKLY;INTERVAL=2;BYDAY=MO,TH"]))
     return OwnChore(record_id, draw(names()), draw(days()), repeat, draw(_NOTES), place)
 

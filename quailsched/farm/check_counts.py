@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from datetime import datetime, time
 
 from quailsched.farm.check_values import date_faults, text_faults, whole_faults
 from quailsched.farm.fact_words import count_words, field_words
@@ -22,6 +23,7 @@ MOST_NUMBER = 1_000_000
 MOST_GRAMS = 1_000_000_000
 MOST_HOURS = 24.0
 MOST_WORDS = 2_000
+MOST_DAYS_BETWEEN = 3_660  # or weeks, months, years, of a chore that comes round
 
 
 def count_faults(farm: Farm, count: Count) -> Iterator[Fault]:
@@ -189,15 +191,21 @@ def chore_faults(farm: Farm, chore: OwnChore) -> Iterator[Fault]:
 def _is_rule(chore: OwnChore) -> bool:
     steps = ("FREQ=DAILY", "FREQ=WEEKLY", "FREQ=MONTHLY", "FREQ=YEARLY")
     parts = chore.repeat.upper().split(";")
-    names = [part.partition("=")[0] for part in parts]
-    if len(chore.repeat) > 200 or "\n" in chore.repeat or not any(step in parts for step in steps):
+    values = dict(part.partition("=")[::2] for part in parts)
+    if len(chore.repeat) > 200 or len(chore.repeat.split()) != 1 or not any(step in parts for step in steps):
         return False
-    if any(name in ("BYHOUR", "BYMINUTE", "BYSECOND", "DTSTART") for name in names):
+    if any(name in values for name in ("BYHOUR", "BYMINUTE", "BYSECOND", "DTSTART")):
+        return False
+    if not _is_step(values.get("INTERVAL", "1")):  # by 0 days at a time it would never end
         return False
     from dateutil.rrule import rrulestr  # here, for it takes a while to come in, and most farms need it never
 
     try:
-        rrulestr(chore.repeat)
+        rrulestr(chore.repeat, dtstart=datetime.combine(chore.first, time()))
     except (ValueError, TypeError):
         return False
     return True
+
+
+def _is_step(text: str) -> bool:
+    return text.isascii() and text.isdigit() and 1 <= int(text[:6]) <= MOST_DAYS_BETWEEN

@@ -87,7 +87,7 @@ def read_whole(text: str) -> Document:
             read += read_all(cls, section, plain.get(section, ()), faults, version)
     published = _published(plain.get("published", ()), faults, version)
     faults += identity_faults(read)
-    faults += meaning_faults(read, are_places_known="places" in plain)
+    faults += meaning_faults(read, unusable=[cls for section, cls in SECTIONS.items() if section not in plain])
     if faults:
         raise FarmError(faults)
     return Document(farm_of([one.record for one in read]), published)

@@ -252,10 +252,6 @@
    <translation>Ankunft</translation>
   </message>
   <message>
-   <source>bedding</source>
-   <translation>Einstreu</translation>
-  </message>
-  <message>
    <source>candle</source>
    <translation>schieren</translation>
   </message>
@@ -338,10 +334,6 @@
   <message>
    <source>rest</source>
    <translation>ruhen</translation>
-  </message>
-  <message>
-   <source>set</source>
-   <translation>einlegen</translation>
   </message>
   <message>
    <source>sex</source>

@@ -1706,6 +1706,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>mit 25 Tagen</translation>
   </message>
   <message>
+   <source>birds of another batch</source>
+   <translation>Vögel eines anderen Satzes</translation>
+  </message>
+  <message>
    <source>chores {days}</source>
    <translation>Aufgaben {days}</translation>
   </message>

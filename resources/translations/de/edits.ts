@@ -28,6 +28,10 @@
    <translation>Ändern: {what}</translation>
   </message>
   <message>
+   <source>Correct: {what}</source>
+   <translation>Berichtigen: {what}</translation>
+  </message>
+  <message>
    <source>Drinker space of {place}</source>
    <translation>Tränkenbreite von {place}</translation>
   </message>
@@ -76,6 +80,14 @@
    <translation>Versuch „{trial}“ beginnen</translation>
   </message>
   <message>
+   <source>Take back: {what}</source>
+   <translation>Zurücknehmen: {what}</translation>
+  </message>
+  <message>
+   <source>a count that holds is accepted: this one was corrected or taken back already</source>
+   <translation>eine Zählung, die gilt, wird angenommen: Diese wurde schon berichtigt oder zurückgenommen</translation>
+  </message>
+  <message>
    <source>a farm keeps its one settings record</source>
    <translation>ein Hof behält seinen einen Datensatz mit Einstellungen</translation>
   </message>
@@ -120,6 +132,10 @@
    <translation>er verhindert den Plan, und nur ein Engpass, der zu beachten ist, kann hingenommen werden</translation>
   </message>
   <message>
+   <source>note: {words}</source>
+   <translation>Notiz: {words}</translation>
+  </message>
+  <message>
    <source>one for each day is accepted</source>
    <translation>angenommen wird eine je Tag</translation>
   </message>
@@ -160,16 +176,20 @@
    <translation>Engpass von {who} in {place} ({reason})</translation>
   </message>
   <message>
-   <source>the id of a record of this farm is accepted</source>
-   <translation>angenommen wird die Kennung eines Datensatzes dieses Hofs</translation>
-  </message>
-  <message>
    <source>the id of an accepted clash is accepted</source>
    <translation>angenommen wird die Kennung eines hingenommenen Engpasses</translation>
   </message>
   <message>
    <source>the trial takes this place away, so the batch needs another one</source>
    <translation>der Versuch nimmt diesen Platz weg, also braucht der Satz einen anderen</translation>
+  </message>
+  <message>
+   <source>today, {day}, or a day before is accepted</source>
+   <translation>heute, {day}, oder ein Tag davor wird angenommen</translation>
+  </message>
+  <message>
+   <source>undo the step in the history instead: the other batch has these birds now</source>
+   <translation>stattdessen den Schritt in der Geschichte zurücknehmen: Der andere Satz hat diese Vögel jetzt</translation>
   </message>
   <message>
    <source>{batches} in {place}</source>
@@ -184,12 +204,40 @@
    <translation>{batch} verlässt {place} am {day}</translation>
   </message>
   <message>
+   <source>{batch} was to be set on {day}.</source>
+   <translation>{batch} sollte am {day} eingelegt werden.</translation>
+  </message>
+  <message>
+   <source>{batch} was to hatch on {day}.</source>
+   <translation>{batch} sollte am {day} schlüpfen.</translation>
+  </message>
+  <message>
    <source>{batch}: {leaving} on {day}</source>
    <translation>{batch}: {leaving} am {day}</translation>
   </message>
   <message>
+   <source>{counts} name it: what happened stays</source>
+   <translation>{counts} nennen es: Was geschehen ist, bleibt</translation>
+  </message>
+  <message>
    <source>{days} of clean-out for {place}</source>
    <translation>Ausmisten von {place}: {days}</translation>
+  </message>
+  <message>
+   <source>{day} stays, for counts were recorded since</source>
+   <translation>{day} bleibt, denn seither wurde gezählt</translation>
+  </message>
+  <message>
+   <source>{each} g each, where about {expected} g are usual at this age.</source>
+   <translation>{each} g je Vogel, wo in diesem Alter etwa {expected} g üblich sind.</translation>
+  </message>
+  <message>
+   <source>{grams} g {sort}</source>
+   <translation>{grams} g {sort}</translation>
+  </message>
+  <message>
+   <source>{hours} hours worked</source>
+   <translation>{hours} Stunden gearbeitet</translation>
   </message>
   <message>
    <source>{hours} of light in {place}</source>
@@ -204,8 +252,24 @@
    <translation>{name}, Teil</translation>
   </message>
   <message>
+   <source>{number} birds should be there: {missing} would be written down as missing.</source>
+   <translation>{number} Vögel müssten da sein: {missing} würden als vermisst aufgeschrieben.</translation>
+  </message>
+  <message>
    <source>{number} for {batch}</source>
    <translation>{number} für {batch}</translation>
+  </message>
+  <message>
+   <source>{number} of {alive} died in one day.</source>
+   <translation>{number} von {alive} sind an einem Tag gestorben.</translation>
+  </message>
+  <message>
+   <source>{number} {sort}</source>
+   <translation>{number} {sort}</translation>
+  </message>
+  <message>
+   <source>{of}: {what}, {day}</source>
+   <translation>{of}: {what}, {day}</translation>
   </message>
   <message>
    <source>{person} builds {hours} a week</source>
@@ -226,6 +290,14 @@
   <message>
    <source>{step} (trial “{trial}”)</source>
    <translation>{step} (Versuch „{trial}“)</translation>
+  </message>
+  <message>
+   <source>{what} stands there already: this one comes on top.</source>
+   <translation>{what} steht schon da: Diese Zählung kommt dazu.</translation>
+  </message>
+  <message>
+   <source>{what}, {day}</source>
+   <translation>{what}, {day}</translation>
   </message>
  </context>
 </TS>

@@ -84,6 +84,10 @@
    <translation>Erwartete Küken</translation>
   </message>
   <message>
+   <source>Chore mark</source>
+   <translation>Vermerk zur Aufgabe</translation>
+  </message>
+  <message>
    <source>Clashes ahead</source>
    <translation>Engpässe voraus</translation>
   </message>
@@ -348,10 +352,6 @@
    <translation>heißt {name}</translation>
   </message>
   <message>
-   <source>chore</source>
-   <translation>Aufgabe</translation>
-  </message>
-  <message>
    <source>chores</source>
    <translation>Aufgaben</translation>
   </message>
@@ -402,10 +402,6 @@
   <message>
    <source>feeder space</source>
    <translation>Fressplatz</translation>
-  </message>
-  <message>
-   <source>first day</source>
-   <translation>erster Tag</translation>
   </message>
   <message>
    <source>free from {day}</source>
@@ -478,14 +474,6 @@
   <message>
    <source>not told</source>
    <translation>nicht gesagt</translation>
-  </message>
-  <message>
-   <source>note</source>
-   <translation>Notiz</translation>
-  </message>
-  <message>
-   <source>number</source>
-   <translation>Zahl</translation>
   </message>
   <message>
    <source>oldest egg stored in days</source>

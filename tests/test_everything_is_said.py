@@ -23,6 +23,8 @@ from quailsched.edits.acceptances import accept, take_back
 from quailsched.edits.batches import change_place, end_stay, shift, start_on
 from quailsched.edits.change import Change, apply
 from quailsched.edits.counts import correct, odd_about, record
+from quailsched.edits.groups import join, odd_about_joining, part_off
+from quailsched.edits.marks import give, leave_out, put_off, put_own, tick, untick
 from quailsched.edits.parting import leave_on, part_and_leave, part_cocks
 from quailsched.edits.people import build_for, home_on, stand_in
 from quailsched.edits.proposals import (
@@ -228,6 +230,7 @@ def _edits(plan: Farm) -> Iterator[Change]:
     yield from _acceptances(plan)
     yield from _trials(plan)
     yield from _counts(plan)
+    yield from _marks(plan)
 
 
 def _acceptances(plan: Farm) -> Iterator[Change]:
@@ -275,12 +278,24 @@ def _counts(plan: Farm) -> Iterator[Change]:
     for sort in Sort:
         a_count = _a_count(aged, sort)
         yield (change := record(aged, a_count, TODAY))
-        known = apply(aged, change)
-        yield correct(known, "count", replace(a_count, id="better"), TODAY)
+        yield counts.followed(aged, Change(change.label, change.touches[:1]), a_count)
         if sort not in (Sort.PARTED, Sort.JOINED):
+            known = apply(aged, change)
+            yield correct(known, "count", replace(a_count, id="better"), TODAY)
             yield counts.take_back(known, "count", "gone", MOMENT)
-    built = replace(_a_count(aged, Sort.BUILT), id="other")
-    yield record(aged, built, TODAY)
+    birds = replace(_a_count(aged, Sort.PARTED), place_id=aged.places[5].id, to_batch_id="new")
+    yield (change := part_off(aged, birds, "Zinnia", TODAY))
+    yield join(apply(aged, change), replace(birds, id="join", number=1), TODAY)
+
+
+def _marks(plan: Farm) -> Iterator[Change]:
+    yield (change := tick(plan, "key", TODAY, "Zinnia", TODAY))
+    yield untick(apply(plan, change), "key", TODAY, "Zinnia")
+    yield leave_out(plan, "key", TODAY, "Zinnia", "Zinnia")
+    yield put_off(plan, "key", TODAY, "Zinnia", TODAY + timedelta(days=2))
+    yield give(plan, "key", TODAY, "Zinnia", plan.people[0].id)
+    yield give(apply(plan, change), "key", TODAY, "Zinnia", "")
+    yield put_own(plan, OwnChore("o", "Zinnia", TODAY))
 
 
 @pytest.mark.parametrize("sort", Sort)
@@ -298,6 +313,13 @@ def test_what_is_odd_about_a_count_is_said(sort: Sort) -> None:
             assert unsaid(sentence, typed_in(known)) == [], sentence
 
 
+def test_what_is_odd_about_joining_is_said() -> None:
+    plan = example()
+    told = odd_about_joining(plan, plan.batches[0].id, plan.batches[-1].id, TODAY + timedelta(days=200))
+    assert len(told) == 2
+    assert [unsaid(sentence) for sentence in told] == [[], []]
+
+
 def test_every_step_that_can_be_undone_is_said() -> None:
     plan = example()
     names = [*typed_in(plan), "Zinnia", *(key for kind in handbook().values() for key in kind.figures)]
@@ -313,7 +335,7 @@ def test_every_function_that_makes_a_step_is_looked_at() -> None:
         for name, function in inspect.getmembers(module, inspect.isfunction)
         if not name.startswith("_") and inspect.get_annotations(function).get("return") == "Change"
     }
-    source = "".join(inspect.getsource(one) for one in (_edits, _acceptances, _trials, _counts))
+    source = "".join(inspect.getsource(one) for one in (_edits, _acceptances, _trials, _counts, _marks))
     assert [name for name in sorted(made) if f"{name}(" not in source] == []
 
 
@@ -472,6 +494,7 @@ def test_every_refusal_of_a_step_is_said() -> None:
     assert clash.kind in WATCHED
     aged = apply(example(), put(example(), replace(plan.batches[0], start=TODAY - timedelta(days=40))))
     joined = apply(aged, record(aged, _a_count(aged, Sort.JOINED), TODAY))
+    strange = apply(aged, put(aged, replace(aged.batch(_a_count(aged, Sort.JOINED).to_batch_id), kind="bobwhite")))
     refused: list[Callable[[], object]] = [
         lambda: accept(plan, replace(clash, kind="floor"), "Zinnia", str),
         lambda: accept(plan, clash, " ", str),
@@ -486,12 +509,18 @@ def test_every_refusal_of_a_step_is_said() -> None:
         lambda: counts.take_back(plan, "nothing", "gone", MOMENT),
         lambda: counts.take_back(joined, "count", "gone", MOMENT),
         lambda: start_on(joined, aster, TODAY),
+        lambda: part_off(plan, replace(_a_count(plan, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
+        lambda: part_off(aged, replace(_a_count(aged, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
+        lambda: part_off(aged, replace(_a_count(aged, Sort.PARTED), batch_id="nothing"), "Zinnia", TODAY),
+        lambda: join(plan, _a_count(plan, Sort.JOINED), TODAY),
+        lambda: join(strange, _a_count(strange, Sort.JOINED), TODAY),
+        lambda: leave_out(plan, "key", TODAY, "Zinnia", " "),
         lambda: remove(joined, aster),
     ]
     for step in refused:
         with pytest.raises(FarmError) as told:
             step()
-        assert unsaid(str(told.value), [*typed_in(plan), "nothing", "Zinnia", "Zinnias"]) == []
+        assert unsaid(str(told.value), [*typed_in(plan), "nothing", "Zinnia", "Zinnias", "coturnix"]) == []
 
 
 def test_what_does_not_fit_of_a_trial_is_said() -> None:

@@ -30,6 +30,7 @@ def part_off(
     The new batch has the id ``to_batch_id`` and the name ``name``, is as old as the others, and stays for as long as
     was planned for its part. Raises FarmError for more birds than lived, before the hatch, for a day to come.
     """
+    count = replace(count, sort=Sort.PARTED)
     batch = _batch(farm, count.batch_id)
     not_to_come(count, today)
     age = _age(farm, batch, count.day)
@@ -43,7 +44,7 @@ def part_off(
     place = farm.place(count.place_id).name
     words = {"number": number_text(count.number), "batch": batch.name, "new": new.name, "place": place}
     label = say("{number} of {batch} become {new}, in {place}", **words)
-    told = Change(label, (Touch(farm.find(new.id), new), Touch(None, replace(count, sort=Sort.PARTED))))
+    told = Change(label, (Touch(farm.find(new.id), new), Touch(None, count)))
     return sound(farm, followed(farm, told, count))
 
 
@@ -52,6 +53,7 @@ def join(farm: Farm, count: Count, today: date) -> Change:
 
     Raises FarmError for birds of another kind, for more than lived, and where the other batch has not hatched.
     """
+    count = replace(count, sort=Sort.JOINED)
     batch, other = _batch(farm, count.batch_id), _batch(farm, count.to_batch_id)
     not_to_come(count, today)
     where = field_of(named(Batch, batch.name), say("other batch"))
@@ -63,8 +65,7 @@ def join(farm: Farm, count: Count, today: date) -> Change:
         raise FarmError([Fault(where, other.name, accepted, "to_batch_id")])
     words = {"number": number_text(count.number), "batch": batch.name, "other": other.name}
     label = say("{number} of {batch} join {other}", **words)
-    told = Change(label, (Touch(None, replace(count, sort=Sort.JOINED)),))
-    return sound(farm, followed(farm, told, replace(count, sort=Sort.JOINED)))
+    return sound(farm, followed(farm, Change(label, (Touch(None, count),)), count))
 
 
 def odd_about_joining(farm: Farm, batch_id: str, other_id: str, day: date) -> list[str]:

@@ -201,7 +201,7 @@ def _is_rule(chore: OwnChore) -> bool:
     from dateutil.rrule import rrulestr  # here, for it takes a while to come in, and most farms need it never
 
     try:
-        rrulestr(chore.repeat, dtstart=datetime.combine(chore.first, time()))
+        rrulestr(chore.repeat, dtstart=datetime.combine(chore.first, time()), ignoretz=True)
     except (ValueError, TypeError):
         return False
     return True

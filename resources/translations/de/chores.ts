@@ -272,6 +272,10 @@
    <translation>Wasser leeren</translation>
   </message>
   <message>
+   <source>dressed g</source>
+   <translation>geschlachtet g</translation>
+  </message>
+  <message>
    <source>dust bath</source>
    <translation>Staubbad</translation>
   </message>
@@ -308,6 +312,10 @@
    <translation>Licht</translation>
   </message>
   <message>
+   <source>live g</source>
+   <translation>lebend g</translation>
+  </message>
+  <message>
    <source>move</source>
    <translation>umsetzen</translation>
   </message>
@@ -316,8 +324,16 @@
    <translation>hinaus</translation>
   </message>
   <message>
+   <source>not hatched</source>
+   <translation>nicht geschlüpft</translation>
+  </message>
+  <message>
    <source>old drinker</source>
    <translation>alte Tränke</translation>
+  </message>
+  <message>
+   <source>own chore</source>
+   <translation>eigene Aufgabe</translation>
   </message>
   <message>
    <source>pebbles</source>
@@ -362,6 +378,10 @@
   <message>
    <source>turn</source>
    <translation>wenden</translation>
+  </message>
+  <message>
+   <source>unsure</source>
+   <translation>unsicher</translation>
   </message>
   <message>
    <source>{batch} comes: {birds}</source>

@@ -32,6 +32,10 @@
    <translation>Berichtigen: {what}</translation>
   </message>
   <message>
+   <source>Done: {chore}</source>
+   <translation>Erledigt: {chore}</translation>
+  </message>
+  <message>
    <source>Drinker space of {place}</source>
    <translation>Tränkenbreite von {place}</translation>
   </message>
@@ -44,12 +48,24 @@
    <translation>Fressplatzbreite von {place}</translation>
   </message>
   <message>
+   <source>Grown birds that do not know each other fight: put them together at dusk, in a place that is new to all, and look after an hour.</source>
+   <translation>Erwachsene Vögel, die sich nicht kennen, kämpfen: in der Dämmerung zusammensetzen, an einem Platz, der allen neu ist, und nach einer Stunde nachsehen.</translation>
+  </message>
+  <message>
    <source>Keep trial “{trial}”</source>
    <translation>Versuch „{trial}“ übernehmen</translation>
   </message>
   <message>
+   <source>Leave out: {chore}</source>
+   <translation>Auslassen: {chore}</translation>
+  </message>
+  <message>
    <source>No longer accept {clashes}</source>
    <translation>Nicht mehr hinnehmen: {clashes}</translation>
+  </message>
+  <message>
+   <source>Not done: {chore}</source>
+   <translation>Nicht erledigt: {chore}</translation>
   </message>
   <message>
    <source>Part the cocks of {batch} on {day}</source>
@@ -84,6 +100,14 @@
    <translation>Zurücknehmen: {what}</translation>
   </message>
   <message>
+   <source>They are {gap} apart in age; up to {most} is usual.</source>
+   <translation>Ihr Alter liegt {gap} auseinander; üblich ist bis zu {most}.</translation>
+  </message>
+  <message>
+   <source>a batch of the same kind, {kind}, is accepted</source>
+   <translation>ein Satz derselben Art, {kind}, wird angenommen</translation>
+  </message>
+  <message>
    <source>a count that holds is accepted: this one was corrected or taken back already</source>
    <translation>eine Zählung, die gilt, wird angenommen: Diese wurde schon berichtigt oder zurückgenommen</translation>
   </message>
@@ -116,12 +140,20 @@
    <translation>hingenommener Engpass ({reason})</translation>
   </message>
   <message>
+   <source>anybody</source>
+   <translation>irgendwer</translation>
+  </message>
+  <message>
    <source>change the batch anew in the trial, or drop the trial</source>
    <translation>den Satz im Versuch neu ändern oder den Versuch verwerfen</translation>
   </message>
   <message>
    <source>comes on one day only</source>
    <translation>kommt nur an einem Tag</translation>
+  </message>
+  <message>
+   <source>it hatches on {day}: then birds can part</source>
+   <translation>er schlüpft am {day}: Dann können Vögel abgeteilt werden</translation>
   </message>
   <message>
    <source>it is on the route of {batches}: give them another place first</source>
@@ -188,6 +220,10 @@
    <translation>heute, {day}, oder ein Tag davor wird angenommen</translation>
   </message>
   <message>
+   <source>two batches that have hatched by {day} are accepted</source>
+   <translation>zwei Sätze, die bis {day} geschlüpft sind, werden angenommen</translation>
+  </message>
+  <message>
    <source>undo the step in the history instead: the other batch has these birds now</source>
    <translation>stattdessen den Schritt in der Geschichte zurücknehmen: Der andere Satz hat diese Vögel jetzt</translation>
   </message>
@@ -214,6 +250,14 @@
   <message>
    <source>{batch}: {leaving} on {day}</source>
    <translation>{batch}: {leaving} am {day}</translation>
+  </message>
+  <message>
+   <source>{chore}: for {person}</source>
+   <translation>{chore}: für {person}</translation>
+  </message>
+  <message>
+   <source>{chore}: on {day}</source>
+   <translation>{chore}: am {day}</translation>
   </message>
   <message>
    <source>{counts} name it: what happened stays</source>
@@ -262,6 +306,14 @@
   <message>
    <source>{number} of {alive} died in one day.</source>
    <translation>{number} von {alive} sind an einem Tag gestorben.</translation>
+  </message>
+  <message>
+   <source>{number} of {batch} become {new}, in {place}</source>
+   <translation>{number} von {batch} werden {new}, in {place}</translation>
+  </message>
+  <message>
+   <source>{number} of {batch} join {other}</source>
+   <translation>{number} von {batch} kommen zu {other}</translation>
   </message>
   <message>
    <source>{number} {sort}</source>

@@ -444,6 +444,14 @@
    <translation>ist etwas anderes</translation>
   </message>
   <message>
+   <source>less: {clash}</source>
+   <translation>weniger: {clash}</translation>
+  </message>
+  <message>
+   <source>new: {clash}</source>
+   <translation>neu: {clash}</translation>
+  </message>
+  <message>
    <source>next in: {who} on {day}</source>
    <translation>als Nächstes: {who} am {day}</translation>
   </message>
@@ -462,6 +470,10 @@
   <message>
    <source>no longer {leaving} from {place}</source>
    <translation>nicht mehr {leaving} aus {place}</translation>
+  </message>
+  <message>
+   <source>no longer: {clash}</source>
+   <translation>nicht mehr: {clash}</translation>
   </message>
   <message>
    <source>no time to clean out</source>
@@ -632,8 +644,52 @@
    <translation>Arbeitsstunden</translation>
   </message>
   <message>
+   <source>worse: {clash}</source>
+   <translation>schlimmer: {clash}</translation>
+  </message>
+  <message>
    <source>{amount}, about {birds}</source>
    <translation>{amount}, etwa {birds}</translation>
+  </message>
+  <message>
+   <source>{batch} is new</source>
+   <translation>{batch} ist neu</translation>
+  </message>
+  <message>
+   <source>{batch}: feathered by {day}, not {old}</source>
+   <translation>{batch}: befiedert bis {day}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: hatch on {day}, not {old}</source>
+   <translation>{batch}: Schlupf am {day}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: hens lay from about {day}</source>
+   <translation>{batch}: Hennen legen etwa ab {day}</translation>
+  </message>
+  <message>
+   <source>{batch}: laying group to {place} on {day}, not {old}</source>
+   <translation>{batch}: Legegruppe am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: no longer to {place}</source>
+   <translation>{batch}: nicht mehr nach {place}</translation>
+  </message>
+  <message>
+   <source>{batch}: surplus cocks to {place} on {day}, not {old}</source>
+   <translation>{batch}: überzählige Hähne am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: to {place} on {day}</source>
+   <translation>{batch}: am {day} nach {place}</translation>
+  </message>
+  <message>
+   <source>{batch}: to {place} on {day}, not {old}</source>
+   <translation>{batch}: am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: {birds}, not {before}</source>
+   <translation>{batch}: {birds}, nicht {before}</translation>
   </message>
   <message>
    <source>{birds} of {batch}</source>
@@ -654,6 +710,10 @@
   <message>
    <source>{changes} were tried, and none helps:</source>
    <translation>{changes} wurden versucht, und nichts hilft:</translation>
+  </message>
+  <message>
+   <source>{chores} on other days, in the calendar too</source>
+   <translation>{chores} an anderen Tagen, auch im Kalender</translation>
   </message>
   <message>
    <source>{clashes} stay.</source>
@@ -718,6 +778,10 @@
   <message>
    <source>{place} is not built in time</source>
    <translation>{place} wird nicht rechtzeitig fertig</translation>
+  </message>
+  <message>
+   <source>{place} is ready on {day}</source>
+   <translation>{place} ist am {day} fertig</translation>
   </message>
   <message>
    <source>{place} is too small</source>

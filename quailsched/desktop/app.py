@@ -57,7 +57,7 @@ def _farm_to_show(file: Path | None, today: date) -> tuple[OpenFarm, str]:
 
 def _follow_desktop(window: MainWindow) -> None:
     if remembered().get("colours", "auto") == "auto":
-        window.colours.show_auto()
+        window.commands.colours.show_auto()
 
 
 def _tell(_kind: type[BaseException], error: BaseException, _trace: TracebackType | None) -> None:

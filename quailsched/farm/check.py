@@ -13,6 +13,7 @@ from datetime import date
 
 from quailsched.farm.faults import FarmError, Fault, Finding, Words, field_of
 from quailsched.farm.plain_values import shown
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.records import (
     Acceptance,
     Batch,
@@ -36,7 +37,6 @@ from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 from quailsched.words import marked, number_text, say
 
-EARLIEST, LATEST = date(1990, 1, 1), date(2199, 12, 31)
 MOST_EGGS = 100_000
 MOST_FLOOR_CM2 = 100_000_000
 MOST_DAYS = 3_650

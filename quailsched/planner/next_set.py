@@ -13,8 +13,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from quailsched.farm.check import LATEST
 from quailsched.farm.kinds import kind_in
+from quailsched.farm.range import LATEST
 from quailsched.farm.records import Batch, Farm, Origin, Stay
 from quailsched.outlook.hatch import as_eggs, hatch_odds
 from quailsched.planner.best_route import Ceiling, Found, best_route

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.forms.fields import button, dress, tab_in_order
-from quailsched.farm.check import EARLIEST, LATEST
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.records import Span
 from quailsched.farm.units import short_weekday_text
 from quailsched.words import say

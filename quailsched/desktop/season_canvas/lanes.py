@@ -15,7 +15,7 @@ from itertools import accumulate
 from operator import attrgetter
 from typing import Any, Generic, Protocol, TypeVar
 
-from quailsched.farm.check import EARLIEST
+from quailsched.farm.range import EARLIEST
 from quailsched.farm.records import Farm, Place
 from quailsched.farm.units import day_text
 from quailsched.season.clash import Clash

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 from math import ceil
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -19,15 +20,12 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from quailsched.desktop.season_canvas import wheel
-from quailsched.desktop.season_canvas.dirty import dirty_between, edges_of
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
-from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
 from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
 from quailsched.desktop.season_canvas.lanes import Grouping, Timed
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
-from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.paint_frame import head_height, names_width
 from quailsched.desktop.season_canvas.pens import Pens
@@ -38,6 +36,10 @@ from quailsched.farm.records import Batch
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
+
+if TYPE_CHECKING:
+    from quailsched.desktop.season_canvas.ghosts import Ghost
+    from quailsched.desktop.season_canvas.morph import Morph
 
 _EDGES_MS = 160
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
@@ -144,6 +146,8 @@ class SeasonPort(QAbstractScrollArea):
         self.verticalScrollBar().setValue(0)
         self.show_picked()
         if is_told:
+            from quailsched.desktop.season_canvas.morph import Morph
+
             self._morph = Morph(before, self.scene(), self.viewport(), self)
             self._morph.start()
 
@@ -164,6 +168,8 @@ class SeasonPort(QAbstractScrollArea):
         if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
+        from quailsched.desktop.season_canvas.dirty import dirty_between
+
         dirty = dirty_between(before, self.scene(), self._names)
         if dirty is None:
             self._lay_out()
@@ -391,6 +397,8 @@ class SeasonPort(QAbstractScrollArea):
     def _mend_edges(self) -> None:
         """Words at the edges stay whole, so they have not moved with the picture: a few times a second that is mended
         while it is being scrolled."""
+        from quailsched.desktop.season_canvas.dirty import edges_of
+
         self.viewport().update(edges_of(self.scene(), self._fonts, self._scrolled_px))
         self._scrolled_px = 0
 

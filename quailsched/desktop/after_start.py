@@ -1,0 +1,68 @@
+"""What a window gets after its first picture, in the order in which it is likely to be wanted.
+
+Each step is short, so that the window answers in between; none of them is needed for anything to work, as all of it
+is made or loaded when it is asked for. So nothing of the program may take a step for granted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from functools import partial
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from quailsched.desktop.main_window import MainWindow
+
+# Each is loaded with what it needs, in an order that lets no step take long.
+_FOR_THE_PANEL = ("quailsched.outlook.likelihood", "quailsched.report.inspect", "quailsched.desktop.clash_rows")
+_FOR_THE_KEYS = (
+    "quailsched.edits.change",
+    "quailsched.farm.check",
+    "quailsched.edits.records",
+    "quailsched.edits.trials",
+    "quailsched.planner.compare",
+    "quailsched.report.trials",
+    "quailsched.desktop.forms.batch_form",
+    "quailsched.desktop.record_commands",
+    "quailsched.desktop.all_commands",
+    "quailsched.desktop.actions",
+)
+_FOR_THE_VIEWS = (
+    "quailsched.planner.next_set",
+    "quailsched.desktop.next_set.view",
+    "quailsched.desktop.setup.setup_view",
+)
+_FOR_THE_REST = (
+    "quailsched.desktop.season_canvas.drag_session",
+    "quailsched.desktop.season_canvas.menu",
+    "quailsched.desktop.season_canvas.hover",
+    "quailsched.desktop.season_canvas.dirty",
+    "quailsched.desktop.season_canvas.morph",
+    "quailsched.desktop.season_canvas.by_batch",
+    "quailsched.planner.ways_out",
+    "quailsched.chores.work_out",
+    "quailsched.desktop.finding",
+    "quailsched.desktop.found_list",
+    "quailsched.desktop.season_table",
+    "quailsched.desktop.compare_panel",
+    "quailsched.session.sharing",
+    "quailsched.store.document_file",
+)
+
+
+def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
+    """The steps for ``window``."""
+    yield from _loading(_FOR_THE_PANEL)
+    yield lambda: window.season.inspector
+    yield from _loading(_FOR_THE_KEYS)
+    yield lambda: window.actions_by_name
+    yield window.dress
+    yield from _loading(_FOR_THE_VIEWS)
+    yield lambda: window.next_set
+    yield lambda: window.setup_view
+    yield from _loading(_FOR_THE_REST)
+
+
+def _loading(names: tuple[str, ...]) -> Iterator[Callable[[], object]]:
+    return (partial(import_module, name) for name in names)

@@ -11,26 +11,48 @@ from functools import partial
 from importlib import import_module
 from typing import TYPE_CHECKING
 
+from PySide6.QtWidgets import QApplication
+
+from quailsched.desktop.icons import emblem
+
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
 
 # Each is loaded with what it needs, in an order that lets no step take long.
-_FOR_THE_PANEL = ("quailsched.outlook.likelihood", "quailsched.report.inspect", "quailsched.desktop.clash_rows")
-_FOR_THE_KEYS = (
-    "quailsched.edits.change",
+_FOR_THE_PANEL = (
+    "quailsched.outlook.likelihood",
+    "quailsched.report.inspect",
     "quailsched.farm.check",
-    "quailsched.edits.records",
+    "quailsched.edits.acceptances",
+    "quailsched.desktop.acceptance_box",
+    "quailsched.planner.moves",
+    "quailsched.planner.ways_out",
+    "quailsched.desktop.way_cards",
+    "quailsched.desktop.clash_rows",
+    "quailsched.desktop.inspector",
+)
+_FOR_THE_KEYS = (
     "quailsched.edits.trials",
     "quailsched.planner.compare",
     "quailsched.report.trials",
+    "quailsched.desktop.forms.dates",
+    "quailsched.desktop.forms.record_form",
     "quailsched.desktop.forms.batch_form",
+    "quailsched.desktop.forms.place_form",
     "quailsched.desktop.record_commands",
+    "quailsched.session.farms",
+    "quailsched.desktop.file_commands",
+    "quailsched.desktop.trial_commands",
+    "quailsched.desktop.paper_commands",
     "quailsched.desktop.all_commands",
     "quailsched.desktop.actions",
 )
 _FOR_THE_VIEWS = (
+    "quailsched.planner.landscape",
     "quailsched.planner.next_set",
     "quailsched.desktop.next_set.view",
+    "quailsched.desktop.setup.page",
+    "quailsched.desktop.season_table",
     "quailsched.desktop.setup.setup_view",
 )
 _FOR_THE_REST = (
@@ -40,12 +62,12 @@ _FOR_THE_REST = (
     "quailsched.desktop.season_canvas.dirty",
     "quailsched.desktop.season_canvas.morph",
     "quailsched.desktop.season_canvas.by_batch",
-    "quailsched.planner.ways_out",
     "quailsched.chores.work_out",
+    "quailsched.desktop.typed_days",
     "quailsched.desktop.finding",
     "quailsched.desktop.found_list",
-    "quailsched.desktop.season_table",
     "quailsched.desktop.compare_panel",
+    "quailsched.desktop.menu_icons",
     "quailsched.session.sharing",
     "quailsched.store.document_file",
 )
@@ -55,14 +77,21 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
     yield from _loading(_FOR_THE_PANEL)
     yield lambda: window.season.inspector
+    yield _show_emblem
     yield from _loading(_FOR_THE_KEYS)
     yield lambda: window.actions_by_name
     yield window.dress
     yield from _loading(_FOR_THE_VIEWS)
     yield lambda: window.next_set
+    yield lambda: window.season.table
     yield lambda: window.setup_view
+    yield lambda: window.setup_view.figures
     yield from _loading(_FOR_THE_REST)
 
 
 def _loading(names: tuple[str, ...]) -> Iterator[Callable[[], object]]:
     return (partial(import_module, name) for name in names)
+
+
+def _show_emblem() -> None:
+    QApplication.setWindowIcon(emblem())

@@ -7,6 +7,7 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QEvent
 from PySide6.QtGui import QAction, QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
@@ -48,8 +49,8 @@ class MainWindow(QMainWindow):
     def __init__(self, opened: OpenFarm, today: date, run: Run | None = None) -> None:
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
-        self._background = Background(self)
-        self.today, self.opened, self._run = today, opened, run or self._background.run
+        self.background = Background(self)
+        self.today, self.opened, self._run = today, opened, run or self.background.run
         self.top = TopBar(
             *(self.undo, self.redo),
             lambda: self.commands.files.write_calendar(),
@@ -76,7 +77,7 @@ class MainWindow(QMainWindow):
         self.show_view(SEASON)
         come_back(self)
         self.show_farm(opened)
-        self._later = Later(after_start.steps(self), self)
+        self.later = Later(after_start.steps(self), self)
 
     def _lay_out(self) -> None:
         body = QWidget()
@@ -164,9 +165,14 @@ class MainWindow(QMainWindow):
             self._show_possible()
         return self._actions
 
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ShortcutOverride:
+            self.actions_by_name  # noqa: B018  # a key is looked for among them next
+        return super().event(event)
+
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
-        self._later.begin()
+        self.later.begin()
 
     def show_farm(self, opened: OpenFarm) -> None:
         """Show another farm, and remember it for the next start."""
@@ -320,7 +326,7 @@ class MainWindow(QMainWindow):
         self.rail.dress()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        self._later.stop()
-        self._background.finish()
+        self.later.stop()
+        self.background.finish()
         keep(self)
         super().closeEvent(event)

@@ -67,7 +67,7 @@ class Stage(QFrame):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(0)
         self._column.addWidget(views, 1)
-        self.show_trial(None, ())
+        self.setObjectName("planStage")
 
     @cached_property
     def bar(self) -> TrialBar:

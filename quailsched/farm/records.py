@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from bisect import bisect_left, insort
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, timedelta
 from enum import StrEnum
 from typing import Any, Final
+
+from quailsched.quick import dataclass
 
 
 class Role(StrEnum):

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import isfinite
 from pathlib import Path
 
 from quailsched.husbandry.figure import Shape
 from quailsched.husbandry.source import Confidence, Source
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.farm.kinds import kind_in
@@ -21,6 +20,7 @@ from quailsched.planner.best_route import Ceiling, Found, best_route
 from quailsched.planner.checker import new_ones
 from quailsched.planner.landscape import Landscape, Limit
 from quailsched.planner.routes import Choices, Route, choices_of, first_route, keeps_hens
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked, checked, clashes_around, clashes_of_farm
 from quailsched.season.season import Season

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from quailsched.farm.records import Farm, Trial
+from quailsched.quick import dataclass
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile

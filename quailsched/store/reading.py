@@ -9,7 +9,6 @@ import sqlite3
 from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -18,6 +17,7 @@ from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import hints_of, read_record
 from quailsched.farm.records import Farm, Record, Settings, farm_of
 from quailsched.farm.versions import came_with, values_before
+from quailsched.quick import dataclass
 from quailsched.store.errors import StoreError, told_as_store_error
 from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
 from quailsched.words import marked, say

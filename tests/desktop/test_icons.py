@@ -61,6 +61,9 @@ def test_an_icon_grows_with_the_letters_beside_it(qtbot: QtBot) -> None:
 
 
 def test_icons_follow_when_the_theme_changes(window: MainWindow) -> None:
+    while window.later.step():  # at first they are drawn for the screens that there are
+        pass
+
     def inks() -> set[str]:
         for menu in window.menuBar().findChildren(QMenu):
             menu.aboutToShow.emit()

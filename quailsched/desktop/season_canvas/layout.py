@@ -6,13 +6,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import date, timedelta
 from typing import Any
 
 from quailsched.desktop.season_canvas.by_place import lanes_by_place
 from quailsched.desktop.season_canvas.lanes import Band, Grouping, LaneContent, Timed
 from quailsched.farm.records import Batch, Part
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season

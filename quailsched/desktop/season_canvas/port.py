@@ -13,6 +13,7 @@ from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
+    QPalette,
     QRegion,
     QResizeEvent,
     QWheelEvent,
@@ -53,6 +54,7 @@ class SeasonPort(QAbstractScrollArea):
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._make_viewport()
         self.today = today
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
@@ -79,6 +81,13 @@ class SeasonPort(QAbstractScrollArea):
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.setMinimumSize(QSize(240, 120))
+
+    def _make_viewport(self) -> None:
+        """As Qt makes one. To ask for Qt's takes 10 ms at the start: PySide makes every class that it might be of."""
+        port = QWidget()
+        port.setBackgroundRole(QPalette.ColorRole.Base)
+        port.setAutoFillBackground(True)
+        self.setViewport(port)
 
     @property
     def is_held(self) -> bool:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from datetime import date, timedelta
 from operator import attrgetter
 from typing import TYPE_CHECKING
@@ -12,6 +11,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band, Piece
 from quailsched.desktop.season_canvas.layout import SeasonLayout
 from quailsched.desktop.season_canvas.scale import TimeScale
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 
 if TYPE_CHECKING:

@@ -71,20 +71,25 @@ _FOR_THE_REST = (
     "quailsched.session.sharing",
     "quailsched.store.document_file",
 )
+MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_THE_VIEWS, *_FOR_THE_REST)
 
 
 def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
+    from quailsched.desktop.main_window import NEXT_SET, SETUP
+
     yield from _loading(_FOR_THE_PANEL)
+    yield window.season.make_panel
     yield lambda: window.season.inspector
     yield _show_emblem
     yield from _loading(_FOR_THE_KEYS)
     yield lambda: window.actions_by_name
     yield window.dress
     yield from _loading(_FOR_THE_VIEWS)
-    yield lambda: window.next_set
+    yield lambda: window.put_in(NEXT_SET)
     yield lambda: window.season.table
     yield lambda: window.setup_view
+    yield lambda: window.put_in(SETUP)
     yield lambda: window.setup_view.figures
     yield from _loading(_FOR_THE_REST)
 

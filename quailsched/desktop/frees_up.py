@@ -9,7 +9,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from quailsched.desktop.forms.fields import button
+from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import as_it_is, label, plain
 from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, names_text

@@ -134,7 +134,6 @@ class MainWindow(QMainWindow):
         made = NextSetView(self.opened, self.today, self._run)
         made.set_asked.connect(self.take_change)
         made.look_asked.connect(self.see_next_set)
-        self._put_in(NEXT_SET, made)
         return made
 
     @cached_property
@@ -143,11 +142,14 @@ class MainWindow(QMainWindow):
 
         made = SetupView(self.opened, self.today)
         made.status.connect(self.say)
-        self._put_in(SETUP, made)
         return made
 
-    def _put_in(self, number: int, view: QWidget) -> None:
-        take_place(self.stack, number, view)
+    def put_in(self, number: int) -> QWidget:
+        """The view of that number, made if it is not yet, in its place."""
+        view = (lambda: self.season, lambda: self.next_set, lambda: self.setup_view)[number]()
+        if self.stack.indexOf(view) < 0:
+            take_place(self.stack, number, view)
+        return view
 
     @cached_property
     def commands(self) -> AllCommands:
@@ -254,10 +256,7 @@ class MainWindow(QMainWindow):
         if number != SEASON and self._is_thinking:
             self._is_thinking = False
             self.season.canvas.show_ghosts(self._ghosts())
-        if number != SEASON:  # now at the latest
-            self.stack.setCurrentWidget(self.next_set if number == NEXT_SET else self.setup_view)
-        else:
-            self.stack.setCurrentWidget(self.season)
+        self.stack.setCurrentWidget(self.put_in(number))
         self.rail.show_chosen(number)
         if number == NEXT_SET:
             self.next_set.work_out()

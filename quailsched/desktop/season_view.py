@@ -54,6 +54,7 @@ class SeasonView(QWidget):
         self._run = run
         self.canvas = SeasonCanvas(today)
         self.overview = Overview(self.canvas)
+        self._panel: Inspector | None = None  # until it is shown as ``inspector``
         self._comparison_wanted: object = None
         self.frees_up = FreesUp(today)
         self._now: Checked | None = None
@@ -93,20 +94,27 @@ class SeasonView(QWidget):
     @cached_property
     def inspector(self) -> Inspector:
         """The panel that shows what is picked."""
-        from quailsched.desktop.inspector import Inspector
-
-        made = Inspector(self.today)
+        self.make_panel()
+        made, self._panel = self._panel, None
+        assert made is not None
         made.clash_chosen.connect(self.canvas.show_clash)
         made.batch_chosen.connect(self._pick_batch)
         made.back_asked.connect(self._pick_nothing)
         made.way_entered.connect(self._preview)
         made.way_left.connect(self._end_preview)
         made.way_chosen.connect(self.way_chosen)
-        if self._now is not None:
-            made.show_picked(self._now.season, self._clashes, self.picked)
         take_place(self.side, 0, made)
         self.inspector_made.emit(made)
         return made
+
+    def make_panel(self) -> None:
+        """Make the panel, but do not show it yet."""
+        from quailsched.desktop.inspector import Inspector
+
+        if self._panel is None:
+            self._panel = Inspector(self.today)
+            if self._now is not None:
+                self._panel.show_picked(self._now.season, self._clashes, self.picked)
 
     @cached_property
     def comparison(self) -> ComparePanel:
@@ -250,7 +258,8 @@ class SeasonView(QWidget):
             return
         self._end_preview()
         if picked == Picked() and not self._has("inspector"):
-            return  # it will show this when it is made
+            self._panel = None  # it will show this when it is made
+            return
         self.inspector.show_picked(self._now.season, self._clashes, picked)
         if picked.clash is not None:
             self._find_ways(self._now, picked.clash)

@@ -87,7 +87,6 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     yield window.dress
     yield from _loading(_FOR_THE_VIEWS)
     yield lambda: window.put_in(NEXT_SET)
-    yield lambda: window.season.table
     yield lambda: window.setup_view
     yield lambda: window.put_in(SETUP)
     yield lambda: window.setup_view.figures

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
@@ -77,7 +77,7 @@ class SeasonView(QWidget):
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)
         self.side = QStackedWidget()
-        self.side.addWidget(_empty_card())
+        self.side.addWidget(_EmptyCard())
         self.splitter.addWidget(self.side)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
@@ -301,9 +301,13 @@ class SeasonView(QWidget):
         self.canvas.pick(Picked())
 
 
-def _empty_card() -> QFrame:
-    """What stands in the place of a panel until it is made."""
-    card = QFrame()
-    card.setObjectName("card")
-    card.setMinimumWidth(card.fontMetrics().averageCharWidth() * _LEAST_LETTERS)
-    return card
+class _EmptyCard(QFrame):
+    """What stands in the place of a panel until it is made, as wide as that."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * _LEAST_LETTERS)
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSize()

@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Callable, Iterable
 
-from PySide6.QtCore import QObject, QTimer, Signal
-from PySide6.QtWidgets import QStackedWidget, QWidget
+from PySide6.QtCore import QObject, QSize, QTimer, Signal
+from PySide6.QtWidgets import QFrame, QStackedWidget, QWidget
 
 
 class Later(QObject):
@@ -56,3 +56,15 @@ def take_place(stack: QStackedWidget, number: int, made: QWidget) -> None:
     if empty is not None:
         stack.removeWidget(empty)
         empty.deleteLater()
+
+
+class EmptyCard(QFrame):
+    """What stands in the place of a panel until it is made, at least ``letters`` wide."""
+
+    def __init__(self, letters: int) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * letters)
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSize()

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QVBoxLay
 from quailsched.desktop import after_start
 from quailsched.desktop.bars import Rail, TopBar
 from quailsched.desktop.coming_back import come_back, keep
+from quailsched.desktop.connections import connect
 from quailsched.desktop.find_box import FindBox
 from quailsched.desktop.labels import as_it_is, on_button
 from quailsched.desktop.later import Later, take_place
@@ -29,10 +30,8 @@ from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.all_commands import AllCommands
-    from quailsched.desktop.inspector import Inspector
     from quailsched.desktop.next_set.view import NextSetView
     from quailsched.desktop.season_canvas.ghosts import Ghost
-    from quailsched.desktop.season_table import SeasonTable
     from quailsched.desktop.setup.setup_view import SetupView
     from quailsched.edits.change import Change
     from quailsched.planner.ways_out import WayOut
@@ -73,7 +72,7 @@ class MainWindow(QMainWindow):
         self.top.put_in(self.find_box)
         self._lay_out()
         self._menus, self._actions = make_menus(self, lambda: self.actions_by_name), dict[str, QAction]()
-        self._connect()
+        connect(self)
         self.show_view(SEASON)
         come_back(self)
         self.show_farm(opened)
@@ -92,38 +91,6 @@ class MainWindow(QMainWindow):
         column.addLayout(row, 1)
         self.setCentralWidget(body)
         self.statusBar().setSizeGripEnabled(False)
-
-    def _connect(self) -> None:
-        self.rail.chosen.connect(self.show_view)
-        self.find_box.chosen.connect(lambda match: self.commands.looks.found(match))
-        self.find_box.left.connect(lambda: self.commands.looks.done_finding())
-        self.stage.bar_made.connect(lambda bar: self.commands.trials.serve(bar))
-        canvas, season = self.season.canvas, self.season
-        canvas.batch_opened.connect(self.change_batch)
-        canvas.place_opened.connect(self.change_place)
-        canvas.nudged.connect(self.nudge)
-        canvas.change_asked.connect(self.take_change)
-        canvas.remove_asked.connect(self.remove)
-        canvas.picked.connect(self._enable)
-        season.clashes_counted.connect(self.top.show_clashes)
-        season.way_chosen.connect(self.take_way)
-        season.inspector_made.connect(self._connect_inspector)
-        season.table_made.connect(self._connect_table)
-        season.frees_up.place_opened.connect(self.change_place)
-
-    def _connect_inspector(self, inspector: Inspector) -> None:
-        inspector.change_asked.connect(self.change_batch)
-        inspector.remove_asked.connect(self.remove)
-        inspector.nudge_asked.connect(self.nudge)
-        inspector.accept_asked.connect(lambda clash, reason: self.commands.clashes.accept(clash, reason))
-        inspector.take_back_asked.connect(lambda clash: self.commands.clashes.take_back(clash))
-        inspector.batch_wanted.connect(lambda: self.commands.records.add_batch())
-        inspector.place_wanted.connect(lambda: self.commands.records.add_place())
-
-    def _connect_table(self, table: SeasonTable) -> None:
-        table.add_asked.connect(lambda: self.commands.records.add_batch())
-        table.change_asked.connect(self.change_batch)
-        table.remove_asked.connect(self.remove)
 
     # what is made when it is asked for
 
@@ -212,9 +179,10 @@ class MainWindow(QMainWindow):
         """The menus and the stage follow what is looked at."""
         if self.opened.trial is not None or self._actions:
             self.commands.trials.refresh()
-            self._enable()
+            self.enable()
 
-    def _enable(self, _picked: object = None) -> None:
+    def enable(self, _picked: object = None) -> None:
+        """Let the commands be chosen that can be carried out."""
         if not self._actions:
             return
         for name, label in (("undo", self.opened.undo_label), ("redo", self.opened.redo_label)):

@@ -7,12 +7,12 @@ from datetime import date, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.frees_up import FreesUp
-from quailsched.desktop.later import take_place
+from quailsched.desktop.later import EmptyCard, take_place
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.overview import Overview
@@ -77,7 +77,7 @@ class SeasonView(QWidget):
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)
         self.side = QStackedWidget()
-        self.side.addWidget(_EmptyCard())
+        self.side.addWidget(EmptyCard(_LEAST_LETTERS))
         self.splitter.addWidget(self.side)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
@@ -299,15 +299,3 @@ class SeasonView(QWidget):
 
     def _pick_nothing(self) -> None:
         self.canvas.pick(Picked())
-
-
-class _EmptyCard(QFrame):
-    """What stands in the place of a panel until it is made, as wide as that."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setObjectName("card")
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * _LEAST_LETTERS)
-
-    def sizeHint(self) -> QSize:
-        return self.minimumSize()

@@ -47,10 +47,12 @@ _FOR_THE_KEYS = (
     "quailsched.desktop.all_commands",
     "quailsched.desktop.actions",
 )
-_FOR_THE_VIEWS = (
+_FOR_NEXT_SET = (
     "quailsched.planner.landscape",
     "quailsched.planner.next_set",
     "quailsched.desktop.next_set.view",
+)
+_FOR_SETUP = (
     "quailsched.desktop.setup.page",
     "quailsched.desktop.season_table",
     "quailsched.desktop.setup.setup_view",
@@ -71,7 +73,7 @@ _FOR_THE_REST = (
     "quailsched.session.sharing",
     "quailsched.store.document_file",
 )
-MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_THE_VIEWS, *_FOR_THE_REST)
+MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_NEXT_SET, *_FOR_SETUP, *_FOR_THE_REST)
 
 
 def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
@@ -85,8 +87,9 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     yield from _loading(_FOR_THE_KEYS)
     yield lambda: window.actions_by_name
     yield window.dress
-    yield from _loading(_FOR_THE_VIEWS)
+    yield from _loading(_FOR_NEXT_SET)
     yield lambda: window.put_in(NEXT_SET)
+    yield from _loading(_FOR_SETUP)
     yield lambda: window.setup_view
     yield lambda: window.put_in(SETUP)
     yield lambda: window.setup_view.figures

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Final
 
@@ -11,6 +11,7 @@ from quailsched.chores.chore import Chore
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.ledger import eggs_left
 from quailsched.farm.records import Batch
+from quailsched.quick import dataclass
 from quailsched.season.season import Season
 from quailsched.words import marked
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from quailsched.farm.parts import Part
+from quailsched.quick import dataclass
 from quailsched.words import marked
 
 # The names of the rules as a calendar shows them, as the category of an entry: to be said.

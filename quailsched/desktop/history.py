@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt
 from PySide6.QtGui import QFont
@@ -18,11 +18,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.forms.fields import button
+from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import label
 from quailsched.farm.units import named_day_text
-from quailsched.session.open_farm import Entry, OpenFarm
+from quailsched.session.open_farm import OpenFarm
 from quailsched.words import say
+
+if TYPE_CHECKING:
+    from quailsched.session.open_farm import Entry
 
 _Index = QModelIndex | QPersistentModelIndex
 STEP = int(Qt.ItemDataRole.UserRole)

@@ -6,11 +6,11 @@ stays. What counts add up to is in ``ledger``; what follows from them for the se
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from enum import StrEnum
 
 from quailsched.farm.parts import Part
+from quailsched.quick import dataclass
 
 
 class Sort(StrEnum):

@@ -7,12 +7,12 @@ or joins does (the convention of the published examples of hen-day lay, rows ``e
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.records import Batch, Farm
+from quailsched.quick import dataclass
 
 # The fields that a sort of count has beside its day and what it is of, the needed ones first with "!".
 FIELDS: Final[Mapping[Sort, tuple[str, ...]]] = {

@@ -8,7 +8,7 @@ judged in ``check``.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import cache
 from typing import Any, Final, Generic, TypeVar, get_type_hints
 
@@ -29,6 +29,7 @@ from quailsched.farm.plain_values import (
 )
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.versions import VERSION, is_version, values_before
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 R = TypeVar("R")

@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from bisect import bisect_left, insort
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, timedelta
 from enum import StrEnum
 from typing import Any, Final
 
 from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.parts import Part as Part
+from quailsched.quick import dataclass
 
 
 class Role(StrEnum):

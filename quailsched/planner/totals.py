@@ -6,10 +6,10 @@ Promises and money are not here: no record holds them.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.farm.records import Batch, Leaving, Origin, Part
+from quailsched.quick import dataclass
 from quailsched.season.birds import whole
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season

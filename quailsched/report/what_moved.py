@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.chores.work_out import chores_between
 from quailsched.farm.records import Batch, Part, Place
 from quailsched.farm.units import count_text, day_text
 from quailsched.planner.compare import clash_changes
+from quailsched.quick import dataclass
 from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked

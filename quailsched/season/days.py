@@ -6,13 +6,13 @@ Day 0 is the day of setting, so "day 15" begins 15 x 24 h after the eggs went in
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 from itertools import groupby
 
 from quailsched.farm.records import Batch, Part, Stay
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 from quailsched.season.lived import NOTHING, Lived
 from quailsched.words import marked
 

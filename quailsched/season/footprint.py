@@ -6,7 +6,7 @@ Compiled once for a batch's contents and kept, so that moving the batch costs no
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 from itertools import groupby
@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from quailsched.farm.records import Batch, Role, Stay
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 from quailsched.season.birds import birds_through
 from quailsched.season.days import Days, days_of, end_of
 from quailsched.season.lived import NOTHING, Lived

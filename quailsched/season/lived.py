@@ -6,13 +6,13 @@ Facts win: up to the last count, birds are what the counts add up to; after it, 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.ledger import standing, total
 from quailsched.farm.records import Batch, Part
+from quailsched.quick import dataclass
 
 # The sorts after which the number of birds is known.
 _TELLS_BIRDS = (

@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import pairwise, zip_longest
 
 from quailsched.farm.records import Batch, Part, Place
+from quailsched.quick import dataclass
 from quailsched.season.footprint import Leg, Load, Run
 
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any, Final
 
 from quailsched.farm.facts import ChoreMark, Count, OwnChore
@@ -17,6 +16,7 @@ from quailsched.farm.plain import plain_of, read_record
 from quailsched.farm.plain_values import MISSING, fault_at, shown
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Settings, Trial, farm_of
 from quailsched.farm.versions import VERSION, came_with, is_version
+from quailsched.quick import dataclass
 from quailsched.store.json_text import plain_from_text
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.sections import ReadRecord, identity_faults, meaning_faults, read_all, read_one

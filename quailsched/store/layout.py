@@ -6,13 +6,13 @@ Read by ``reading`` (standard library) and ``writing`` (SQLModel), so that both 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any, Final
 
 from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.plain import plain_of
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.versions import VERSION
+from quailsched.quick import dataclass
 
 APPLICATION_ID: Final = 0x5155414C  # "QUAL", at byte 68 of the file
 SCHEMA_VERSION: Final = VERSION  # at byte 60 of the file

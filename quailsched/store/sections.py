@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any, Generic, TypeVar
 from uuid import UUID
 
@@ -27,6 +27,7 @@ from quailsched.farm.records import (
     farm_of,
 )
 from quailsched.farm.terms import named
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 R = TypeVar("R", Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial, Count, ChoreMark, OwnChore)

@@ -107,6 +107,8 @@ class FarmFile:
         One transaction: all of it or nothing. Returns what has changed, without a label. Raises StoreError if it
         cannot be written, ValueError for a step that the history does not have.
         """
+        from quailsched.edits.change import Change
+
         cursor = self._contents.cursor
         if not 0 <= step <= len(self._contents.steps):
             raise ValueError(f"there are steps 0 to {len(self._contents.steps)}, not {step}")
@@ -190,6 +192,8 @@ class FarmFile:
 
 def _net(touches: Iterable[Touch]) -> tuple[Touch, ...]:
     """What many touches come to: each record as it was before the first and is after the last of its own."""
+    from quailsched.edits.change import Touch
+
     merged: dict[str, Touch] = {}
     for touch in touches:
         first = merged.get(touch.record_id, touch)

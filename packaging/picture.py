@@ -18,13 +18,14 @@ def main(out: Path) -> None:
         os.environ["XDG_CONFIG_HOME"] = folder
         from PySide6.QtWidgets import QApplication
 
+        from quailsched.desktop.app import STYLE
         from quailsched.desktop.main_window import MainWindow
         from quailsched.desktop.tasks import run_at_once
         from quailsched.desktop.theme import LIGHT, show_theme
         from quailsched.season.clashes import clashes_of
         from quailsched.session.farms import make_example
 
-        app = QApplication([])
+        app = QApplication(list(STYLE))
         show_theme(app, LIGHT)
         opened = make_example(Path(folder) / "Pebble Bank.quail", TODAY)
         window = MainWindow(opened, TODAY, run_at_once)
@@ -45,6 +46,7 @@ def picture_clashes(folder_out: Path) -> None:
         os.environ["XDG_CONFIG_HOME"] = folder
         from PySide6.QtWidgets import QApplication
 
+        from quailsched.desktop.app import STYLE
         from quailsched.desktop.main_window import MainWindow
         from quailsched.desktop.tasks import run_at_once
         from quailsched.desktop.theme import LIGHT, show_theme
@@ -53,7 +55,7 @@ def picture_clashes(folder_out: Path) -> None:
         from tests.builders import MONDAY, farm
         from tests.season.test_everything_breaks import CHILLY, everything
 
-        app = QApplication([])
+        app = QApplication(list(STYLE))
         show_theme(app, LIGHT)
         opened = OpenFarm(FarmFile.create(Path(folder) / "everything.quail", farm(*everything(), settings=CHILLY)))
         window = MainWindow(opened, MONDAY, run_at_once)

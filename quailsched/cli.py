@@ -40,7 +40,7 @@ class _WordsError(Exception):
 
 
 def _day(text: str) -> date:
-    from quailsched.farm.check import EARLIEST, LATEST
+    from quailsched.farm.range import EARLIEST, LATEST
 
     try:
         day = date.fromisoformat(text)

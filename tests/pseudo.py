@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.records import Acceptance, Farm, FigureChoice, Person, Place
 from quailsched.words import Language
 
@@ -38,11 +39,17 @@ def _is_wide(word: str) -> bool:
 
 
 def typed_in(farm: Farm) -> list[str]:
-    """What the keeper has typed: names, notes, reasons."""
+    """What the keeper has typed: names, notes, reasons, words."""
     texts: list[str] = []
     for record in farm.records():
         if isinstance(record, FigureChoice | Acceptance):
             texts.append(record.reason)
+        elif isinstance(record, Count):
+            texts += [record.words, record.file_name]
+        elif isinstance(record, ChoreMark):
+            texts.append(record.left_out)
+        elif isinstance(record, OwnChore):
+            texts += [record.name, record.words]
         else:
             texts += [record.name, record.note]
         if isinstance(record, Place | Person):

@@ -7,11 +7,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Sequence
-from datetime import date, timedelta
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
 from uuid import UUID
 
 from hypothesis import strategies as st
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore, Sort
 from quailsched.farm.plain import tagged
 from quailsched.farm.records import (
     Acceptance,
@@ -36,6 +38,7 @@ from quailsched.season.clash import Clash
 from quailsched.season.severity import STOPPING, WATCHED
 
 KINDS = ("coturnix", "coturnix-heavy", "bobwhite", "button")
+MOMENT = datetime(2027, 3, 1, 7, 30, tzinfo=UTC)
 FIRST_DAY, LAST_DAY = date(2026, 1, 1), date(2028, 12, 31)
 # Any letters but control characters and the halves of pairs, which no file can hold; notes have lines too.
 _LETTERS = st.characters(exclude_categories=("Cs", "Cc"))
@@ -234,8 +237,60 @@ def trials(draw: st.DrawFn, record_id: str, name: str, who: Sequence[Batch]) -> 
 
 
 @st.composite
-def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5) -> Farm:
-    """A sound farm. It may have no places, and then has no batches."""
+def counts(draw: st.DrawFn, who: Sequence[Batch], where: Sequence[Place]) -> tuple[Count, ...]:
+    """A few facts that can be: eggs out and chicks hatched of those set, birds lost of those that lived, eggs laid."""
+    facts: list[Count] = []
+    for batch in who:
+        is_told: bool = draw(st.booleans())
+        if not is_told:
+            continue
+        day = batch.start + timedelta(days=draw(st.integers(0, 20)))
+        left = batch.number
+        if batch.origin.is_eggs:
+            clear, out = draw(st.integers(0, left)), draw(st.integers(0, left))
+            facts.append(_count(facts, Sort.CLEAR, day, max(clear, 1), batch))
+            left = min(out, left - max(clear, 1))
+            facts.append(_count(facts, Sort.HATCHED, day + timedelta(days=draw(st.integers(0, 5))), left, batch))
+        day += timedelta(days=draw(st.integers(5, 30)))
+        for sort in draw(st.lists(st.sampled_from([Sort.DIED, Sort.SOLD, Sort.PROCESSED]), max_size=3)):
+            number = draw(st.integers(0, left))
+            if number:
+                facts.append(_count(facts, sort, day, number, batch))
+                left -= number
+    for place in draw(st.lists(st.sampled_from(where), max_size=2)):
+        facts.append(Count(ids(700 + len(facts)), Sort.LAID, draw(days()), MOMENT, 5, place_id=place.id))
+    is_taken_back = draw(st.booleans())
+    if facts and is_taken_back:
+        last = facts[-1]
+        facts.append(replace(last, id=ids(700 + len(facts)), corrects=last.id, is_taken_back=True))
+    return tuple(facts)
+
+
+def _count(before: list[Count], sort: Sort, day: date, number: int, batch: Batch) -> Count:
+    return Count(ids(700 + len(before)), sort, day, MOMENT, number, batch.id)
+
+
+@st.composite
+def marks(draw: st.DrawFn, record_id: str) -> ChoreMark:
+    return ChoreMark(
+        record_id, f"bedding/{record_id}", draw(days()), draw(st.none() | days()), draw(st.just("") | names())
+    )
+
+
+@st.composite
+def own_chores(draw: st.DrawFn, record_id: str, where: Sequence[Place]) -> OwnChore:
+    has_place = draw(st.booleans())
+    place = draw(st.sampled_from(where)).id if where and has_place else ""
+    repeat = draw(st.sampled_from(["", "FREQ=DAILY", "FREQ=WEEKLY;INTERVAL=2;BYDAY=MO,TH"]))
+    return OwnChore(record_id, draw(names()), draw(days()), repeat, draw(_NOTES), place)
+
+
+@st.composite
+def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5, *, has_facts: bool = False) -> Farm:
+    """A sound farm. It may have no places, and then has no batches; with ``has_facts`` some counts and marks.
+
+    A batch with counts cannot be moved any more, so most properties are of plans alone.
+    """
 
     def some(most: int) -> list[str]:
         unique = st.lists(names(), max_size=most, unique_by=lambda name: name.strip().casefold())
@@ -245,8 +300,13 @@ def farms(draw: st.DrawFn, most_places: int = 6, most_batches: int = 5) -> Farm:
     replaced = draw(st.lists(st.sampled_from(_replaceable()), max_size=3, unique=True))
     who = tuple(draw(batches(ids(300 + n), name, where)) for n, name in enumerate(some(most_batches) if where else []))
     accepted = draw(st.integers(0, 2)) if who else 0
+    facts = draw(counts(who, where)) if who and has_facts else ()
+    most = 2 if has_facts else 0
     return Farm(
         settings=draw(settings_records()),
+        counts=facts,
+        marks=tuple(draw(marks(ids(800 + n))) for n in range(draw(st.integers(0, most)))),
+        own_chores=tuple(draw(own_chores(ids(850 + n), where)) for n in range(draw(st.integers(0, most)))),
         places=where,
         people=tuple(draw(people(ids(200 + n), name)) for n, name in enumerate(some(3))),
         batches=who,

@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 
 import quailsched.edits
+import quailsched.edits.counts as counts
 from quailsched.calendars.entry import entries_of, quiet_entry
 from quailsched.calendars.errors import CalendarError
 from quailsched.calendars.write import write_calendar
@@ -21,6 +22,9 @@ from quailsched.chores.work_out import chores_between
 from quailsched.edits.acceptances import accept, take_back
 from quailsched.edits.batches import change_place, end_stay, shift, start_on
 from quailsched.edits.change import Change, apply
+from quailsched.edits.counts import correct, odd_about, record
+from quailsched.edits.groups import join, odd_about_joining, part_off
+from quailsched.edits.marks import give, leave_out, put_off, put_own, tick, untick
 from quailsched.edits.parting import leave_on, part_and_leave, part_cocks
 from quailsched.edits.people import build_for, home_on, stand_in
 from quailsched.edits.proposals import (
@@ -38,7 +42,9 @@ from quailsched.edits.splits import split_batch
 from quailsched.edits.trials import change_in_trial, drop_trial, fitted, keep_trial, rename_trial, start_trial
 from quailsched.farm.check import faults_of
 from quailsched.farm.example import example_farm
+from quailsched.farm.facts import Cause, ChoreMark, Count, OwnChore, Sort
 from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.ledger import FIELDS
 from quailsched.farm.plain import RECORD_TAGS, plain_of, read_record, record_from_tagged
 from quailsched.farm.records import (
     Acceptance,
@@ -69,6 +75,7 @@ from quailsched.words import ENGLISH, use
 from tests.builders import ARK, BROODER, CABINET, HATCHER, MONDAY, PEN, RUN, SETTER, bought, eggs, farm, on, stay
 from tests.pseudo import PSEUDO, typed_in, unsaid
 from tests.season.test_everything_breaks import CHILLY, everything
+from tests.strategies import MOMENT
 
 TODAY = date(2027, 4, 6)
 FARM_ID = "6f1c9a52-0d0f-4e0f-9a55-0c3f6f2f7f11"
@@ -77,7 +84,7 @@ IN_DOCUMENTS = {
     *RECORD_TAGS,
     *handbook(),
     *(field.name for cls in (*RECORD_TAGS.values(), Stay, Span, TrialRecord) for field in fields(cls)),
-    *(str(value) for choice in (Role, Origin, Part, Leaving, Units) for value in choice),
+    *(str(value) for choice in (Role, Origin, Part, Leaving, Units, Sort, Cause) for value in choice),
     *("T", "null", "true"),
 }
 
@@ -213,12 +220,17 @@ def _edits(plan: Farm) -> Iterator[Change]:
     yield fit_lamps(plan, at["Long run"], 13.5)
     yield split_batch(plan, aster, 10, 2, 18, at["Shed brooder"])
     some: tuple[Record, ...] = (plan.settings, plan.places[0], plan.people[0], plan.batches[0], plan.choices[0])
-    for record in some:
-        yield put(plan, record)
+    for one in some:
+        yield put(plan, one)
+    for fact in (Count("n", Sort.NOTE, TODAY, words="Zinnia"), ChoreMark("m", "key", TODAY)):
+        yield put(plan, fact)
+    yield put(plan, OwnChore("o", "Zinnia", TODAY))
     yield sound(plan, put(plan, Person("new", "Zinnia")))
     yield remove(plan, aster)
     yield from _acceptances(plan)
     yield from _trials(plan)
+    yield from _counts(plan)
+    yield from _marks(plan)
 
 
 def _acceptances(plan: Farm) -> Iterator[Change]:
@@ -243,6 +255,71 @@ def _trials(plan: Farm) -> Iterator[Change]:
     yield keep_trial(apply(trying, change), "trial")
 
 
+def _a_count(plan: Farm, sort: Sort) -> Count:
+    """One of ``sort`` with all that its sort has, on Aster, today."""
+    aster, tansy = plan.batches[0], plan.batches[1]
+    needed = {field.removesuffix("!") for field in FIELDS[sort]}
+    full = Count(
+        "count", sort, TODAY, MOMENT, 2 if "number" in needed else 0, aster.id if sort.needs_batch else "",
+        plan.places[5].id if "place_id" in needed else "",
+    )  # fmt: skip
+    if sort is Sort.SET:
+        full = replace(full, day=aster.start, number=aster.number)
+    if sort in (Sort.PARTED, Sort.JOINED):
+        full = replace(full, to_batch_id=tansy.id)
+    words, photo = "Zinnia" if sort is Sort.NOTE else "", "Zinnia" if sort is Sort.PHOTO else ""
+    grams = 500 if "grams" in needed else 0
+    return replace(full, grams=grams, hours=1.5 if sort is Sort.HOURS else 0.0, words=words, file_name=photo)
+
+
+def _counts(plan: Farm) -> Iterator[Change]:
+    old = plan.batches[0]
+    aged = apply(plan, put(plan, replace(old, start=TODAY - timedelta(days=40))))
+    for sort in Sort:
+        a_count = _a_count(aged, sort)
+        yield (change := record(aged, a_count, TODAY))
+        yield counts.followed(aged, Change(change.label, change.touches[:1]), a_count)
+        if sort not in (Sort.PARTED, Sort.JOINED):
+            known = apply(aged, change)
+            yield correct(known, "count", replace(a_count, id="better"), TODAY)
+            yield counts.take_back(known, "count", "gone", MOMENT)
+    birds = replace(_a_count(aged, Sort.PARTED), place_id=aged.places[5].id, to_batch_id="new")
+    yield (change := part_off(aged, birds, "Zinnia", TODAY))
+    yield join(apply(aged, change), replace(birds, id="join", number=1), TODAY)
+
+
+def _marks(plan: Farm) -> Iterator[Change]:
+    yield (change := tick(plan, "key", TODAY, "Zinnia", TODAY))
+    yield untick(apply(plan, change), "key", TODAY, "Zinnia")
+    yield leave_out(plan, "key", TODAY, "Zinnia", "Zinnia")
+    yield put_off(plan, "key", TODAY, "Zinnia", TODAY + timedelta(days=2))
+    yield give(plan, "key", TODAY, "Zinnia", plan.people[0].id)
+    yield give(apply(plan, change), "key", TODAY, "Zinnia", "")
+    yield put_own(plan, OwnChore("o", "Zinnia", TODAY))
+
+
+@pytest.mark.parametrize("sort", Sort)
+def test_what_is_odd_about_a_count_is_said(sort: Sort) -> None:
+    plan = example()
+    aster = replace(plan.batches[0], start=TODAY - timedelta(days=60), number=90)
+    aged = apply(plan, put(plan, aster))
+    hatch = replace(_a_count(aged, Sort.HATCHED), day=TODAY - timedelta(days=30), number=60, id="hatch")
+    hatched = apply(aged, record(aged, hatch, TODAY))
+    a_count = replace(_a_count(hatched, sort), number=40, grams=1)
+    if sort is Sort.SET:
+        a_count = replace(a_count, day=TODAY)
+    for known in (aged, hatched, hatched.with_records(set(), (replace(a_count, id="same"),))):
+        for sentence in odd_about(known, a_count):
+            assert unsaid(sentence, typed_in(known)) == [], sentence
+
+
+def test_what_is_odd_about_joining_is_said() -> None:
+    plan = example()
+    told = odd_about_joining(plan, plan.batches[0].id, plan.batches[-1].id, TODAY + timedelta(days=200))
+    assert len(told) == 2
+    assert [unsaid(sentence) for sentence in told] == [[], []]
+
+
 def test_every_step_that_can_be_undone_is_said() -> None:
     plan = example()
     names = [*typed_in(plan), "Zinnia", *(key for kind in handbook().values() for key in kind.figures)]
@@ -258,7 +335,7 @@ def test_every_function_that_makes_a_step_is_looked_at() -> None:
         for name, function in inspect.getmembers(module, inspect.isfunction)
         if not name.startswith("_") and inspect.get_annotations(function).get("return") == "Change"
     }
-    source = "".join(inspect.getsource(one) for one in (_edits, _acceptances, _trials))
+    source = "".join(inspect.getsource(one) for one in (_edits, _acceptances, _trials, _counts, _marks))
     assert [name for name in sorted(made) if f"{name}(" not in source] == []
 
 
@@ -320,6 +397,28 @@ def _unsound() -> Farm:
         trials=(
             Trial("t", "Trial", (TrialRecord("bracken", "{}"), TrialRecord("bracken", ""), TrialRecord(" ", ""))),
         ),
+        counts=_unsound_counts(),
+        marks=(ChoreMark("m", " ", early, early, long_name, early, "nowhere"),),
+        own_chores=(
+            OwnChore("oo", " ", early, "nowhere", "", "nowhere", "nowhere", "nowhere"),
+            OwnChore("op", "Zinnia", MONDAY, "nowhere"),
+        ),
+    )  # fmt: skip
+
+
+def _unsound_counts() -> tuple[Count, ...]:
+    """One of each sort without what it needs, and those that are wrong in other ways; of eggs, of birds, of nothing."""
+    bare = tuple(Count(f"n{n}", sort, MONDAY) for n, sort in enumerate(Sort))
+    many = tuple(Count(f"m{n}", sort, on(-1), MOMENT, 500, "2", place_id="f") for n, sort in enumerate(Sort))
+    of_birds = tuple(Count(f"o{n}", sort, on(-1), MOMENT, 500, "1", to_batch_id="1") for n, sort in enumerate(Sort))
+    wrong = Count(
+        "w", Sort.SEXED, date(1800, 1, 1), MOMENT, -1, "nowhere", "nowhere", Part.ALL, 5, 5, -1, -1, 99.0, 99, None,
+        "nowhere", "nowhere", "Zinnias " * 300, "Zinnia/Zinnia", "nowhere", True,
+    )  # fmt: skip
+    dressed = Count("x", Sort.PROCESSED, on(1), MOMENT, 1, "1", grams=100, dressed_g=900)
+    return (
+        *bare, *many, *of_birds, wrong, replace(wrong, id="v", is_taken_back=False), dressed,
+        replace(dressed, id="y", corrects="", is_taken_back=True),
     )  # fmt: skip
 
 
@@ -380,7 +479,10 @@ def _one_of(cls: type) -> object:
     trial = Trial("t", "Trial", (TrialRecord("b", ""),))
     return next(
         record
-        for record in (*plan.records(), Acceptance("a", "calm", "f", ("b",), 1, 1, 1, "Zinnia"), trial)
+        for record in (
+            *(*plan.records(), Acceptance("a", "calm", "f", ("b",), 1, 1, 1, "Zinnia"), trial),
+            *(Count("n", Sort.NOTE, TODAY), ChoreMark("m", "key", TODAY), OwnChore("o", "Zinnia", TODAY)),
+        )
         if type(record) is cls
     )
 
@@ -390,6 +492,9 @@ def test_every_refusal_of_a_step_is_said() -> None:
     run, aster = plan.places[5].id, plan.batches[0].id
     clash = Clash("calm", run, (aster,), TODAY, TODAY, TODAY, 20, 10, "birds", 0, "")
     assert clash.kind in WATCHED
+    aged = apply(example(), put(example(), replace(plan.batches[0], start=TODAY - timedelta(days=40))))
+    joined = apply(aged, record(aged, _a_count(aged, Sort.JOINED), TODAY))
+    strange = apply(aged, put(aged, replace(aged.batch(_a_count(aged, Sort.JOINED).to_batch_id), kind="bobwhite")))
     refused: list[Callable[[], object]] = [
         lambda: accept(plan, replace(clash, kind="floor"), "Zinnia", str),
         lambda: accept(plan, clash, " ", str),
@@ -399,11 +504,23 @@ def test_every_refusal_of_a_step_is_said() -> None:
         lambda: remove(plan, "nothing"),
         lambda: remove(plan, plan.settings.id),
         lambda: remove(plan, run),
+        lambda: record(plan, replace(_a_count(plan, Sort.DIED), day=TODAY + timedelta(days=1)), TODAY),
+        lambda: record(plan, replace(_a_count(plan, Sort.DIED), number=999), TODAY),
+        lambda: counts.take_back(plan, "nothing", "gone", MOMENT),
+        lambda: counts.take_back(joined, "count", "gone", MOMENT),
+        lambda: start_on(joined, aster, TODAY),
+        lambda: part_off(plan, replace(_a_count(plan, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
+        lambda: part_off(aged, replace(_a_count(aged, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
+        lambda: part_off(aged, replace(_a_count(aged, Sort.PARTED), batch_id="nothing"), "Zinnia", TODAY),
+        lambda: join(plan, _a_count(plan, Sort.JOINED), TODAY),
+        lambda: join(strange, _a_count(strange, Sort.JOINED), TODAY),
+        lambda: leave_out(plan, "key", TODAY, "Zinnia", " "),
+        lambda: remove(joined, aster),
     ]
     for step in refused:
         with pytest.raises(FarmError) as told:
             step()
-        assert unsaid(str(told.value), [*typed_in(plan), "nothing", "Zinnia", "Zinnias"]) == []
+        assert unsaid(str(told.value), [*typed_in(plan), "nothing", "Zinnia", "Zinnias", "coturnix"]) == []
 
 
 def test_what_does_not_fit_of_a_trial_is_said() -> None:

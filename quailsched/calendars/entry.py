@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from uuid import UUID, uuid5
 
 from quailsched.calendars.errors import CalendarError
 from quailsched.calendars.words import clean, description_of, one_line, summary_of
 from quailsched.chores.chore import Chore
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 # Raise it whenever ``text`` writes the same entry in other words, so that phones take the new ones (R3).

@@ -6,11 +6,12 @@ Pure: the clock is passed in, and the caller stores what comes back. Light to im
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 from quailsched.calendars.entry import Entry, entries_of, quiet_entry
 from quailsched.chores.chore import Chore
+from quailsched.quick import dataclass
 
 _WITHDRAWN = ""  # no content has this hash
 

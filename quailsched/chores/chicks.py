@@ -9,7 +9,7 @@ from itertools import pairwise
 from quailsched.chores.chore import Chore
 from quailsched.chores.eggs import place_on
 from quailsched.chores.make import chore_of, on_day
-from quailsched.farm.records import Batch, Part, Role
+from quailsched.farm.records import Batch, Origin, Part, Role
 from quailsched.farm.units import count_text, length_text, warmth_text
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
@@ -31,7 +31,7 @@ def chick_chores(season: Season, batch: Batch) -> Iterator[Chore]:
             yield from _brooder(season, batch, leg)
     for before, after in _moves(legs):
         yield from _move(season, batch, before, after)
-    if not batch.origin.is_eggs:
+    if batch.origin is Origin.BOUGHT_BIRDS:
         yield from _brought_in(season, batch, legs[0])
 
 
@@ -100,7 +100,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
     if old.id == new.id:
         return
     day = on_day(batch, after.start)
-    make = partial(chore_of, farm, batch=batch, leg=after.index)
+    make = partial(chore_of, farm, batch=batch, leg=after.index, part=after.stay.part)
     if old.role.holds_eggs and not new.role.holds_eggs:
         units = farm.settings.units
         warm = warmth_text(season.kind(batch).at("heat_c", 0), units)
@@ -126,7 +126,7 @@ def _move(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Cho
 def _move_out(season: Season, batch: Batch, before: Leg, after: Leg) -> Iterator[Chore]:
     farm, kind = season.farm, season.kind(batch)
     old, new = farm.place(before.stay.place_id), farm.place(after.stay.place_id)
-    make = partial(chore_of, farm, batch=batch, leg=after.index)
+    make = partial(chore_of, farm, batch=batch, leg=after.index, part=after.stay.part)
     harden = kind.days("harden_off_days")
     if new.outdoors and after.start - harden >= before.start:
         yield make(

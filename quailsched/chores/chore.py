@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
+from quailsched.farm.parts import Part
+from quailsched.quick import dataclass
 from quailsched.words import marked
 
 # The names of the rules as a calendar shows them, as the category of an entry: to be said.
@@ -14,7 +15,7 @@ KIND_WORDS = (
     *(marked("feed switch"), marked("harden"), marked("move out"), marked("move"), marked("old drinker")),
     *(marked("arrive"), marked("quarantine"), marked("sex"), marked("cocks out"), marked("sold"), marked("process")),
     *(marked("light"), marked("first eggs"), marked("collect"), marked("bedding"), marked("dust bath")),
-    *(marked("grass"), marked("drain"), marked("clean-out")),
+    *(marked("grass"), marked("drain"), marked("clean-out"), marked("own chore")),
 )
 
 
@@ -41,3 +42,14 @@ class Chore:
     urgent: bool = False
     needs_grown_up: bool = False
     has_people: bool = True
+    place_batch_ids: tuple[str, ...] = ()  # for a chore about a place: whose birds are there
+    part: Part = Part.ALL  # which birds of the batch
+    done_on: date | None = None
+    left_out: str = ""  # the reason
+    put_off_from: date | None = None  # the day that it was due at first
+    given_to: str = ""  # the name of the person who is to do it; "" for any of those who can
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it is still to be done."""
+        return self.done_on is None and not self.left_out

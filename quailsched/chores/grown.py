@@ -69,7 +69,7 @@ def _surplus(season: Season, batch: Batch, legs: tuple[Leg, ...]) -> Iterator[Ch
             cocks=count_text(birds, "surplus cock"), batch=batch.name, place=place.name,
         ),
         say("Keep one cock for {hens} hens, the calm ones; the rest go before they fight.", hens=value_text(per)),
-        day=on_day(batch, first.start), batch=batch, place=place, cautions=("hands",), urgent=True,
+        day=on_day(batch, first.start), batch=batch, place=place, cautions=("hands",), urgent=True, part=Part.COCKS,
     )  # fmt: skip
 
 
@@ -83,7 +83,7 @@ def _leaving(season: Season, batch: Batch, leg: Leg) -> Chore:
         return chore_of(
             season.farm, "sold", say("{birds} of {batch} go to their buyer", birds=who, batch=batch.name),
             say("Airy crates, not too full, dark and cool; a note on feed and age with them."),
-            day=day, number=number, batch=batch, place=place, cautions=("hands",), urgent=True,
+            day=day, number=number, batch=batch, place=place, cautions=("hands",), urgent=True, part=part,
         )  # fmt: skip
     weight = season.kind(batch).at("weight_g", leg.end - season.days(batch).hatch)
     return chore_of(
@@ -93,5 +93,5 @@ def _leaving(season: Season, batch: Batch, leg: Leg) -> Chore:
             weight=number_text(weight),
         ),
         day=day, number=number, batch=batch, place=place,
-        cautions=("processing", "food_meat"), urgent=True, needs_grown_up=True,
+        cautions=("processing", "food_meat"), urgent=True, needs_grown_up=True, part=part,
     )  # fmt: skip

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from quailsched.chores.chore import Chore
-from quailsched.farm.records import Batch, Farm, Place
+from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.husbandry.cautions import caution
 
 
@@ -29,6 +29,7 @@ def chore_of(
     cautions: tuple[str, ...] = (),
     urgent: bool = False,
     needs_grown_up: bool = False,
+    part: Part = Part.ALL,
 ) -> Chore:
     """A chore; its key is made of ids and ``number``, so it survives any change of days and names.
 
@@ -53,6 +54,7 @@ def chore_of(
         urgent=urgent,
         needs_grown_up=needs_grown_up,
         has_people=bool(farm.people),
+        part=part,
     )
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.chores.chore import Chore
@@ -11,6 +10,7 @@ from quailsched.chores.make import chore_of
 from quailsched.farm.records import Part, Place, Role
 from quailsched.farm.units import count_text
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 from quailsched.words import marked, say

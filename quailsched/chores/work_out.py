@@ -1,37 +1,99 @@
-"""All chores of a season between two days."""
+"""All chores of a season between two days, as the keeper has marked them."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date, timedelta
 
 from quailsched.chores.chicks import chick_chores
 from quailsched.chores.chore import Chore
 from quailsched.chores.eggs import egg_chores
 from quailsched.chores.grown import grown_chores
+from quailsched.chores.own import own_chores
 from quailsched.chores.places import place_chores
-from quailsched.farm.records import Batch
+from quailsched.chores.walk import walk_key
+from quailsched.farm.facts import ChoreMark, Sort
+from quailsched.farm.ledger import standing
+from quailsched.farm.records import Batch, Farm, Person
 from quailsched.season.season import Season
 
-# Healthy before sick and young before old, so that hands and boots carry nothing from old to young
-# (common practice, row "order" of the reference): eggs, brooders, then pens.
-_WALK = {"setter": 0, "hatcher": 1, "cabinet": 2, "brooder": 3, "pen": 4, "grass pen": 5}
-
-
-def chores_between(season: Season, start: date, end: date) -> tuple[Chore, ...]:
-    """The chores of the days from ``start`` to ``end`` (half-open), by day and then in walking order."""
-    found: list[Chore] = []
-    near = [batch for batch in season.farm.batches if _may_have_chores(season, batch, start, end)]
-    for batch in near:
-        for rule in (egg_chores, chick_chores, grown_chores):
-            found += rule(season, batch)
-    for place in season.farm.places:
-        found += place_chores(season, place, start, end)
-    position = {p.id: (_WALK[p.role], p.position) for p in season.farm.places}
-    found = [chore for chore in found if start <= chore.day < end]
-    return tuple(sorted(found, key=lambda c: (c.day, position.get(c.place_id or "", (9, 0)), c.kind, c.key)))
-
-
 _AROUND = timedelta(days=60)  # no chore of a batch lies further before its start or after its end: tested
+# Of which chores a count says that they are done, whoever marked them.
+_TOLD_BY = {"set": Sort.SET, "hatch": Sort.HATCHED, "sex": Sort.SEXED}
+
+
+def chores_between(season: Season, start: date, end: date, *, with_left_out: bool = False) -> tuple[Chore, ...]:
+    """The chores of the days from ``start`` to ``end`` (half-open), by day and then in walking order.
+
+    One that was put off is on its new day. Those left out are there only if they are asked for.
+    """
+    marks = {mark.key: mark for mark in season.farm.marks}
+    found = [_marked(season.farm, chore, marks.get(chore.key)) for chore in _unmarked(season, start, end)]
+    for mark in marks.values():
+        if mark.moved_to is not None and start <= mark.moved_to < end and not start <= mark.day < end:
+            next_day = mark.day + timedelta(days=1)
+            same = [chore for chore in _unmarked(season, mark.day, next_day) if chore.key == mark.key]
+            found += [_marked(season.farm, chore, mark) for chore in same]
+    shown = [chore for chore in found if start <= chore.day < end and (with_left_out or not chore.left_out)]
+    keys = {day: walk_key(season, day) for day in {chore.day for chore in shown}}
+    return tuple(sorted(shown, key=lambda c: (c.day, keys[c.day](c.place_id), c.kind, c.key)))
+
+
+def overdue_chores(season: Season, today: date, days: int = 14) -> tuple[Chore, ...]:
+    """What was due on the ``days`` before ``today`` and still has to be done: of what comes round again, the last time.
+
+    Nothing before the farm's first count or mark: until then nobody said what was done.
+    """
+    told = [*(count.day for count in season.farm.counts), *(mark.day for mark in season.farm.marks)]
+    if not told:
+        return ()
+    first = max(min(told), today - timedelta(days=days))
+    found: dict[str, Chore] = {}
+    for chore in chores_between(season, first, today, with_left_out=True):
+        if chore.kind not in PASSED_BY_EVENING:
+            found[_round_of(chore)] = chore
+    return tuple(chore for chore in found.values() if chore.is_open)
+
+
+PASSED_BY_EVENING = ("turn", "collect", "watch")  # what was not done on the day itself cannot be done any more
+
+
+def _round_of(chore: Chore) -> str:
+    """What two turns of the same chore have in common."""
+    is_round = chore.batch_id is None or chore.kind == "own chore"
+    return chore.key.rpartition("/")[0] if is_round else chore.key
+
+
+def _unmarked(season: Season, start: date, end: date) -> Iterator[Chore]:
+    for batch in season.farm.batches:
+        if _may_have_chores(season, batch, start, end):
+            told = {count.sort for count in standing(season.farm.counts_of(batch.id)) if count.batch_id == batch.id}
+            for rule in (egg_chores, chick_chores, grown_chores):
+                for chore in rule(season, batch):
+                    if start <= chore.day < end:
+                        is_told = _TOLD_BY.get(chore.kind) in told
+                        yield replace(chore, done_on=chore.day) if is_told else chore
+    for place in season.farm.places:
+        yield from (chore for chore in place_chores(season, place, start, end) if start <= chore.day < end)
+    yield from own_chores(season.farm, start, end)
+
+
+def _marked(farm: Farm, chore: Chore, mark: ChoreMark | None) -> Chore:
+    if mark is None:
+        return chore
+    person = farm.find(mark.person_id)
+    given_to = person.name if isinstance(person, Person) else chore.given_to
+    day = mark.moved_to or chore.day
+    return replace(
+        chore,
+        day=day,
+        done_on=mark.done_on or chore.done_on,
+        left_out=mark.left_out,
+        put_off_from=chore.day if day != chore.day else None,
+        given_to=given_to,
+        able=(given_to,) if given_to else chore.able,
+    )
 
 
 def _may_have_chores(season: Season, batch: Batch, start: date, end: date) -> bool:

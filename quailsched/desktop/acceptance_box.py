@@ -6,7 +6,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from quailsched.desktop.forms.fields import button, dress
+from quailsched.desktop.buttons import button
+from quailsched.desktop.forms.fields import dress
 from quailsched.desktop.labels import label
 from quailsched.edits.acceptances import MOST_REASON_LETTERS
 from quailsched.words import say

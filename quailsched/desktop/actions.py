@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QMenu
 
-from quailsched.desktop.menu_icons import show_icons
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 
@@ -95,13 +94,10 @@ COMMANDS = (
 )
 
 
-def make_actions(window: QMainWindow, *owners: object) -> dict[str, QAction]:
-    """The commands as menus of ``window``, each connected to the method of its name in ``window`` or an owner."""
+def make_actions(window: QMainWindow, menus: Mapping[str, QMenu], *owners: object) -> dict[str, QAction]:
+    """The commands in ``menus`` of ``window``, each connected to the method of its name in ``window`` or an owner."""
     actions: dict[str, QAction] = {}
-    menus = {}
     for command in COMMANDS:
-        if command.menu not in menus:
-            menus[command.menu] = window.menuBar().addMenu(say(command.menu))
         menu = menus[command.menu]
         if command.parts_before:
             menu.addSeparator()
@@ -115,8 +111,6 @@ def make_actions(window: QMainWindow, *owners: object) -> dict[str, QAction]:
         action.triggered.connect(_without_checked(method))
         menu.addAction(action)
         actions[command.name] = action
-    for title, menu in menus.items():
-        show_icons(menu, {c.name: actions[c.name] for c in COMMANDS if c.menu == title})
     return actions
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.icons import put_on
+from quailsched.desktop.icons import ALL_RATIOS, put_on, ratios_there_are
 from quailsched.desktop.labels import ShortLabel, as_it_is
 from quailsched.farm.units import count_text
 from quailsched.words import say
@@ -58,7 +58,7 @@ class TopBar(QWidget):
         row.addStretch(1)
         row.addWidget(self.calendar)
         row.addWidget(self.clashes)
-        self.dress()
+        self.dress(ratios_there_are())
 
     def put_in(self, field: QWidget) -> None:
         """Let ``field`` stand after undo and redo."""
@@ -70,10 +70,10 @@ class TopBar(QWidget):
         button.clicked.connect(lambda: action())
         return button
 
-    def dress(self) -> None:
-        """Take the icons in the ink of the theme."""
+    def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
+        """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
         for button, name in ((self.undo, "undo"), (self.redo, "redo"), (self.calendar, "calendar")):
-            put_on(button, name)
+            put_on(button, name, ratios=ratios)
 
     def show_steps(self, undo: str | None, redo: str | None) -> None:
         """What Undo and Redo would do; None where there is nothing."""
@@ -134,12 +134,12 @@ class Rail(QWidget):
             column.addWidget(button)
         column.addStretch()
         self._group.idClicked.connect(self.chosen)
-        self.dress()
+        self.dress(ratios_there_are())
 
-    def dress(self) -> None:
-        """Take the icons in the ink of the theme."""
+    def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
+        """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
         for button, picture in self._icons:
-            put_on(button, picture, lines=1.6)
+            put_on(button, picture, 1.6, ratios)
 
     def show_chosen(self, number: int) -> None:
         """The Tab key comes to the view that is on; from there arrows go to the others."""

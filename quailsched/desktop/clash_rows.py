@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.forms.fields import button
+from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import as_it_is, label
 from quailsched.desktop.theme import current
 from quailsched.farm.units import span_text

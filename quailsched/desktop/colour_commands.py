@@ -33,6 +33,5 @@ class ColourCommands:
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         show_theme(app, wanted_theme(choice))
-        self._window.top.dress()
-        self._window.rail.dress()
+        self._window.dress()
         self._window.refresh()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
-from quailsched.desktop.forms.fields import button
+from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import as_it_is, label
 from quailsched.planner.compare import Comparison
 from quailsched.report.trial_words import change_lines

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from quailsched.session.farms import export_farm, home_example, import_farm, make_farm, open_farm
-from quailsched.session.sharing import give_calendar
 from quailsched.words import marked, say
 
 if TYPE_CHECKING:
@@ -48,6 +47,8 @@ class FileCommands:
             self._window.attempt(lambda: self._calendar_to(path))
 
     def _calendar_to(self, path: Path) -> None:
+        from quailsched.session.sharing import give_calendar
+
         count = give_calendar(self._window.opened, path, self._window.today)
         of_plan = "" if self._window.opened.trial is None else say(" of the plan, not of the trial,")
         self._window.say(

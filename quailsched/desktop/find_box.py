@@ -4,15 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFocusEvent, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from quailsched.desktop.finding import Match, days, matches
-from quailsched.desktop.found_list import FoundList
 from quailsched.farm.records import Farm
 from quailsched.words import say
+
+if TYPE_CHECKING:
+    from quailsched.desktop.finding import Match
+    from quailsched.desktop.found_list import FoundList
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
 # The field stays while the window is left for another one, or a menu of the field is open.
@@ -53,6 +56,8 @@ class FindBox(QLineEdit):
     def found(self) -> FoundList:
         """The list below the field."""
         if self._list is None:  # not before it is wanted: the window has to be there, and starts the quicker
+            from quailsched.desktop.found_list import FoundList
+
             self._list = FoundList(self)
             self._list.taken.connect(self._take)
         return self._list
@@ -64,6 +69,8 @@ class FindBox(QLineEdit):
     def _look(self) -> None:
         if not self.hasFocus():
             return
+        from quailsched.desktop.finding import days, matches
+
         typed = self.text()
         self._matches = (days if self._is_for_days else matches)(self._farm(), typed, self._today)
         self.found.show_matches(self._matches, self._hint(typed))
@@ -78,6 +85,8 @@ class FindBox(QLineEdit):
 
     def _announce(self) -> None:
         """Tell a screen reader what Return would take: the keys stay in the field, so it would not know."""
+        from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
+
         if QAccessible.isActive():
             row = self.found.row
             match = self._matches[row] if row is not None else None

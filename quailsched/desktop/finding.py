@@ -8,13 +8,13 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from quailsched.desktop.typed_days import days_meant, said
-from quailsched.farm.check import EARLIEST, LATEST
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.records import Batch, Farm, Place, Units
 from quailsched.farm.units import area_text, count_text, named_day_text
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 _MOST = 12  # matches that are told

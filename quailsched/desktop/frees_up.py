@@ -9,8 +9,8 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from quailsched.desktop.forms.fields import button
-from quailsched.desktop.labels import as_it_is, label, plain
+from quailsched.desktop.buttons import button
+from quailsched.desktop.labels import ShortLabel, as_it_is, plain
 from quailsched.farm.records import Place
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.report.places import occupant_text, place_line
@@ -58,8 +58,8 @@ class FreesUp(QFrame):
         layout.setSpacing(2)
         self._heading = QLabel(say("Frees up"))
         self._heading.setObjectName("soft")
-        self._chores = label("", "soft")
-        self._chores.setWordWrap(False)
+        self._chores = ShortLabel(8)  # comes when they are counted; the season must not have to give way then
+        self._chores.setObjectName("soft")
         top = QHBoxLayout()
         top.addWidget(self._heading)
         top.addStretch()

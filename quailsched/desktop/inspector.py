@@ -19,8 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.acceptance_box import AcceptanceBox
+from quailsched.desktop.buttons import button
 from quailsched.desktop.clash_rows import ClashRows
-from quailsched.desktop.forms.fields import button
 from quailsched.desktop.labels import label
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.way_cards import WayCards

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from html import escape
-
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel
@@ -44,7 +42,11 @@ def plain(made: QLabel) -> QLabel:
 
 def as_it_is(text: str) -> str:
     """``text`` for a tip or a message box, which have no setting for plain text."""
-    return f"<qt>{escape(text)}</qt>".replace("\n", "<br>") if "<" in text else text
+    if "<" not in text:
+        return text
+    from html import escape
+
+    return f"<qt>{escape(text)}</qt>".replace("\n", "<br>")
 
 
 def on_button(text: str) -> str:

@@ -4,93 +4,79 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from functools import cached_property
+from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QMainWindow,
-    QMessageBox,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QEvent
+from PySide6.QtGui import QAction, QCloseEvent, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from quailsched.desktop.actions import make_actions
+from quailsched.desktop import after_start
 from quailsched.desktop.bars import Rail, TopBar
-from quailsched.desktop.clash_commands import ClashCommands
-from quailsched.desktop.colour_commands import ColourCommands
 from quailsched.desktop.coming_back import come_back, keep
-from quailsched.desktop.file_commands import FileCommands
+from quailsched.desktop.connections import connect
 from quailsched.desktop.find_box import FindBox
-from quailsched.desktop.forms.batch_form import edit_batch
-from quailsched.desktop.forms.confirm import remove_record
-from quailsched.desktop.forms.farm_form import edit_farm
-from quailsched.desktop.forms.person_form import edit_person
-from quailsched.desktop.forms.place_form import edit_place
-from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.labels import as_it_is, on_button
-from quailsched.desktop.language_commands import LanguageCommands
-from quailsched.desktop.next_set.view import NextSetView
-from quailsched.desktop.paper_commands import PaperCommands
-from quailsched.desktop.season_canvas.ghosts import Ghost
+from quailsched.desktop.later import Later, take_place
+from quailsched.desktop.menus import make_menus
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
-from quailsched.desktop.setup.setup_view import SetupView
 from quailsched.desktop.stage import Stage
 from quailsched.desktop.tasks import Background, Run
-from quailsched.desktop.trial_commands import TrialCommands
-from quailsched.desktop.view_commands import ViewCommands
-from quailsched.edits.batches import shift
-from quailsched.edits.change import Change
-from quailsched.farm.faults import FarmError
-from quailsched.farm.records import Batch
-from quailsched.planner.ways_out import WayOut
 from quailsched.report.season_name import season_name
-from quailsched.session.faults import CalendarError, StoreError
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember
 from quailsched.words import say
+
+if TYPE_CHECKING:
+    from quailsched.desktop.all_commands import AllCommands
+    from quailsched.desktop.next_set.view import NextSetView
+    from quailsched.desktop.season_canvas.ghosts import Ghost
+    from quailsched.desktop.setup.setup_view import SetupView
+    from quailsched.edits.change import Change
+    from quailsched.planner.ways_out import WayOut
 
 SEASON, NEXT_SET, SETUP = 0, 1, 2
 
 
 class MainWindow(QMainWindow):
-    """One farm at a time. ``opened`` is replaced when another is opened."""
+    """One farm at a time. ``opened`` is replaced when another is opened.
+
+    What the first picture does not show is made when it is first asked for, or else soon after (``after_start``).
+    """
 
     def __init__(self, opened: OpenFarm, today: date, run: Run | None = None) -> None:
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
-        self._background = Background(self)
-        self.today, self.opened = today, opened
-        self.files, self.clashes = FileCommands(self), ClashCommands(self)
-        self.top = TopBar(self.undo, self.redo, self.files.write_calendar, self.clashes.next_clash)
-        views = [
-            ("season", say("Season"), say("Lanes of places over time (Ctrl+1)")),
-            ("egg", say("Next set"), say("When the next eggs can go in, and how many (Ctrl+2)")),
-            ("setup", say("Setup"), say("Places, people, batches and figures (Ctrl+3)")),
-        ]
-        self.rail = Rail(views)
-        self.season = SeasonView(today, run or self._background.run)
-        self.next_set = NextSetView(opened, today, run or self._background.run)
+        self.background = Background(self)
+        self.today, self.opened, self._run = today, opened, run or self.background.run
+        self.top = TopBar(
+            *(self.undo, self.redo),
+            lambda: self.commands.files.write_calendar(),
+            lambda: self.commands.clashes.next_clash(),
+        )
+        self.rail = Rail(
+            [
+                ("season", say("Season"), say("Lanes of places over time (Ctrl+1)")),
+                ("egg", say("Next set"), say("When the next eggs can go in, and how many (Ctrl+2)")),
+                ("setup", say("Setup"), say("Places, people, batches and figures (Ctrl+3)")),
+            ]
+        )
+        self.season = SeasonView(today, self._run)
         self._is_thinking = False  # the season shows the batch that Next set thinks of
-        self.setup_view = SetupView(opened, today)
         self.stack = QStackedWidget()
-        for view in (self.season, self.next_set, self.setup_view):
+        for view in (self.season, QWidget(), QWidget()):  # the others stand where their views will
             self.stack.addWidget(view)
         self.stage = Stage(self.stack)
-        self.colours, self.trials, self.looks = ColourCommands(self), TrialCommands(self), ViewCommands(self)
-        self.paper = PaperCommands(self)
         self.find_box = FindBox(lambda: self.opened.farm, today)
         self.top.put_in(self.find_box)
         self._lay_out()
-        self.actions_by_name = make_actions(
-            *(self, self.files, self.clashes, self.trials, self.colours, self.season),
-            *(self.looks, self.paper, LanguageCommands(self), HelpCommands(self)),
-        )
-        self._connect()
+        self._menus, self._actions = make_menus(self, lambda: self.actions_by_name), dict[str, QAction]()
+        connect(self)
         self.show_view(SEASON)
         come_back(self)
         self.show_farm(opened)
+        self.later = Later(after_start.steps(self), self)
 
     def _lay_out(self) -> None:
         body = QWidget()
@@ -106,41 +92,64 @@ class MainWindow(QMainWindow):
         self.setCentralWidget(body)
         self.statusBar().setSizeGripEnabled(False)
 
-    def _connect(self) -> None:
-        self.rail.chosen.connect(self.show_view)
-        self.find_box.chosen.connect(self.looks.found)
-        self.find_box.left.connect(self.looks.done_finding)
-        canvas, inspector = self.season.canvas, self.season.inspector
-        canvas.batch_opened.connect(self.change_batch)
-        canvas.place_opened.connect(self.change_place)
-        canvas.nudged.connect(self.nudge)
-        canvas.change_asked.connect(self.take_change)
-        canvas.remove_asked.connect(self.remove)
-        self.season.clashes_counted.connect(self.top.show_clashes)
-        canvas.picked.connect(self._enable)
-        table = self.season.table
-        table.add_asked.connect(self.add_batch)
-        table.change_asked.connect(self.change_batch)
-        table.remove_asked.connect(self.remove)
-        self.season.way_chosen.connect(self.take_way)
-        inspector.change_asked.connect(self.change_batch)
-        inspector.remove_asked.connect(self.remove)
-        inspector.nudge_asked.connect(self.nudge)
-        inspector.accept_asked.connect(self.clashes.accept)
-        inspector.take_back_asked.connect(self.clashes.take_back)
-        inspector.batch_wanted.connect(self.add_batch)
-        inspector.place_wanted.connect(self.add_place)
-        self.season.frees_up.place_opened.connect(self.change_place)
-        self.setup_view.status.connect(self.say)
-        self.next_set.set_asked.connect(self.take_change)
-        self.next_set.look_asked.connect(self.see_next_set)
+    # what is made when it is asked for
+
+    @cached_property
+    def next_set(self) -> NextSetView:
+        from quailsched.desktop.next_set.view import NextSetView
+
+        made = NextSetView(self.opened, self.today, self._run)
+        made.set_asked.connect(self.take_change)
+        made.look_asked.connect(self.see_next_set)
+        return made
+
+    @cached_property
+    def setup_view(self) -> SetupView:
+        from quailsched.desktop.setup.setup_view import SetupView
+
+        made = SetupView(self.opened, self.today)
+        made.status.connect(self.say)
+        return made
+
+    def put_in(self, number: int) -> QWidget:
+        """The view of that number, made if it is not yet, in its place."""
+        view = (lambda: self.season, lambda: self.next_set, lambda: self.setup_view)[number]()
+        if self.stack.indexOf(view) < 0:
+            take_place(self.stack, number, view)
+        return view
+
+    @cached_property
+    def commands(self) -> AllCommands:
+        from quailsched.desktop.all_commands import AllCommands
+
+        return AllCommands(self)
+
+    @property
+    def actions_by_name(self) -> dict[str, QAction]:
+        """What stands in the menus."""
+        if not self._actions:
+            from quailsched.desktop.actions import make_actions
+
+            self._actions = make_actions(self, self._menus, self, self.season, *self.commands.owners())
+            self._show_possible()
+        return self._actions
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ShortcutOverride:
+            self.actions_by_name  # noqa: B018  # a key is looked for among them next
+        return super().event(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        self.later.begin()
 
     def show_farm(self, opened: OpenFarm) -> None:
         """Show another farm, and remember it for the next start."""
         self.opened = opened
         opened.listen(self._changed)
-        self.setup_view.set_farm(opened)
-        self.next_set.set_farm(opened)
+        for view in ("setup_view", "next_set"):
+            if view in self.__dict__:
+                getattr(self, view).set_farm(opened)
         self.season.pick(Picked())
         self.refresh()
         self.season.begin()
@@ -158,11 +167,24 @@ class MainWindow(QMainWindow):
         self.top.show_steps(self.opened.undo_label, self.opened.redo_label)
         if self.stack.currentIndex() == NEXT_SET:
             self.next_set.work_out()
-        self.setWindowTitle(f"{self.trials.title()} – Quailsched")
-        self.trials.refresh()
-        self._enable()
+        self.setWindowTitle(f"{self._title()} – Quailsched")
+        self._show_possible()
 
-    def _enable(self, _picked: object = None) -> None:
+    def _title(self) -> str:
+        """The words for what is looked at."""
+        name, trial = self.opened.farm.settings.name, self.opened.trial
+        return name if trial is None else say("{name}, trial “{trial}”", name=name, trial=trial.name)
+
+    def _show_possible(self) -> None:
+        """The menus and the stage follow what is looked at."""
+        if self.opened.trial is not None or self._actions:
+            self.commands.trials.refresh()
+            self.enable()
+
+    def enable(self, _picked: object = None) -> None:
+        """Let the commands be chosen that can be carried out."""
+        if not self._actions:
+            return
         for name, label in (("undo", self.opened.undo_label), ("redo", self.opened.redo_label)):
             self.actions_by_name[name].setEnabled(label is not None)
             word = say("&Undo") if name == "undo" else say("&Redo")
@@ -187,9 +209,13 @@ class MainWindow(QMainWindow):
 
     def attempt(self, action: Callable[[], object]) -> None:
         """Do something that may be refused; the reason is shown as it is."""
+        from quailsched.session.faults import CalendarError, FarmError, StoreError
+
         try:
             action()
         except (FarmError, StoreError, CalendarError) as error:
+            from PySide6.QtWidgets import QMessageBox
+
             QMessageBox.warning(self, "Quailsched", as_it_is(str(error)))
 
     # views
@@ -198,7 +224,7 @@ class MainWindow(QMainWindow):
         if number != SEASON and self._is_thinking:
             self._is_thinking = False
             self.season.canvas.show_ghosts(self._ghosts())
-        self.stack.setCurrentIndex(number)
+        self.stack.setCurrentWidget(self.put_in(number))
         self.rail.show_chosen(number)
         if number == NEXT_SET:
             self.next_set.work_out()
@@ -206,7 +232,8 @@ class MainWindow(QMainWindow):
 
     def _ghosts(self) -> tuple[Ghost, ...]:
         """What is not in the season but drawn with it: the plan behind a trial, the batch that is thought of."""
-        return (*self.trials.ghosts(), *(self.next_set.ghosts() if self._is_thinking else ()))
+        of_plan = self.commands.trials.ghosts() if self.opened.trial is not None else ()
+        return (*of_plan, *(self.next_set.ghosts() if self._is_thinking else ()))
 
     def show_next_set(self) -> None:
         self.show_view(NEXT_SET)
@@ -237,38 +264,18 @@ class MainWindow(QMainWindow):
         if self.opened.redo_label is not None:
             self.attempt(self.opened.redo)
 
-    def add_batch(self) -> None:
-        self._pick_new(edit_batch(self, self.opened, self.today))
-
-    def add_place(self) -> None:
-        edit_place(self, self.opened, self.today)
-
-    def add_person(self) -> None:
-        edit_person(self, self.opened, self.today)
-
     def change_batch(self, batch_id: str) -> None:
-        batch = self.opened.farm.find(batch_id)
-        if isinstance(batch, Batch):
-            self._pick_new(edit_batch(self, self.opened, self.today, batch))
+        self.commands.records.change_batch(batch_id)
 
     def change_place(self, place_id: str) -> None:
-        edit_place(self, self.opened, self.today, self.opened.farm.place(place_id))
-
-    def change_farm(self) -> None:
-        edit_farm(self, self.opened)
-
-    def change_picked(self) -> None:
-        if self.season.picked.batch_id is not None:
-            self.change_batch(self.season.picked.batch_id)
-
-    def remove_picked(self) -> None:
-        if self.season.picked.batch_id is not None:
-            self.remove(self.season.picked.batch_id)
+        self.commands.records.change_place(place_id)
 
     def remove(self, record_id: str) -> None:
-        remove_record(self, self.opened, record_id)
+        self.commands.records.remove(record_id)
 
     def nudge(self, batch_id: str, days: int) -> None:
+        from quailsched.edits.batches import shift
+
         self.attempt(lambda: self.opened.apply(shift(self.opened.farm, batch_id, days)))
 
     def take_way(self, way: WayOut) -> None:
@@ -278,13 +285,15 @@ class MainWindow(QMainWindow):
     def take_change(self, change: Change) -> None:
         self.attempt(lambda: self.opened.apply(change))
 
-    def _pick_new(self, batch_id: str | None) -> None:
-        if batch_id is not None:
-            self.season.pick(Picked(batch_id=batch_id))
-
     # coming and going
 
+    def dress(self) -> None:
+        """Take the icons in the ink of the theme."""
+        self.top.dress()
+        self.rail.dress()
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        self._background.finish()
+        self.later.stop()
+        self.background.finish()
         keep(self)
         super().closeEvent(event)

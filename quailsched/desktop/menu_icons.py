@@ -1,4 +1,4 @@
-"""Which command has which icon, and drawing those of a menu when it opens: at the start they would take 30 ms."""
+"""Which command has which icon. Drawn when its menu opens (``menus``)."""
 
 from __future__ import annotations
 
@@ -8,7 +8,6 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
 from quailsched.desktop.icons import icon, size_beside
-from quailsched.desktop.theme import Theme, current
 
 PICTURES = {
     "new_farm": "new",
@@ -56,18 +55,9 @@ PICTURES = {
 }
 
 
-def show_icons(menu: QMenu, actions: Mapping[str, QAction]) -> None:
-    """Give ``actions`` of ``menu``, by their names, their icons whenever it opens in another theme than before."""
-    drawn_in: Theme | None = None
-
-    def draw() -> None:
-        nonlocal drawn_in
-        if drawn_in is current():
-            return
-        drawn_in = current()
-        size_px = size_beside(menu.fontMetrics())
-        for name, action in actions.items():
-            if name in PICTURES:
-                action.setIcon(icon(PICTURES[name], size_px))
-
-    menu.aboutToShow.connect(draw)
+def draw_icons(menu: QMenu, actions: Mapping[str, QAction]) -> None:
+    """Give ``actions`` of ``menu``, by their names, their icons in the inks of the theme that is shown."""
+    size_px = size_beside(menu.fontMetrics())
+    for name, action in actions.items():
+        if name in PICTURES:
+            action.setIcon(icon(PICTURES[name], size_px))

@@ -92,7 +92,9 @@ class PaperCommands:
     def _save_pdf(self, wanted: SeasonPage | ChoreSheet, paper: Paper) -> None:
         from quailsched.desktop.paper.pages import pdf_of
 
-        path = self._window.files.ask_new_file(say("Save as PDF"), f"{wanted.title}.pdf", say(_FILES[0]), ".pdf")
+        path = self._window.commands.files.ask_new_file(
+            say("Save as PDF"), f"{wanted.title}.pdf", say(_FILES[0]), ".pdf"
+        )
         if path is not None:
             self._window.attempt(lambda: self._give(path, pdf_of(wanted, paper), wanted.title))
 

@@ -4,38 +4,47 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date, timedelta
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
-from quailsched.chores.work_out import chores_between
-from quailsched.desktop.compare_panel import ComparePanel
 from quailsched.desktop.frees_up import FreesUp
-from quailsched.desktop.inspector import Inspector
+from quailsched.desktop.later import EmptyCard, take_place
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
-from quailsched.desktop.season_table import SeasonTable
 from quailsched.desktop.tasks import Run
-from quailsched.edits.change import apply
 from quailsched.farm.units import count_text
-from quailsched.planner.compare import Comparison
-from quailsched.planner.ways_out import Looked, WayOut, look_for_ways_out
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.severity import open_clashes
 from quailsched.words import say
 
+if TYPE_CHECKING:
+    from quailsched.desktop.compare_panel import ComparePanel
+    from quailsched.desktop.inspector import Inspector
+    from quailsched.desktop.season_canvas.ghosts import Ghost
+    from quailsched.desktop.season_table import SeasonTable
+    from quailsched.planner.compare import Comparison
+    from quailsched.planner.ways_out import Looked, WayOut
+
 _CHORES_MS, _CHORES_DAYS = 120, 14
+_LEAST_LETTERS = 40  # of the panel beside the lanes
 
 
 class SeasonView(QWidget):
-    """Shows a season; what its parts ask for is passed on by their own signals."""
+    """Shows a season; what its parts ask for is passed on by their own signals.
+
+    The panel beside the lanes and the table are made when they are first asked for.
+    """
 
     way_chosen = Signal(object)  # WayOut
+    inspector_made = Signal(object)  # Inspector
+    table_made = Signal(object)  # SeasonTable
     clashes_counted = Signal(int, int)  # how many are open and accepted: of the farm as it is, or of a preview
 
     def __init__(self, today: date, run: Run, parent: QWidget | None = None) -> None:
@@ -45,8 +54,7 @@ class SeasonView(QWidget):
         self._run = run
         self.canvas = SeasonCanvas(today)
         self.overview = Overview(self.canvas)
-        self.inspector = Inspector(today)
-        self.comparison = ComparePanel()
+        self._panel: Inspector | None = None  # until it is shown as ``inspector``
         self._comparison_wanted: object = None
         self.frees_up = FreesUp(today)
         self._now: Checked | None = None
@@ -57,7 +65,6 @@ class SeasonView(QWidget):
         left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
-        self.table = SeasonTable(today)
         drawn = QWidget()
         lanes = QVBoxLayout(drawn)
         lanes.setContentsMargins(0, 0, 0, 0)
@@ -65,14 +72,12 @@ class SeasonView(QWidget):
         lanes.addWidget(self.overview)
         self.ways_to_see = QStackedWidget()
         self.ways_to_see.addWidget(drawn)
-        self.ways_to_see.addWidget(self.table)
         column.addWidget(self.ways_to_see, 1)
         column.addWidget(self.frees_up)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.addWidget(left)
         self.side = QStackedWidget()
-        self.side.addWidget(self.inspector)
-        self.side.addWidget(self.comparison)
+        self.side.addWidget(EmptyCard(_LEAST_LETTERS))
         self.splitter.addWidget(self.side)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
@@ -81,20 +86,62 @@ class SeasonView(QWidget):
         row.setContentsMargins(12, 8, 14, 12)
         row.addWidget(self.splitter)
         self.canvas.picked.connect(self._show_picked)
-        self.canvas.picked.connect(lambda picked: self.table.show_picked(picked.batch_id))
-        self.table.batch_chosen.connect(self._pick_batch)
         self.canvas.picked.connect(self._leave_comparison)
-        self.comparison.clash_chosen.connect(self.canvas.show_clash)
-        self.comparison.back_asked.connect(self.end_comparison)
-        self.inspector.clash_chosen.connect(self.canvas.show_clash)
-        self.inspector.batch_chosen.connect(self._pick_batch)
-        self.inspector.back_asked.connect(self._pick_nothing)
-        self.inspector.way_entered.connect(self._preview)
-        self.inspector.way_left.connect(self._end_preview)
-        self.inspector.way_chosen.connect(self.way_chosen)
         self.canvas.previewed.connect(self._show_around)
         self._chores_timer = QTimer(self, singleShot=True, interval=_CHORES_MS)
         self._chores_timer.timeout.connect(self._count_chores)
+
+    @cached_property
+    def inspector(self) -> Inspector:
+        """The panel that shows what is picked."""
+        self.make_panel()
+        made, self._panel = self._panel, None
+        assert made is not None
+        made.clash_chosen.connect(self.canvas.show_clash)
+        made.batch_chosen.connect(self._pick_batch)
+        made.back_asked.connect(self._pick_nothing)
+        made.way_entered.connect(self._preview)
+        made.way_left.connect(self._end_preview)
+        made.way_chosen.connect(self.way_chosen)
+        take_place(self.side, 0, made)
+        self.inspector_made.emit(made)
+        return made
+
+    def make_panel(self) -> None:
+        """Make the panel, but do not show it yet."""
+        from quailsched.desktop.inspector import Inspector
+
+        if self._panel is None:
+            self._panel = Inspector(self.today)
+            if self._now is not None:
+                self._panel.show_picked(self._now.season, self._clashes, self.picked)
+
+    @cached_property
+    def comparison(self) -> ComparePanel:
+        """The panel that shows a trial beside the plan."""
+        from quailsched.desktop.compare_panel import ComparePanel
+
+        made = ComparePanel()
+        made.clash_chosen.connect(self.canvas.show_clash)
+        made.back_asked.connect(self.end_comparison)
+        self.side.addWidget(made)
+        return made
+
+    @cached_property
+    def table(self) -> SeasonTable:
+        """The season in rows."""
+        from quailsched.desktop.season_table import SeasonTable
+
+        made = SeasonTable(self.today)
+        made.batch_chosen.connect(self._pick_batch)
+        self.canvas.picked.connect(lambda picked: made.show_picked(picked.batch_id))
+        self.ways_to_see.addWidget(made)
+        self.table_made.emit(made)
+        return made
+
+    def _has(self, part: str) -> bool:
+        """Whether a part has been made by now."""
+        return part in self.__dict__
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -129,6 +176,8 @@ class SeasonView(QWidget):
         """Work takes a while on a large farm, so it is counted when a drag rests."""
         if self._shown is None:
             return
+        from quailsched.chores.work_out import chores_between
+
         end = self.today + timedelta(days=_CHORES_DAYS)
         number = len(chores_between(self._shown.season, self.today, end))
         text = count_text(number, "chore")
@@ -137,11 +186,14 @@ class SeasonView(QWidget):
     @property
     def is_table(self) -> bool:
         """Whether the season is shown as a table."""
-        return self.ways_to_see.currentWidget() is self.table
+        return self._has("table") and self.ways_to_see.currentWidget() is self.table
 
     def swap_table(self) -> None:
         """The season as a table in place of lanes, or back; what is picked stays picked."""
-        self.ways_to_see.setCurrentIndex(0 if self.is_table else 1)
+        if self.is_table:
+            self.ways_to_see.setCurrentIndex(0)
+        else:
+            self.ways_to_see.setCurrentWidget(self.table)
         if self.is_table and self._now is not None:
             self.table.show_season(self._now, self._clashes)
             self.table.show_picked(self.picked.batch_id)
@@ -165,7 +217,7 @@ class SeasonView(QWidget):
     @property
     def is_comparing(self) -> bool:
         """Whether the side shows a trial beside the plan, and not what is picked."""
-        return self.side.currentWidget() is self.comparison
+        return self._has("comparison") and self.side.currentWidget() is self.comparison
 
     def show_comparison(self, name: str, work: Callable[[], Comparison]) -> None:
         """Show the trial ``name`` beside the plan, once ``work`` has compared the two."""
@@ -183,6 +235,8 @@ class SeasonView(QWidget):
     def end_comparison(self) -> None:
         """Show what is picked again."""
         self._comparison_wanted = None
+        if not self.is_comparing:
+            return
         focused = QApplication.focusWidget()
         if focused is not None and self.comparison.isAncestorOf(focused):
             self.canvas.setFocus()  # else Qt hands it to the next button, which may be a way out
@@ -203,11 +257,16 @@ class SeasonView(QWidget):
         if self._now is None:
             return
         self._end_preview()
+        if picked == Picked() and not self._has("inspector"):
+            self._panel = None  # it will show this when it is made
+            return
         self.inspector.show_picked(self._now.season, self._clashes, picked)
         if picked.clash is not None:
             self._find_ways(self._now, picked.clash)
 
     def _find_ways(self, now: Checked, clash: Clash) -> None:
+        from quailsched.planner.ways_out import look_for_ways_out
+
         cards = self.inspector.cards
 
         def show(looked: Looked | None) -> None:
@@ -224,6 +283,8 @@ class SeasonView(QWidget):
         """Show the season as it would be; nothing is changed."""
         if self._now is None:
             return
+        from quailsched.edits.change import apply
+
         after = self._now.after(apply(self._now.season.farm, way.change))
         self._is_previewing = True
         self.canvas.preview(after)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cached_property
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
@@ -58,21 +59,30 @@ class TrialBar(QFrame):
 class Stage(QFrame):
     """The views; while a trial is looked at, in a dashed frame with the bar above them."""
 
+    bar_made = Signal(object)  # TrialBar, when the first trial is looked at
+
     def __init__(self, views: QWidget) -> None:
         super().__init__()
-        self.bar = TrialBar()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.bar)
-        column.addWidget(views, 1)
-        self.show_trial(None, ())
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addWidget(views, 1)
+        self.setObjectName("planStage")
+
+    @cached_property
+    def bar(self) -> TrialBar:
+        made = TrialBar()
+        self._column.insertWidget(0, made)
+        made.hide()
+        self.bar_made.emit(made)
+        return made
 
     def show_trial(self, trial: Trial | None, misfits: Sequence[str]) -> None:
         """Show that ``trial`` is looked at; None for the plan."""
-        self.bar.setVisible(trial is not None)
         if trial is not None:
             self.bar.show_trial(trial, misfits)
+        if "bar" in self.__dict__:
+            self.bar.setVisible(trial is not None)
         name = "planStage" if trial is None else "trialStage"
         if self.objectName() != name:
             self.setObjectName(name)

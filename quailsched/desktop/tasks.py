@@ -45,6 +45,11 @@ class Background(QObject):
             raise error
         done(result)
 
+    def collect(self) -> None:
+        """Let Python collect garbage from now on; while work is running, when that has come."""
+        if not self._running:
+            gc.enable()
+
     def finish(self) -> None:
         """Wait for what is running; to be called before the window goes."""
         QThreadPool.globalInstance().waitForDone()

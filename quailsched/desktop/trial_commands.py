@@ -16,6 +16,7 @@ from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
+    from quailsched.desktop.stage import TrialBar
 
 _OF_A_TRIAL = ("compare_trial", "rename_trial", "keep_trial", "drop_trial")
 
@@ -27,7 +28,9 @@ class TrialCommands:
         self._window = window
         self._listed: list[QAction] = []
         self._group = QActionGroup(window)
-        bar = window.stage.bar
+
+    def serve(self, bar: TrialBar) -> None:
+        """Do what the buttons of ``bar`` ask for."""
         bar.compare_asked.connect(self.compare_trial)
         bar.keep_asked.connect(self.keep_trial)
         bar.drop_asked.connect(self.drop_trial)
@@ -79,12 +82,6 @@ class TrialCommands:
         pairs = differing(opened.plan, opened.farm)
         ids = {pair.plan.id for pair in pairs if isinstance(pair.plan, Batch) and _is_elsewhere(pair.plan, pair.trial)}
         return ghosts_of(opened.plan_season, ids, "plan")
-
-    def title(self) -> str:
-        """The words for what is looked at, for the title of the window."""
-        opened = self._window.opened
-        name = opened.farm.settings.name
-        return name if opened.trial is None else say("{name}, trial “{trial}”", name=name, trial=opened.trial.name)
 
     def refresh(self) -> None:
         opened, actions = self._window.opened, self._window.actions_by_name

@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from functools import partial
 
 from quailsched.desktop.season_canvas.scale import MONTH_NAMES
-from quailsched.farm.check import EARLIEST, LATEST
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.units import MONTHS, SHORT_WEEKDAYS, WEEKDAYS
 from quailsched.words import marked, say
 

@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
-from quailsched.desktop.finding import Match
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.keys import ZOOM_STEP
 from quailsched.desktop.season_canvas.scene import Picked
 
 if TYPE_CHECKING:
+    from quailsched.desktop.finding import Match
     from quailsched.desktop.main_window import MainWindow
 
 

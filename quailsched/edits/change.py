@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from quailsched.farm.records import Farm, Record
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True)

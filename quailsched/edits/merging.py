@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from typing import Any
 
 from quailsched.farm.records import Record
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,8 +8,8 @@ from uuid import NAMESPACE_OID, uuid5
 
 from quailsched.edits.change import Change
 from quailsched.edits.records import put
-from quailsched.farm.check import EARLIEST, LATEST
 from quailsched.farm.faults import FarmError, Fault
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.records import Farm, Person, Span
 from quailsched.farm.units import MONTHS, day_text, hours_text
 from quailsched.words import say

@@ -9,7 +9,7 @@ has moved on so far that some of a trial's records do not fit any more, the tria
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.merging import Overridden, merged, was_now
@@ -18,6 +18,7 @@ from quailsched.farm.check import PLACE_OF_A_STAY, faults_of, is_at
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Farm, Place, Record, Settings, Trial, TrialRecord
 from quailsched.farm.trial_text import TrialText, read_text, write_text
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 

@@ -6,11 +6,14 @@ Sound does not mean free of clashes: a plan may be bad, but it must be a plan. D
 
 from __future__ import annotations
 
-import unicodedata
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from datetime import date
 
+from quailsched.farm.check_counts import chore_faults, count_faults, counts_faults_of, mark_faults
+from quailsched.farm.check_values import EARLIEST as EARLIEST
+from quailsched.farm.check_values import LATEST as LATEST
+from quailsched.farm.check_values import MOST_NAME_LETTERS as MOST_NAME_LETTERS
+from quailsched.farm.check_values import between_faults, date_faults, text_faults, whole_faults
 from quailsched.farm.faults import FarmError, Fault, Finding, Words, field_of
 from quailsched.farm.plain_values import shown
 from quailsched.farm.records import (
@@ -36,12 +39,10 @@ from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.handbook import handbook, kind_with
 from quailsched.words import marked, number_text, say
 
-EARLIEST, LATEST = date(1990, 1, 1), date(2199, 12, 31)
 MOST_EGGS = 100_000
 MOST_FLOOR_CM2 = 100_000_000
 MOST_DAYS = 3_650
 MOST_CLEAN_OUT_DAYS = 90
-MOST_NAME_LETTERS = 100
 MOST_HEAT_SOURCES = 1_000
 MOST_EDGE_CM = 1_000_000
 MOST_WORK_HOURS = 10_000
@@ -51,20 +52,6 @@ HOURS_IN_A_WEEK = 168
 MOST_AMOUNT = 1_000_000_000
 MOST_BIRDS = 1_000_000
 MOST_CLASH_DAYS = 100_000
-
-# What a name or a reason needs when it is empty, too long or of more than one line: to be said.
-_EMPTY = {
-    "name": marked("a name of at least one letter is needed"),
-    "reason": marked("a reason of at least one letter is needed"),
-}
-_TOO_LONG = {
-    "name": marked("a name of up to {most} letters is accepted"),
-    "reason": marked("a reason of up to {most} letters is accepted"),
-}
-_OF_MORE_LINES = {
-    "name": marked("a name on one line, without tabs, is accepted"),
-    "reason": marked("a reason on one line, without tabs, is accepted"),
-}
 
 
 def faults_of(farm: Farm) -> list[Fault]:
@@ -86,12 +73,19 @@ def faults_of(farm: Farm) -> list[Fault]:
         faults += _of(acceptance, _acceptance_faults(farm, acceptance))
     for trial in farm.trials:
         faults += _of(trial, _trial_faults(trial))
+    for count in farm.counts:
+        faults += _of(count, count_faults(farm, count))
+    for mark in farm.marks:
+        faults += _of(mark, mark_faults(farm, mark))
+    for chore in farm.own_chores:
+        faults += _of(chore, chore_faults(farm, chore))
     return faults
 
 
 def faults_of_batch(farm: Farm, batch: Batch) -> list[Fault]:
     """The faults of one batch of ``farm``, but for those of its name beside other names."""
-    return list(_of(batch, batch_faults(farm, batch)))
+    own = _of(batch, batch_faults(farm, batch))
+    return [*own, *(counts_faults_of(farm, batch) if farm.counts_of(batch.id) else ())]
 
 
 def require_sound(farm: Farm) -> Farm:
@@ -108,7 +102,7 @@ def _of(record: Record, faults: Iterator[Fault]) -> Iterator[Fault]:
 
 def _settings_faults(settings: Settings) -> Iterator[Fault]:
     farm = say("farm")
-    yield from _text_faults(farm, settings.name)
+    yield from text_faults(farm, settings.name)
     lows = settings.night_lows_c
     if len(lows) not in (0, 12):
         accepted = say("twelve night lows are needed, January to December, or none")
@@ -122,7 +116,7 @@ def _settings_faults(settings: Settings) -> Iterator[Fault]:
         accepted = say("between -90 and 90 degrees is accepted")
         yield Fault(field_of(farm, say("latitude")), settings.latitude, accepted, "latitude")
     sure = field_of(farm, say("how sure"))
-    yield from _whole(sure, settings.sure_pct, LEAST_SURE_PCT, MOST_SURE_PCT, "sure_pct")
+    yield from whole_faults(sure, settings.sure_pct, LEAST_SURE_PCT, MOST_SURE_PCT, "sure_pct")
 
 
 def faults_of_names(what: str, records: Sequence[Place | Person | Batch | Trial]) -> Iterator[Fault]:
@@ -130,58 +124,35 @@ def faults_of_names(what: str, records: Sequence[Place | Person | Batch | Trial]
     seen: set[str] = set()
     for record in records:
         name = record.name.strip()
-        yield from _text_faults(say(what), record.name)
+        yield from text_faults(say(what), record.name)
         if name and name.casefold() in seen:
             accepted = say("another {what} has it already, each needs its own", what=say(what))
             yield Fault(field_of(say(what), say("name")), name, accepted, "name")
         seen.add(name.casefold())
 
 
-def _text_faults(what: str, text: str, field: str = "name") -> Iterator[Fault]:
-    """Every list shows a name within one line, so it must fit there."""
-    where = field_of(what, say(field))
-    if not text.strip():
-        yield Fault(where, Finding(say("it is empty")), say(_EMPTY[field]), field)
-    elif len(text) > MOST_NAME_LETTERS:
-        start = " ".join(text[:40].split())
-        yield Fault(where, f"{start}…", say(_TOO_LONG[field], most=MOST_NAME_LETTERS), field)
-    elif any(unicodedata.category(letter) in ("Cc", "Zl", "Zp") for letter in text):
-        shown = "".join(letter if letter.isprintable() else " " for letter in text)
-        yield Fault(where, shown, say(_OF_MORE_LINES[field]), field)
-
-
-def _whole(where: str, value: int, least: int, most: int, field: str) -> Iterator[Fault]:
-    if not least <= value <= most:
-        span = {"least": number_text(least), "most": number_text(most)}
-        yield Fault(where, value, say("a whole number from {least} to {most} is accepted", **span), field)
-
-
-def _between(where: str, value: float, least: int, most: int, field: str) -> Iterator[Fault]:
-    if not least <= value <= most:
-        span = {"least": number_text(least), "most": number_text(most)}
-        yield Fault(where, value, say("a number from {least} to {most} is accepted", **span), field)
-
-
 def _person_faults(person: Person) -> Iterator[Fault]:
     where = named(Person, person.name)
     yield from _span_faults(field_of(where, say("away")), person.away, "away")
     hours = field_of(where, say("hours of building a week"))
-    yield from _between(hours, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
+    yield from between_faults(hours, person.build_hours, 0, HOURS_IN_A_WEEK, "build_hours")
 
 
 def _place_faults(place: Place) -> Iterator[Fault]:
     where = named(Place, place.name)
     yield from _room_faults(place, where)
     clean_out = field_of(where, say("clean-out days"))
-    yield from _whole(clean_out, place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days")
+    yield from whole_faults(clean_out, place.clean_out_days, 0, MOST_CLEAN_OUT_DAYS, "clean_out_days")
     if place.ready_on is not None:
-        yield from _date_faults(field_of(where, say("ready on")), place.ready_on, "ready_on")
+        yield from date_faults(field_of(where, say("ready on")), place.ready_on, "ready_on")
     yield from _span_faults(field_of(where, say("out of use")), place.shut, "shut")
     yield from _fitting_faults(place, where)
-    yield from _between(field_of(where, say("hours of work left")), place.work_hours, 0, MOST_WORK_HOURS, "work_hours")
+    yield from between_faults(
+        field_of(where, say("hours of work left")), place.work_hours, 0, MOST_WORK_HOURS, "work_hours"
+    )
     counted_on = field_of(where, say("work counted on"))
     if place.work_from is not None:
-        yield from _date_faults(counted_on, place.work_from, "work_from")
+        yield from date_faults(counted_on, place.work_from, "work_from")
     elif place.work_hours:
         accepted = say("the day on which the hours of work were counted is needed")
         yield Fault(counted_on, Finding(say("no day is given")), accepted, "work_from")
@@ -191,12 +162,12 @@ def _room_faults(place: Place, where: str) -> Iterator[Fault]:
     """Egg places or floor: what its role has, and nothing of the other."""
     egg_places = field_of(where, say("egg places"))
     if place.role.holds_eggs:
-        yield from _whole(egg_places, place.egg_places, 1, MOST_EGGS, "egg_places")
+        yield from whole_faults(egg_places, place.egg_places, 1, MOST_EGGS, "egg_places")
         if place.floor_cm2:
             accepted = say("a {role} has egg places, no floor", role=say(place.role))
             yield Fault(field_of(where, say("floor")), place.floor_cm2, accepted, "floor_cm2")
         return
-    yield from _whole(field_of(where, say("floor in cm²")), place.floor_cm2, 100, MOST_FLOOR_CM2, "floor_cm2")
+    yield from whole_faults(field_of(where, say("floor in cm²")), place.floor_cm2, 100, MOST_FLOOR_CM2, "floor_cm2")
     if place.egg_places:
         accepted = say("a {role} has floor, no egg places", role=say(place.role))
         yield Fault(egg_places, place.egg_places, accepted, "egg_places")
@@ -211,11 +182,11 @@ def _fitting_faults(place: Place, where: str) -> Iterator[Fault]:
     )
     for field, words, count, most in counts:
         if count is not None:
-            yield from _whole(field_of(where, words), count, 0, most, field)
+            yield from whole_faults(field_of(where, words), count, 0, most, field)
             yield from _needless_faults(place, field_of(where, words), count, field)
     if place.light_hours is not None:
         words = field_of(where, say("hours of light a day"))
-        yield from _between(words, place.light_hours, 0, HOURS_IN_A_DAY, "light_hours")
+        yield from between_faults(words, place.light_hours, 0, HOURS_IN_A_DAY, "light_hours")
         yield from _needless_faults(place, words, place.light_hours, "light_hours")
 
 
@@ -226,19 +197,13 @@ def _needless_faults(place: Place, where: str, value: float, field: str) -> Iter
         yield Fault(where, value, accepted, field)
 
 
-def _date_faults(where: str, day: date, field: str) -> Iterator[Fault]:
-    if not EARLIEST <= day <= LATEST:
-        accepted = say("a day from {earliest} to {latest} is accepted", earliest=EARLIEST, latest=LATEST)
-        yield Fault(where, day.isoformat(), accepted, field)
-
-
 def _span_faults(where: str, spans: tuple[Span, ...], field: str) -> Iterator[Fault]:
     for span in spans:
         if span.end <= span.start:
             shown = say("{start} to {end}", start=span.start, end=span.end)
             yield Fault(where, shown, say("the end is the first day after, so it lies after the start"), field)
-        yield from _date_faults(where, span.start, field)
-        yield from _date_faults(where, span.end, field)
+        yield from date_faults(where, span.start, field)
+        yield from date_faults(where, span.end, field)
 
 
 # Two fields of a route that others look for in a fault (``is_at``): to be said.
@@ -256,12 +221,12 @@ def batch_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
     where = named(Batch, batch.name)
     if batch.kind not in handbook():
         yield Fault(field_of(where, say("kind")), batch.kind, _one_of_kinds(), "kind")
-    yield from _date_faults(field_of(where, say("start")), batch.start, "start")
+    yield from date_faults(field_of(where, say("start")), batch.start, "start")
     what = say("eggs set") if batch.origin.is_eggs else say("birds brought in")
-    yield from _whole(field_of(where, what), batch.number, 1, MOST_EGGS, "number")
+    yield from whole_faults(field_of(where, what), batch.number, 1, MOST_EGGS, "number")
     age, stored = field_of(where, say("age in days")), field_of(where, say("days the eggs were stored"))
-    yield from _whole(age, batch.age_days, 0, 1_000, "age_days")
-    yield from _whole(stored, batch.egg_age_days, 0, 60, "egg_age_days")
+    yield from whole_faults(age, batch.age_days, 0, 1_000, "age_days")
+    yield from whole_faults(stored, batch.egg_age_days, 0, 60, "egg_age_days")
     if batch.origin.is_eggs and batch.age_days:
         yield Fault(age, batch.age_days, say("eggs have no age as birds: 0 is accepted"), "age_days")
     if not batch.origin.is_eggs and batch.egg_age_days:
@@ -387,10 +352,10 @@ def _acceptance_faults(farm: Farm, acceptance: Acceptance) -> Iterator[Fault]:
     for batch_id in acceptance.batch_ids:
         if not batch_id.strip():
             yield Fault(batches, batch_id, say("the id of a batch is needed"), "batch_ids")
-    yield from _text_faults(where, acceptance.reason, "reason")
-    yield from _between(field_of(where, say("amount")), acceptance.amount, 0, MOST_AMOUNT, "amount")
-    yield from _whole(field_of(where, say("birds")), acceptance.birds, 0, MOST_BIRDS, "birds")
-    yield from _whole(field_of(where, say("days")), acceptance.days, 1, MOST_CLASH_DAYS, "days")
+    yield from text_faults(where, acceptance.reason, "reason")
+    yield from between_faults(field_of(where, say("amount")), acceptance.amount, 0, MOST_AMOUNT, "amount")
+    yield from whole_faults(field_of(where, say("birds")), acceptance.birds, 0, MOST_BIRDS, "birds")
+    yield from whole_faults(field_of(where, say("days")), acceptance.days, 1, MOST_CLASH_DAYS, "days")
 
 
 def _trial_faults(trial: Trial) -> Iterator[Fault]:

@@ -8,10 +8,11 @@ judged in ``check``.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import cache
 from typing import Any, Final, Generic, TypeVar, get_type_hints
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain_values import (
     BROKEN,
@@ -28,6 +29,7 @@ from quailsched.farm.plain_values import (
 )
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.versions import VERSION, is_version, values_before
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 R = TypeVar("R")
@@ -40,6 +42,9 @@ RECORD_TAGS: Final[Mapping[str, type[Record]]] = {
     "figure": FigureChoice,
     "acceptance": Acceptance,
     "trial": Trial,
+    "count": Count,
+    "chore mark": ChoreMark,
+    "own chore": OwnChore,
 }
 
 

@@ -8,10 +8,14 @@ from __future__ import annotations
 
 from bisect import bisect_left, insort
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, timedelta
 from enum import StrEnum
 from typing import Any, Final
+
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
+from quailsched.farm.parts import Part as Part
+from quailsched.quick import dataclass
 
 
 class Role(StrEnum):
@@ -38,18 +42,11 @@ class Origin(StrEnum):
     OWN_EGGS = "own eggs"
     SHIPPED_EGGS = "shipped eggs"  # rested before setting
     BOUGHT_BIRDS = "bought birds"  # chicks or older birds brought in
+    PARTED = "parted"  # birds of another batch, as a batch of their own
 
     @property
     def is_eggs(self) -> bool:
-        return self is not Origin.BOUGHT_BIRDS
-
-
-class Part(StrEnum):
-    """Which birds of a batch a stay holds."""
-
-    ALL = "all"
-    HENS = "hens"  # the laying group: the hens and the cocks kept with them
-    COCKS = "cocks"  # the surplus cocks
+        return self in (Origin.OWN_EGGS, Origin.SHIPPED_EGGS)
 
 
 class Leaving(StrEnum):
@@ -148,7 +145,11 @@ class Stay:
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """Eggs set together, or birds brought in together. ``number`` counts eggs set or birds that came."""
+    """Eggs set together, or birds brought in together. ``number`` counts eggs set or birds that came.
+
+    ``from_ids`` are the batches that it comes from: whose hens laid the eggs, or whose birds it was made of. They may
+    have gone since.
+    """
 
     id: str
     name: str
@@ -160,6 +161,7 @@ class Batch:
     age_days: int = 0  # age of bought birds on the day that they came
     egg_age_days: int = 0  # days that the oldest eggs were stored before setting
     note: str = ""
+    from_ids: tuple[str, ...] = ()
 
     def moved_to(self, start: date) -> Batch:
         return replace(self, start=start)
@@ -227,7 +229,7 @@ class Settings:
 
 
 _Key = Callable[[Any], tuple[Any, ...]]
-Record = Settings | Place | Person | Batch | FigureChoice | Acceptance | Trial
+Record = Settings | Place | Person | Batch | FigureChoice | Acceptance | Trial | Count | ChoreMark | OwnChore
 
 
 @dataclass(frozen=True, slots=True)
@@ -241,17 +243,22 @@ class Farm:
     choices: tuple[FigureChoice, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     trials: tuple[Trial, ...] = ()
+    counts: tuple[Count, ...] = ()
+    marks: tuple[ChoreMark, ...] = ()
+    own_chores: tuple[OwnChore, ...] = ()
     _by_id: dict[str, Record] = field(init=False, repr=False, compare=False)
+    _counts_of: dict[str, tuple[Count, ...]] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         put = object.__setattr__
         for name, key in _ORDER.items():
             put(self, name, tuple(sorted(getattr(self, name), key=key)))
         put(self, "_by_id", {record.id: record for record in self.records()})
+        put(self, "_counts_of", _by_batch(self.counts))
 
     def records(self) -> tuple[Record, ...]:
         plan: tuple[Record, ...] = (self.settings, *self.places, *self.people, *self.batches)
-        return (*plan, *self.choices, *self.acceptances, *self.trials)
+        return (*plan, *self.choices, *self.acceptances, *self.trials, *self.counts, *self.marks, *self.own_chores)
 
     def find(self, record_id: str) -> Record | None:
         return self._by_id.get(record_id)
@@ -266,10 +273,17 @@ class Farm:
         assert isinstance(record, Batch)
         return record
 
+    def counts_of(self, batch_id: str) -> tuple[Count, ...]:
+        """All counts of a batch and of birds that went over to it, corrected ones too, in order of days."""
+        return self._counts_of.get(batch_id, ())
+
     def batches_not_in(self, other: Farm) -> list[Batch]:
-        """Those that ``other`` lacks or has otherwise."""
+        """Those that ``other`` lacks, has otherwise, or of which it has other counts."""
         theirs = other._by_id.get
-        return [batch for batch in self.batches if theirs(batch.id) is not batch]
+        if self.counts is other.counts:
+            return [batch for batch in self.batches if theirs(batch.id) is not batch]
+        ours, counts = self._counts_of.get, other._counts_of.get
+        return [one for one in self.batches if theirs(one.id) is not one or ours(one.id) != counts(one.id)]
 
     def with_records(self, removed: set[str], put: tuple[Record, ...]) -> Farm:
         """The farm without the records of ``removed`` and with those of ``put`` (same id: replaced).
@@ -307,7 +321,17 @@ class Farm:
         for name in _ORDER:
             put(farm, name, tuple(lists[name]) if name in lists else getattr(self, name))
         put(farm, "_by_id", by_id)
+        put(farm, "_counts_of", _by_batch(farm.counts) if "counts" in lists else self._counts_of)
         return farm
+
+
+def _by_batch(counts: tuple[Count, ...]) -> dict[str, tuple[Count, ...]]:
+    """Each batch's own counts, and those of birds that joined it."""
+    found: dict[str, list[Count]] = {}
+    for count in counts:
+        for batch_id in {count.batch_id, count.to_batch_id} - {""}:
+            found.setdefault(batch_id, []).append(count)
+    return {batch_id: tuple(of_batch) for batch_id, of_batch in found.items()}
 
 
 _ORDER: Final[Mapping[str, _Key]] = {
@@ -317,6 +341,9 @@ _ORDER: Final[Mapping[str, _Key]] = {
     "choices": lambda choice: (choice.kind, choice.key, choice.id),
     "acceptances": lambda acceptance: (acceptance.kind, acceptance.place_id, acceptance.id),
     "trials": lambda trial: (trial.name, trial.id),
+    "counts": lambda count: (count.day, count.entered, count.id),
+    "marks": lambda mark: (mark.day, mark.key, mark.id),
+    "own_chores": lambda chore: (chore.first, chore.name, chore.id),
 }
 _LIST_OF: Final[Mapping[type, str]] = {
     Place: "places",
@@ -325,6 +352,9 @@ _LIST_OF: Final[Mapping[type, str]] = {
     FigureChoice: "choices",
     Acceptance: "acceptances",
     Trial: "trials",
+    Count: "counts",
+    ChoreMark: "marks",
+    OwnChore: "own_chores",
 }
 
 
@@ -341,4 +371,7 @@ def farm_of(records: list[Record]) -> Farm:
         choices=tuple(r for r in records if isinstance(r, FigureChoice)),
         acceptances=tuple(r for r in records if isinstance(r, Acceptance)),
         trials=tuple(r for r in records if isinstance(r, Trial)),
+        counts=tuple(r for r in records if isinstance(r, Count)),
+        marks=tuple(r for r in records if isinstance(r, ChoreMark)),
+        own_chores=tuple(r for r in records if isinstance(r, OwnChore)),
     )

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from quailsched.farm.facts import OwnChore
 from quailsched.farm.records import Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.words import marked, say
 
@@ -15,7 +16,7 @@ ROLE_WORDS: Final = (
     *(marked("setter"), marked("hatcher"), marked("cabinet")),
     *(marked("brooder"), marked("pen"), marked("grass pen")),
 )
-ORIGIN_WORDS: Final = (marked("own eggs"), marked("shipped eggs"), marked("bought birds"))
+ORIGIN_WORDS: Final = (marked("own eggs"), marked("shipped eggs"), marked("bought birds"), marked("parted"))
 PART_WORDS: Final = (marked("all"), marked("hens"), marked("cocks"))
 LEAVING_WORDS: Final = (marked("sold"), marked("processed"))
 RECORD_WORDS: Final = (
@@ -29,6 +30,7 @@ _NAMED: Final[Mapping[type[Record], str]] = {
     Batch: marked("batch {name}"),
     FigureChoice: marked("figure {name}"),
     Trial: marked("trial {name}"),
+    OwnChore: marked("chore {name}"),
 }
 
 

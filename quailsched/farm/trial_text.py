@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
 from functools import lru_cache
 
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import record_from_tagged, tagged
 from quailsched.farm.records import Record
+from quailsched.quick import dataclass
 from quailsched.words import say
 
 _WAS = "was"

@@ -10,15 +10,17 @@ from collections.abc import Mapping
 from dataclasses import MISSING, fields
 from typing import Final
 
-from quailsched.farm.records import Acceptance, Person, Place, Settings, Trial, TrialRecord
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
+from quailsched.farm.records import Acceptance, Batch, Person, Place, Settings, Trial, TrialRecord
 
-VERSION: Final = 2  # what is written
+VERSION: Final = 3  # what is written
 
-_RECORDS: Final[Mapping[type, int]] = {Acceptance: 2, Trial: 2, TrialRecord: 2}
+_RECORDS: Final[Mapping[type, int]] = {Acceptance: 2, Trial: 2, TrialRecord: 2, Count: 3, ChoreMark: 3, OwnChore: 3}
 _FIELDS: Final[Mapping[type, Mapping[str, int]]] = {
     Place: dict.fromkeys(("heat_sources", "feeder_cm", "drinker_cm", "light_hours", "work_hours", "work_from"), 2),
     Person: {"build_hours": 2},
     Settings: {"sure_pct": 2},
+    Batch: {"from_ids": 3},
 }
 
 

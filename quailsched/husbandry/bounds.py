@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 from math import isfinite
 
 from quailsched.husbandry.figure import Figure
+from quailsched.quick import dataclass
 from quailsched.words import say, value_text
 
 

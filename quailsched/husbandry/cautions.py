@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from quailsched.husbandry.handbook import sources
 from quailsched.husbandry.source import Source
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 

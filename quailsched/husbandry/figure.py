@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from enum import StrEnum
 from math import exp, inf
 
 from quailsched.husbandry.source import Confidence, Source, joined_text, weakest
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 OWN_TEXT = marked("this farm's own")

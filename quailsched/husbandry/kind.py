@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import floor
 
 from quailsched.husbandry.figure import Curve, Figure
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import StrEnum
 
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 _NO_DATE = "n.d."

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import isfinite
 from pathlib import Path
 
 from quailsched.husbandry.figure import Shape
 from quailsched.husbandry.source import Confidence, Source
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +42,8 @@ class Row:
     def basis(self) -> str:
         """How the value was come by. Without a reference it has to say so."""
         basis = self.fields["basis"]
-        accepted = [c.value for c in Confidence if c not in (Confidence.PUBLISHED, Confidence.OWN)]
-        if basis and basis not in accepted:
-            raise self.fault("basis", "nothing or one of " + ", ".join(accepted) + " is possible")
+        if basis and basis not in _BASES:
+            raise self.fault("basis", "nothing or one of " + ", ".join(_BASES) + " is possible")
         if not basis and not self.fields["references"]:
             raise self.fault("basis", "without a reference it has to say common practice or from memory")
         return basis
@@ -57,18 +56,22 @@ class Row:
         return tuple(known[key] for key in keys)
 
 
+_BASES = tuple(one.value for one in Confidence if one not in (Confidence.PUBLISHED, Confidence.OWN))
+
+
 def rows_of(path: Path, fields: str) -> Iterator[Row]:
     """The rows of a file with exactly these space-separated headings. Raises ValueError if it is broken."""
     try:
         with path.open(encoding="utf-8", newline="") as lines:
-            reader = csv.DictReader(lines, strict=True)
-            if list(reader.fieldnames or ()) != fields.split():
-                raise ValueError(f"{path.name}, row 1: the headings must be {', '.join(fields.split())}.")
+            reader, names = csv.reader(lines, strict=True), fields.split()
+            if next(reader, None) != names:
+                raise ValueError(f"{path.name}, row 1: the headings must be {', '.join(names)}.")
             for values in reader:
-                if None in values or None in values.values():
-                    count = len(fields.split())
-                    raise ValueError(f"{path.name}, row {reader.line_num}: {count} fields are needed.")
-                yield Row(path.name, reader.line_num, values)
+                if not values:  # a line with nothing in it
+                    continue
+                if len(values) != len(names):
+                    raise ValueError(f"{path.name}, row {reader.line_num}: {len(names)} fields are needed.")
+                yield Row(path.name, reader.line_num, dict(zip(names, values, strict=True)))
     except (UnicodeDecodeError, csv.Error) as error:
         raise ValueError(f"{path.name}: not a readable csv file in UTF-8 ({error}).") from error
 

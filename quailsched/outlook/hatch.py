@@ -9,11 +9,11 @@ low and high are taken as the rates that 1 hatch in 20 falls short of and 1 in 2
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 from math import exp, lgamma
 
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 
 _Z_95 = 1.6448536269514722  # 95th percentile of the normal distribution
 _LEAST_SPREAD = 0.02  # of the rate, where sources print no range

@@ -52,7 +52,8 @@ def chance_of_clash(season: Season, clash: Clash, today: date) -> float | None:
 
 
 def _is_to_hatch(season: Season, batch: Batch, today: date) -> bool:
-    return batch.origin.is_eggs and batch.start + timedelta(days=season.days(batch).hatch) > today
+    is_known = season.lived(batch).hatched is not None
+    return batch.origin.is_eggs and not is_known and batch.start + timedelta(days=season.days(batch).hatch) > today
 
 
 def _each(season: Season, clash: Clash, share: Share) -> float:
@@ -74,11 +75,15 @@ def _odds(season: Season, clash: Clash, shares: Sequence[Share]) -> _Odds:
     """What the birds of a batch may need, all of its ``shares`` together; the most at the end."""
     batch = shares[0].presence.batch
     kind = season.kind(batch)
-    expected = hatched(kind, batch)
+    lived = season.lived(batch)
+    expected = hatched(kind, batch, lived)
+    eggs = batch.number
+    if lived.taken:  # so many as would give the expected chicks: of those left, more hatch than of those set
+        eggs = min(eggs - lived.eggs_taken, whole(expected * 100 / kind.value("hatch_of_set_pct")))
     alive = [(share.run.birds / expected if expected else 0.0, _each(season, clash, share)) for share in shares]
     return [
         (sum(whole(chicks * share) * each for share, each in alive), chance)
-        for chicks, chance in enumerate(hatch_odds(kind, batch.number).chances)
+        for chicks, chance in enumerate(hatch_odds(kind, eggs).chances)
     ]
 
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import count
 from math import exp, lgamma, log
 
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
+from quailsched.quick import dataclass
 
 MOST_EGGS_TRIED = 3_000
 

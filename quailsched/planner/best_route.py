@@ -7,11 +7,11 @@ of its places take. Pure search: what makes a ceiling is for ``next_set`` to say
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from quailsched.farm.records import Stay
 from quailsched.planner.landscape import Fit, Limit
 from quailsched.planner.routes import Choices, Route, goes_with
+from quailsched.quick import dataclass
 
 FitOf = Callable[[int, Stay], Fit]  # what a stay, the number of which it is told, finds in its place
 

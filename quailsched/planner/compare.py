@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from quailsched.edits.merging import Overridden
@@ -12,6 +11,7 @@ from quailsched.farm.faults import Fault
 from quailsched.farm.records import Batch, Farm, Record
 from quailsched.planner.checker import has_grown, is_same, new_ones
 from quailsched.planner.totals import Totals, totals_of
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import accumulate, pairwise
@@ -21,6 +21,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import as_eggs
 from quailsched.planner.room import NO_LIMIT, Left, empty, left_in
 from quailsched.planner.routes import Choices
+from quailsched.quick import dataclass
 from quailsched.season.birds import head_of, share_on, whole
 from quailsched.season.season import Season
 

@@ -8,10 +8,10 @@ place 2, a split 4 (two batches to look after), a day less of cleaning 3, a day 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from quailsched.edits.change import Change
 from quailsched.farm.records import Batch, Farm, Part
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 _WHO = {Part.HENS: marked("the laying group of {batch}"), Part.COCKS: marked("the surplus cocks of {batch}")}

@@ -10,17 +10,17 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
-from quailsched.farm.check import LATEST
 from quailsched.farm.kinds import kind_in
+from quailsched.farm.range import LATEST
 from quailsched.farm.records import Batch, Farm, Origin, Stay
 from quailsched.outlook.hatch import as_eggs, hatch_odds
 from quailsched.planner.best_route import Ceiling, Found, best_route
 from quailsched.planner.checker import new_ones
 from quailsched.planner.landscape import Landscape, Limit
 from quailsched.planner.routes import Choices, Route, choices_of, first_route, keeps_hens
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked, checked, clashes_around, clashes_of_farm
 from quailsched.season.season import Season

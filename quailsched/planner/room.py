@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 
 from quailsched.farm.records import Batch, Place, Role
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 from quailsched.season.occupancy import Slice
 from quailsched.season.rules.fittings import at_heat_off, at_steps, heat_off_of
 from quailsched.season.season import Season

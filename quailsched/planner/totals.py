@@ -6,10 +6,10 @@ Promises and money are not here: no record holds them.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date, timedelta
 
-from quailsched.farm.records import Batch, Leaving, Part
+from quailsched.farm.records import Batch, Leaving, Origin, Part
+from quailsched.quick import dataclass
 from quailsched.season.birds import whole
 from quailsched.season.footprint import Leg
 from quailsched.season.season import Season
@@ -39,7 +39,7 @@ def totals_of(season: Season, since: date) -> Totals:
     return Totals(
         since=since,
         hatched=sum(_hatched(season, batch, since) for batch in season.farm.batches if batch.origin.is_eggs),
-        brought_in=sum(b.number for b in season.farm.batches if not b.origin.is_eggs and b.start >= since),
+        brought_in=sum(b.number for b in season.farm.batches if b.origin is Origin.BOUGHT_BIRDS and b.start >= since),
         sold=_left(season, since, Leaving.SOLD),
         processed=_left(season, since, Leaving.PROCESSED),
         first_eggs={batch_id: day for batch_id, day in firsts.items() if day >= since},

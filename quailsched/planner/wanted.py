@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
@@ -11,6 +10,7 @@ from quailsched.farm.records import Farm, Role
 from quailsched.outlook.reaching import Aim, Wanted, chance_of, fewest_eggs, ready_age
 from quailsched.planner.next_set import NextSet, next_sets_of
 from quailsched.planner.routes import choices_of, keeps_hens
+from quailsched.quick import dataclass
 from quailsched.season.clashes import Checked
 
 MOST_DAYS = 366  # further ahead is another season

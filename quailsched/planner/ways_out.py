@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date
 from itertools import combinations, permutations
 from math import inf
@@ -15,6 +15,7 @@ from quailsched.farm.records import Batch, Farm
 from quailsched.planner.checker import eases, laid_to, new_ones, solves
 from quailsched.planner.move import Move
 from quailsched.planner.moves import moves
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season

@@ -7,6 +7,8 @@ from dataclasses import fields
 from datetime import date
 
 from quailsched.edits.merging import Overridden
+from quailsched.farm.fact_words import count_words
+from quailsched.farm.facts import ChoreMark, Count
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Record, Settings, Stay
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.husbandry.handbook import labels
@@ -101,7 +103,9 @@ def _name(record: Record) -> str:
         return say("Accepted clash “{reason}”", reason=record.reason)
     if isinstance(record, Settings):
         return say("Farm")
-    return record.name
+    if isinstance(record, Count):
+        return count_words(record)
+    return say("Chore mark") if isinstance(record, ChoreMark) else record.name
 
 
 def _changed_fields(before: Record, after: Record) -> list[str]:

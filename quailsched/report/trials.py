@@ -6,7 +6,6 @@ Promises and money are left out: the program keeps neither yet, and ``LEFT_OUT``
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
@@ -16,6 +15,7 @@ from quailsched.farm.records import Batch, Farm, Trial
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.planner.compare import Comparison
 from quailsched.planner.totals import Totals
+from quailsched.quick import dataclass
 from quailsched.report.clashes import clash_json, title_of
 from quailsched.report.trial_words import change_lines, overridden_text
 from quailsched.season.clash import Clash

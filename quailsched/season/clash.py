@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
 
 from quailsched.farm.records import Place
+from quailsched.quick import dataclass
 from quailsched.season.occupancy import Slice, room_of
 
 

@@ -6,13 +6,14 @@ Day 0 is the day of setting, so "day 15" begins 15 x 24 h after the eggs went in
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 from itertools import groupby
 
 from quailsched.farm.records import Batch, Part, Stay
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
+from quailsched.season.lived import NOTHING, Lived
 from quailsched.words import marked
 
 
@@ -58,7 +59,7 @@ class Days:
 
 
 @lru_cache(maxsize=4096)
-def _days(kind: Kind, hatch: int) -> Days:
+def _days(kind: Kind, hatch: int, feathered: int | None) -> Days:
     hold = kind.figures["hatcher_hold_days"]
     longest_hold = hold.high if hold.high is not None else hold.value
     return Days(
@@ -66,7 +67,7 @@ def _days(kind: Kind, hatch: int) -> Days:
         lockdown=kind.days("lockdown_day"),
         dry=hatch + kind.days("hatcher_hold_days"),
         too_long_in_hatcher=hatch + max(int(longest_hold), kind.days("hatcher_hold_days")) + 1,
-        feathered=hatch + kind.days("feathered_day"),
+        feathered=hatch + kind.days("feathered_day") if feathered is None else feathered,
         heat_off=hatch + kind.days("heat_off_day"),
         hardened=hatch + kind.days("hardened_day"),
         sex=hatch + kind.days("sex_day"),
@@ -77,9 +78,10 @@ def _days(kind: Kind, hatch: int) -> Days:
     )
 
 
-def days_of(kind: Kind, batch: Batch) -> Days:
-    """The days of ``batch``, figures of ``kind``."""
-    return _days(kind, kind.days("incubation_days") if batch.origin.is_eggs else -batch.age_days)
+def days_of(kind: Kind, batch: Batch, lived: Lived = NOTHING) -> Days:
+    """The days of ``batch``: figures of ``kind``, but for what is known to have been otherwise."""
+    hatch = kind.days("incubation_days") if batch.origin.is_eggs else -batch.age_days
+    return _days(kind, hatch if lived.hatch is None else lived.hatch, lived.feathered)
 
 
 def end_of(stay: Stay, days: Days) -> int:

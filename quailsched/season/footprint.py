@@ -6,7 +6,7 @@ Compiled once for a batch's contents and kept, so that moving the batch costs no
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 from itertools import groupby
@@ -14,8 +14,10 @@ from typing import NamedTuple
 
 from quailsched.farm.records import Batch, Role, Stay
 from quailsched.husbandry.kind import Kind
+from quailsched.quick import dataclass
 from quailsched.season.birds import birds_through
 from quailsched.season.days import Days, days_of, end_of
+from quailsched.season.lived import NOTHING, Lived
 
 _ANY_DAY = date(2000, 1, 1)
 
@@ -79,12 +81,13 @@ def _each_cm2(kind: Kind, age_days: int) -> int:
     return math.ceil(kind.at("floor_cm2", age_days))
 
 
-def _runs(kind: Kind, batch: Batch, stay: Stay, days: Days, egg_place: bool) -> tuple[Run, ...]:
+def _runs(kind: Kind, batch: Batch, stay: Stay, days: Days, egg_place: bool, lived: Lived) -> tuple[Run, ...]:
     end = end_of(stay, days)
-    birds = birds_through(kind, batch, stay.from_day, end, stay.part)
+    birds = birds_through(kind, batch, stay.from_day, end, stay.part, lived)
     loads = []
     for day, there in zip(range(stay.from_day, end), birds, strict=True):
-        eggs = batch.number if batch.origin.is_eggs and (egg_place or day < days.hatch) else 0
+        left = batch.number - sum(n for at, n in lived.taken if at <= day) if lived.taken else batch.number
+        eggs = max(left, 0) if batch.origin.is_eggs and (egg_place or day < days.hatch) else 0
         each = 0 if egg_place or day < days.hatch else _each_cm2(kind, day - days.hatch)
         loads.append((eggs, there, each))
     runs, day = [], stay.from_day
@@ -95,19 +98,19 @@ def _runs(kind: Kind, batch: Batch, stay: Stay, days: Days, egg_place: bool) -> 
 
 
 @lru_cache(maxsize=4096)
-def _footprint(kind: Kind, plain: Batch, roles: tuple[Role, ...]) -> Footprint:
-    days = days_of(kind, plain)
+def _footprint(kind: Kind, plain: Batch, roles: tuple[Role, ...], lived: Lived) -> Footprint:
+    days = days_of(kind, plain, lived)
     legs = []
     for index, stay in enumerate(plain.stays):
-        runs = _runs(kind, plain, stay, days, roles[index].holds_eggs)
+        runs = _runs(kind, plain, stay, days, roles[index].holds_eggs, lived)
         loads = [Load(run.eggs, run.birds, run.floor_cm2) for run in runs]
         most, least = Load(*map(max, zip(*loads, strict=True))), Load(*map(min, zip(*loads, strict=True)))
         legs.append(Leg(stay, index, stay.from_day, end_of(stay, days), runs, most, least))
     return Footprint(days, tuple(legs))
 
 
-def footprint_of(kind: Kind, batch: Batch, roles: tuple[Role, ...]) -> Footprint:
+def footprint_of(kind: Kind, batch: Batch, roles: tuple[Role, ...], lived: Lived = NOTHING) -> Footprint:
     """The footprint of ``batch``; ``roles`` are those of the places of its stays, in their order."""
     # What does not change the footprint is blanked, so that a moved or renamed batch hits the cache.
-    plain = replace(batch, id="", name="", note="", start=_ANY_DAY, egg_age_days=0)
-    return _footprint(kind, plain, roles)
+    plain = replace(batch, id="", name="", note="", start=_ANY_DAY, egg_age_days=0, from_ids=())
+    return _footprint(kind, plain, roles, lived)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import takewhile
 from operator import attrgetter
 
 from quailsched.farm.records import Part, Place
+from quailsched.quick import dataclass
 from quailsched.season.occupancy import Emptying, Presence, Spell, emptyings_of, room_of
 from quailsched.season.rules.notready import closures
 from quailsched.season.season import Season

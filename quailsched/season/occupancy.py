@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import pairwise, zip_longest
@@ -15,6 +14,7 @@ from operator import attrgetter
 from typing import NamedTuple
 
 from quailsched.farm.records import Batch, Part, Place
+from quailsched.quick import dataclass
 from quailsched.season.footprint import Leg, Load, Run
 
 

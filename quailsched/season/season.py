@@ -15,6 +15,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.days import Days, Stage, days_of, stage_on, stages_through
 from quailsched.season.footprint import Footprint, footprint_of
+from quailsched.season.lived import Lived, lived_of
 from quailsched.season.occupancy import Emptying, Presence, Slice, Spell, emptyings_of, spells_after, spells_of
 
 
@@ -30,22 +31,27 @@ class Season:
 
     @cached_property
     def _days(self) -> dict[str, Days]:
-        return {batch.id: days_of(self.kind(batch), batch) for batch in self.farm.batches}
+        return {batch.id: days_of(self.kind(batch), batch, self.lived(batch)) for batch in self.farm.batches}
 
     def kind(self, batch: Batch) -> Kind:
         """The kind of a batch as this farm keeps it; the batch need not be of the farm (a batch being thought of)."""
         return self._kinds.get(batch.kind) or kind_in(self.farm, batch.kind)
 
+    def lived(self, batch: Batch) -> Lived:
+        """What is known of a batch by its counts."""
+        return lived_of(batch, self.farm.counts_of(batch.id))
+
     def days(self, batch: Batch) -> Days:
         known = self.farm.find(batch.id) is batch
-        return self._days[batch.id] if known else days_of(self.kind(batch), batch)
+        return self._days[batch.id] if known else days_of(self.kind(batch), batch, self.lived(batch))
 
     @cached_property
     def _footprints(self) -> dict[str, Footprint]:
         return {batch.id: self._new_footprint(batch) for batch in self.farm.batches}
 
     def _new_footprint(self, batch: Batch) -> Footprint:
-        return footprint_of(self.kind(batch), batch, tuple(self.farm.place(s.place_id).role for s in batch.stays))
+        roles = tuple(self.farm.place(s.place_id).role for s in batch.stays)
+        return footprint_of(self.kind(batch), batch, roles, self.lived(batch))
 
     def footprint(self, batch: Batch) -> Footprint:
         known = self.farm.find(batch.id) is batch
@@ -142,7 +148,7 @@ class Season:
         return at_home[bisect_right(days, day) - 1][needs_grown_up]
 
     def birds(self, batch: Batch, day: date, part: Part = Part.ALL) -> int:
-        return birds_on(self.kind(batch), batch, (day - batch.start).days, part)
+        return birds_on(self.kind(batch), batch, (day - batch.start).days, part, self.lived(batch))
 
     def stage(self, presence: Presence, day: date) -> Stage:
         number = (day - presence.batch.start).days

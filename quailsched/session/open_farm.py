@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import replace
 from datetime import UTC, datetime
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from quailsched.edits.change import Change, apply
-from quailsched.edits.merging import Overridden
-from quailsched.edits.trials import Fitted, change_in_trial, fitted, trial_in
-from quailsched.farm.faults import Fault
 from quailsched.farm.records import Farm, Trial
+from quailsched.quick import dataclass
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
 from quailsched.store.farm_file import FarmFile
-from quailsched.store.journal import Entry
 from quailsched.words import say
+
+if TYPE_CHECKING:
+    from quailsched.edits.change import Change
+    from quailsched.edits.merging import Overridden
+    from quailsched.edits.trials import Fitted
+    from quailsched.farm.faults import Fault
+    from quailsched.store.journal import Entry as Entry
 
 
 def utc_now() -> datetime:
@@ -25,7 +29,7 @@ def utc_now() -> datetime:
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """What has changed: the ids of the records, how ("apply", "undo", "redo", "look"), and the label of the step.
+    """What has changed: the ids of the records, how ("apply", "undo", "redo", "go", "look"), and the label of the step.
 
     "look": nothing has changed, but ``farm`` is now that of another trial, or the plan.
     """
@@ -61,7 +65,7 @@ class OpenFarm:
     @property
     def trial(self) -> Trial | None:
         """The trial that is looked at; None for the plan."""
-        return None if self.trial_id is None else trial_in(self.plan, self.trial_id)
+        return None if self.trial_id is None else self._trial_in_plan(self.trial_id)
 
     @property
     def misfits(self) -> tuple[Fault, ...]:
@@ -75,7 +79,16 @@ class OpenFarm:
 
     @cached_property
     def _fitted(self) -> Fitted | None:
-        return None if self.trial_id is None else fitted(self.plan, self.trial_id)
+        if self.trial_id is None:
+            return None
+        from quailsched.edits.trials import fitted
+
+        return fitted(self.plan, self.trial_id)
+
+    def _trial_in_plan(self, trial_id: str) -> Trial:
+        from quailsched.edits.trials import trial_in
+
+        return trial_in(self.plan, trial_id)
 
     @property
     def season(self) -> Season:
@@ -105,9 +118,8 @@ class OpenFarm:
         """Look at a trial from now on, or at the plan (None). Raises KeyError for an unknown trial."""
         if trial_id == self.trial_id:
             return
-        label = (
-            say("the plan") if trial_id is None else say("the trial “{name}”", name=trial_in(self.plan, trial_id).name)
-        )
+        name = "" if trial_id is None else self._trial_in_plan(trial_id).name
+        label = say("the plan") if trial_id is None else say("the trial “{name}”", name=name)
         self.trial_id = trial_id
         self._forget("_fitted")
         self._call(Notice(frozenset(), "look", label))
@@ -117,6 +129,8 @@ class OpenFarm:
         if change.is_empty():
             return
         if self.trial_id is not None:
+            from quailsched.edits.trials import change_in_trial
+
             change = change_in_trial(self.plan, self.trial_id, change)
         self.apply_to_plan(change)
 
@@ -124,6 +138,8 @@ class OpenFarm:
         """Write ``change`` of the plan, or of its trials, whatever is looked at. Raises StoreError as ``apply``."""
         if change.is_empty():
             return
+        from quailsched.edits.change import apply
+
         self.file.save(change, apply(self.plan, change), self._clock())
         self._tell(change, "apply")
 
@@ -137,6 +153,17 @@ class OpenFarm:
         """Do the step that was taken back last again. Raises StoreError if there is none."""
         change = self.file.redo()
         self._tell(change, "redo")
+        return change
+
+    def go_to(self, step: int) -> Change:
+        """Take back, or do again, so many steps that ``step`` of the history is the last (0: as at its beginning).
+
+        Raises StoreError if it cannot be written, ValueError for a step that there is not.
+        """
+        entries = self.file.history()
+        change = self.file.go_to(step)
+        label = entries[step - 1].label if step else say("the beginning of the history")
+        self._tell(replace(change, label=label), "go")
         return change
 
     @property

@@ -8,14 +8,15 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any, Final
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import plain_of, read_record
 from quailsched.farm.plain_values import MISSING, fault_at, shown
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Settings, Trial, farm_of
 from quailsched.farm.versions import VERSION, came_with, is_version
+from quailsched.quick import dataclass
 from quailsched.store.json_text import plain_from_text
 from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.sections import ReadRecord, identity_faults, meaning_faults, read_all, read_one
@@ -29,6 +30,9 @@ SECTIONS: Final[Mapping[str, type]] = {
     "figures": FigureChoice,
     "accepted": Acceptance,
     "trials": Trial,
+    "counts": Count,
+    "marks": ChoreMark,
+    "own_chores": OwnChore,
     "published": Published,
 }
 _TOP: Final = ("format", "version", "farm", *SECTIONS)
@@ -55,6 +59,9 @@ def export_document(farm: Farm, published: Iterable[PublishedEntry] = ()) -> str
         "figures": [plain_of(choice) for choice in farm.choices],
         "accepted": [plain_of(acceptance) for acceptance in farm.acceptances],
         "trials": [plain_of(trial) for trial in farm.trials],
+        "counts": [plain_of(count) for count in farm.counts],
+        "marks": [plain_of(mark) for mark in farm.marks],
+        "own_chores": [plain_of(chore) for chore in farm.own_chores],
         "published": [plain_of(entry) for entry in entries],
     }
     return json.dumps(document, ensure_ascii=False, indent=2) + "\n"
@@ -80,7 +87,7 @@ def read_whole(text: str) -> Document:
             read += read_all(cls, section, plain.get(section, ()), faults, version)
     published = _published(plain.get("published", ()), faults, version)
     faults += identity_faults(read)
-    faults += meaning_faults(read, are_places_known="places" in plain)
+    faults += meaning_faults(read, unusable=[cls for section, cls in SECTIONS.items() if section not in plain])
     if faults:
         raise FarmError(faults)
     return Document(farm_of([one.record for one in read]), published)

@@ -11,16 +11,15 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Self
 
-from quailsched.edits.change import Change, Touch, apply
 from quailsched.farm.records import Farm
 from quailsched.store.errors import StoreError, told_as_store_error
-from quailsched.store.journal import Entry, Step, joined
-from quailsched.store.new_files import give_name, passing_name, settle_folder
-from quailsched.store.published import Published, PublishedEntry, published_of
 from quailsched.store.reading import Contents, contents_of, published_in
 from quailsched.words import say
 
 if TYPE_CHECKING:
+    from quailsched.edits.change import Change, Touch
+    from quailsched.store.journal import Entry
+    from quailsched.store.published import Published, PublishedEntry
     from quailsched.store.writing import Transaction, Writer
 
 
@@ -35,6 +34,8 @@ class FarmFile:
     @classmethod
     def create(cls, path: Path, farm: Farm, published: Iterable[PublishedEntry] = ()) -> Self:
         """A new file that holds ``farm``. Raises StoreError, and leaves nothing, if it cannot be made."""
+        from quailsched.store.published import published_of
+
         path = Path(path)
         entries = [published_of(entry) for entry in published]
         with told_as_store_error(path, say("cannot be made")):
@@ -67,6 +68,8 @@ class FarmFile:
 
     def history(self) -> list[Entry]:
         """Every step, oldest first, those that are undone at the end."""
+        from quailsched.store.journal import Entry
+
         cursor = self._contents.cursor
         return [Entry(step.label, step.at, step.number > cursor) for step in self._contents.steps]
 
@@ -98,12 +101,35 @@ class FarmFile:
         cursor = self._contents.cursor
         return self._replay(lambda transaction: transaction.change_of(cursor + 1), cursor + 1)
 
+    def go_to(self, step: int) -> Change:
+        """Takes back or does again all steps between, so that ``step`` is the last that is not undone (0: none is).
+
+        One transaction: all of it or nothing. Returns what has changed, without a label. Raises StoreError if it
+        cannot be written, ValueError for a step that the history does not have.
+        """
+        from quailsched.edits.change import Change
+
+        cursor = self._contents.cursor
+        if not 0 <= step <= len(self._contents.steps):
+            raise ValueError(f"there are steps 0 to {len(self._contents.steps)}, not {step}")
+
+        def all_between(transaction: Transaction) -> Change:
+            if step < cursor:
+                changes = [transaction.change_of(number).inverse() for number in range(cursor, step, -1)]
+            else:
+                changes = [transaction.change_of(number) for number in range(cursor + 1, step + 1)]
+            return Change("", _net(touch for change in changes for touch in change.touches))
+
+        return Change("", ()) if step == cursor else self._replay(all_between, step)
+
     def published(self) -> dict[str, Published]:
         """The calendar entries that were given out, by UID."""
         return published_in(self.path)
 
     def save_published(self, entries: Iterable[PublishedEntry]) -> None:
         """Makes ``entries`` what was given out; only those that differ are written."""
+        from quailsched.store.published import published_of
+
         wanted = {entry.uid: published_of(entry) for entry in entries}
         present = self.published()
         gone = present.keys() - wanted.keys()
@@ -119,6 +145,9 @@ class FarmFile:
     def _saved(
         self, transaction: Transaction, change: Change, touches: tuple[Touch, ...], farm: Farm, at: datetime
     ) -> Contents:
+        from quailsched.edits.change import Change
+        from quailsched.store.journal import Step, joined
+
         transaction.touch(touches)
         steps, cursor = self._contents.steps[: self._contents.cursor], self._contents.cursor
         whole = Change(change.label, touches, change.merge_key)
@@ -135,6 +164,8 @@ class FarmFile:
         return Contents(farm, steps, len(steps), self._contents.stamp)
 
     def _replay(self, change_in: Callable[[Transaction], Change], cursor: int) -> Change:
+        from quailsched.edits.change import apply
+
         done: list[Change] = []
 
         def replay(transaction: Transaction) -> Contents:
@@ -159,6 +190,17 @@ class FarmFile:
         self._contents = Contents(after.farm, after.steps, after.cursor, stamp)
 
 
+def _net(touches: Iterable[Touch]) -> tuple[Touch, ...]:
+    """What many touches come to: each record as it was before the first and is after the last of its own."""
+    from quailsched.edits.change import Touch
+
+    merged: dict[str, Touch] = {}
+    for touch in touches:
+        first = merged.get(touch.record_id, touch)
+        merged[touch.record_id] = Touch(first.before, touch.after)
+    return tuple(touch for touch in merged.values() if touch.before != touch.after)
+
+
 def _check_fits(change: Change, before: Farm, after: Farm) -> None:
     for touch in change.touches:
         if before.find(touch.record_id) != touch.before or after.find(touch.record_id) != touch.after:
@@ -167,6 +209,7 @@ def _check_fits(change: Change, before: Farm, after: Farm) -> None:
 
 def _make(path: Path, farm: Farm, published: list[Published]) -> None:
     """Writes a whole file beside ``path`` and only then gives it its name."""
+    from quailsched.store.new_files import give_name, passing_name, settle_folder
     from quailsched.store.writing import write_new
 
     beside = passing_name(path)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
 from quailsched.edits.change import Change, Touch
 from quailsched.farm.plain import record_from_tagged, tagged
 from quailsched.farm.records import Record
+from quailsched.quick import dataclass
 
 MERGES_WITHIN = timedelta(seconds=1)
 

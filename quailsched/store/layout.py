@@ -6,12 +6,13 @@ Read by ``reading`` (standard library) and ``writing`` (SQLModel), so that both 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any, Final
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.plain import plain_of
 from quailsched.farm.records import Acceptance, Batch, FigureChoice, Person, Place, Record, Settings, Trial
 from quailsched.farm.versions import VERSION
+from quailsched.quick import dataclass
 
 APPLICATION_ID: Final = 0x5155414C  # "QUAL", at byte 68 of the file
 SCHEMA_VERSION: Final = VERSION  # at byte 60 of the file
@@ -58,7 +59,14 @@ RECORD_TABLES: Final = (
     RecordTable(Settings, "farm", (ListTable("night_lows_c", "night_low", "farm_id", ("low_c",)),)),
     RecordTable(Place, "place", (ListTable("shut", "span", "shut_place_id", _SPAN, is_record=True),)),
     RecordTable(Person, "person", (ListTable("away", "span", "away_person_id", _SPAN, is_record=True),)),
-    RecordTable(Batch, "batch", (ListTable("stays", "stay", "batch_id", _STAY, is_record=True),)),
+    RecordTable(
+        Batch,
+        "batch",
+        (
+            ListTable("stays", "stay", "batch_id", _STAY, is_record=True),
+            ListTable("from_ids", "batch_from", "batch_id", ("from_id",)),
+        ),
+    ),
     RecordTable(
         FigureChoice,
         "figure_choice",
@@ -70,6 +78,9 @@ RECORD_TABLES: Final = (
         "trial",
         (ListTable("records", "trial_record", "trial_id", ("record_id", "content"), is_record=True),),
     ),
+    RecordTable(Count, "count"),
+    RecordTable(ChoreMark, "chore_mark"),
+    RecordTable(OwnChore, "own_chore"),
 )
 
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Protocol
+
+from quailsched.quick import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,20 +9,22 @@ import sqlite3
 from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.plain import hints_of, read_record
 from quailsched.farm.records import Farm, Record, Settings, farm_of
 from quailsched.farm.versions import came_with, values_before
+from quailsched.quick import dataclass
 from quailsched.store.errors import StoreError, told_as_store_error
-from quailsched.store.journal import Step
 from quailsched.store.layout import APPLICATION_ID, RECORD_TABLES, SCHEMA_VERSION, ListTable, RecordTable, Row
-from quailsched.store.published import Published
 from quailsched.words import marked, say
+
+if TYPE_CHECKING:
+    from quailsched.store.journal import Step
+    from quailsched.store.published import Published
 
 WAIT_SECONDS = 2.0  # for another program that is writing
 MAGIC = b"SQLite format 3\0"
@@ -63,6 +65,8 @@ def contents_of(path: Path) -> Contents:
 
 def published_in(path: Path) -> dict[str, Published]:
     """The calendar entries that were given out, by UID."""
+    from quailsched.store.published import Published
+
     check_header(path)
     with reading(path) as db:
         rows = db.execute("SELECT uid, content, sequence, revised FROM published ORDER BY uid")
@@ -165,12 +169,18 @@ def _check_whole(path: Path, db: sqlite3.Connection) -> None:
 def _contents(path: Path, db: sqlite3.Connection) -> Contents:
     farm = _farm(path, db)
     rows = db.execute("SELECT number, label, at, merge_key FROM journal ORDER BY number")
-    steps = tuple(Step(number, label, datetime.fromisoformat(at), key) for number, label, at, key in rows)
+    steps = tuple(_step(*row) for row in rows)
     state = db.execute("SELECT cursor, stamp FROM file_state").fetchone()
     numbers = [step.number for step in steps]
     if state is None or not 0 <= state[0] <= len(steps) or numbers != list(range(1, len(steps) + 1)):
         raise StoreError(_damaged(path, say("its history has a gap")))
     return Contents(farm, steps, cursor=state[0], stamp=state[1])
+
+
+def _step(number: int, label: str, at: str, merge_key: str) -> Step:
+    from quailsched.store.journal import Step
+
+    return Step(number, label, datetime.fromisoformat(at), merge_key)
 
 
 def _farm(path: Path, db: sqlite3.Connection) -> Farm:
@@ -194,8 +204,9 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
 
 def _plain_records(db: sqlite3.Connection, layout: RecordTable, version: int) -> Iterator[Row]:
     hints = hints_of(layout.record)
-    lists = {part.field: _items(db, part) for part in layout.lists}
-    own = [name for name in hints if name not in lists and name not in values_before(layout.record, version)]
+    later = values_before(layout.record, version)
+    lists = {part.field: _items(db, part) for part in layout.lists if part.field not in later}
+    own = [name for name in hints if name not in lists and name not in later]
     flags = [name for name in own if hints[name] is bool]
     for values in db.execute(f'SELECT {_columns(own)} FROM "{layout.table}" AS t'):
         plain: Row = dict(zip(own, values, strict=True))

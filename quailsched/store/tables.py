@@ -116,6 +116,15 @@ class StayRow(Table, table=True):
     leaving: str | None
 
 
+class BatchFromRow(Table, table=True):
+    """A batch that another comes from. It may have gone, so nothing refers to it."""
+
+    __tablename__ = "batch_from"
+    batch_id: str = Field(primary_key=True, foreign_key="batch.id", ondelete="CASCADE")
+    position: int = Field(primary_key=True)
+    from_id: str
+
+
 class FigureChoiceRow(Table, table=True):
     __tablename__ = "figure_choice"
     id: str = Field(primary_key=True)
@@ -168,6 +177,60 @@ class TrialRecordRow(Table, table=True):
     position: int = Field(primary_key=True)
     record_id: str
     content: str
+
+
+class CountRow(Table, table=True):
+    """A fact. What it is of may have gone, so nothing refers to it; ``farm.check`` looks after that."""
+
+    __tablename__ = "count"
+    id: str = Field(primary_key=True)
+    sort: str
+    day: str
+    entered: str
+    number: int
+    batch_id: str
+    place_id: str
+    part: str
+    hens: int
+    cocks: int
+    grams: int
+    dressed_g: int
+    hours: float
+    hour: int | None
+    cause: str | None
+    person_id: str
+    to_batch_id: str
+    words: str
+    file_name: str
+    corrects: str
+    is_taken_back: bool
+    plan_day: str | None
+    plan_number: int | None
+
+
+class ChoreMarkRow(Table, table=True):
+    """What was said about one chore: done, left out, put off, given to somebody."""
+
+    __tablename__ = "chore_mark"
+    id: str = Field(primary_key=True)
+    key: str
+    day: str
+    done_on: str | None
+    left_out: str
+    moved_to: str | None
+    person_id: str
+
+
+class OwnChoreRow(Table, table=True):
+    __tablename__ = "own_chore"
+    id: str = Field(primary_key=True)
+    name: str
+    first: str
+    repeat: str
+    words: str
+    place_id: str
+    batch_id: str
+    person_id: str
 
 
 class JournalRow(Table, table=True):

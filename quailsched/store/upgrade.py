@@ -38,8 +38,12 @@ def upgrade(connection: Connection, path: Path, version: int) -> None:
             names = [layout.table, *(part.table for part in layout.lists)]
             Table.metadata.create_all(connection, tables=[Table.metadata.tables[name] for name in names])
             continue
+        lists = {part.field: part.table for part in layout.lists}
         for field, value in values_before(layout.record, version).items():
-            _add_column(connection, layout.table, field, value)
+            if field in lists:
+                Table.metadata.create_all(connection, tables=[Table.metadata.tables[lists[field]]])
+            else:
+                _add_column(connection, layout.table, field, value)
     connection.exec_driver_sql(f"PRAGMA user_version = {SCHEMA_VERSION}")
 
 

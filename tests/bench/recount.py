@@ -11,7 +11,7 @@ from datetime import date, timedelta
 from math import ceil, floor
 
 from quailsched.farm.kinds import kind_of
-from quailsched.farm.records import Batch, Farm, Place, Role
+from quailsched.farm.records import Batch, Farm, Origin, Place, Role
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.clash import Clash
@@ -112,7 +112,7 @@ def _broken(place: Place, here: list[Here]) -> Iterator[str]:
 
 
 def _is_quarantined(one: Here) -> bool:
-    return bool(one.birds) and not one.batch.origin.is_eggs and one.day < one.kind.days("quarantine_days")
+    return bool(one.birds) and one.batch.origin is Origin.BOUGHT_BIRDS and one.day < one.kind.days("quarantine_days")
 
 
 def _broken_eggs(place: Place, here: list[Here]) -> Iterator[str]:

@@ -31,15 +31,12 @@ def main() -> None:
 
 
 def _season(app: QApplication) -> QWidget:
+    """The window as the program shows it, with the language, the theme and the farm of last time."""
     from datetime import date
 
-    from quailsched.desktop.main_window import MainWindow
-    from quailsched.desktop.theme import LIGHT, show_theme
-    from quailsched.session.farms import home_example
+    from quailsched.desktop.app import show_window
 
-    show_theme(app, LIGHT)
-    today = date.today()
-    return MainWindow(home_example(today), today)
+    return show_window(app, None, date.today())
 
 
 def _turns_ms(app: QApplication) -> list[float]:

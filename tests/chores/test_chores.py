@@ -172,7 +172,7 @@ def test_asking_for_fewer_days_gives_a_part_of_the_same() -> None:
 
 def test_a_day_goes_from_eggs_to_chicks_to_grown_birds() -> None:
     season = Season(example_farm(TODAY, ids()))
-    order = {Role.SETTER: 0, Role.HATCHER: 1, Role.CABINET: 2, Role.BROODER: 3, Role.PEN: 4, Role.GRASS_PEN: 5}
+    order = {Role.SETTER: 0, Role.HATCHER: 1, Role.CABINET: 2, Role.BROODER: 3, Role.PEN: 4, Role.GRASS_PEN: 4}
     roles = {place.id: order[place.role] for place in season.farm.places}
     chores = chores_between(season, TODAY, TODAY + timedelta(days=120))
     for day in {chore.day for chore in chores}:

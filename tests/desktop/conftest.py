@@ -33,6 +33,12 @@ def empty(tmp_path: Path) -> OpenFarm:
     return make_farm(tmp_path / "Empty.quail", "Thistle Yard")
 
 
+def complete(window: MainWindow) -> None:
+    """Let everything come that follows the first picture; what happens before that is looked at in test_later."""
+    while window.later.step():
+        pass
+
+
 @pytest.fixture
 def window(opened: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
     show_theme(qapp, LIGHT)  # type: ignore[arg-type]
@@ -41,4 +47,5 @@ def window(opened: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
     made.resize(1280, 800)
     with qtbot.waitExposed(made):
         made.show()
+    complete(made)
     return made

@@ -23,7 +23,7 @@ from quailsched.desktop.forms.place_form import PlaceForm
 from quailsched.desktop.forms.record_form import RecordForm
 from quailsched.edits.records import put
 from quailsched.farm.kinds import kind_in
-from quailsched.farm.records import FigureChoice, Part, Person, Role, Span, Units
+from quailsched.farm.records import Batch, FigureChoice, Leaving, Origin, Part, Person, Role, Span, Stay, Units
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
 
@@ -123,6 +123,38 @@ def test_opening_and_saving_any_record_changes_nothing(opened: OpenFarm, today: 
         form.save()
     assert opened.farm == farm
     assert opened.undo_label is None
+
+
+def test_a_batch_that_was_parted_opens_and_stays_one_and_no_other_can_become_one(
+    opened: OpenFarm, today: date, qtbot: QtBot
+) -> None:
+    old, other = opened.farm.batches[:2]
+    brooder = next(place for place in opened.farm.places if place.role is Role.BROODER)
+    route = (Stay(brooder.id, 0, 30, leaving=Leaving.SOLD),)
+    parted = Batch(
+        "parted", "Old hands", "coturnix", Origin.PARTED, today, 12, route, age_days=9, from_ids=(old.id, "gone")
+    )
+    opened.apply(put(opened.farm, parted))
+    form = BatchForm(None, opened, today, parted)
+    qtbot.addWidget(form)
+    assert [form.origin.itemText(n) for n in range(form.origin.count())] == ["birds of another batch"]
+    form.note.setText("the rest")
+    form.save()
+    assert opened.farm.batch(parted.id) == replace(parted, note="the rest")
+    for batch in (None, other):
+        usual = BatchForm(None, opened, today, batch)
+        qtbot.addWidget(usual)
+        assert [Origin(usual.origin.itemData(n)) for n in range(usual.origin.count())] == list(Origin)[:3]
+
+
+def test_changing_a_batch_keeps_where_its_eggs_come_from(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    old, batch = opened.farm.batches[:2]
+    opened.apply(put(opened.farm, replace(batch, from_ids=(old.id,))))
+    form = BatchForm(None, opened, today, opened.farm.batch(batch.id))
+    qtbot.addWidget(form)
+    form.note.setText("of the best hens")
+    form.save()
+    assert opened.farm.batch(batch.id) == replace(batch, from_ids=(old.id,), note="of the best hens")
 
 
 def test_saving_in_feet_and_fahrenheit_keeps_what_was_not_touched(opened: OpenFarm, today: date, qtbot: QtBot) -> None:

@@ -61,6 +61,7 @@ def test_an_icon_grows_with_the_letters_beside_it(qtbot: QtBot) -> None:
 
 
 def test_icons_follow_when_the_theme_changes(window: MainWindow) -> None:
+
     def inks() -> set[str]:
         for menu in window.menuBar().findChildren(QMenu):
             menu.aboutToShow.emit()

@@ -21,7 +21,7 @@ from quailsched.edits.records import put
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import open_farm
 from quailsched.session.open_farm import OpenFarm
-from tests.desktop.conftest import leave_undone
+from tests.desktop.conftest import complete, leave_undone
 from tests.desktop.pointing import middle_of
 
 LEFT = Qt.MouseButton.LeftButton
@@ -379,4 +379,5 @@ def test_a_window_that_changes_its_theme_is_as_one_that_began_in_it(window: Main
     qtbot.addWidget(another)
     another.resize(window.size())
     another.show()
+    complete(another)
     assert seen(another) == dark

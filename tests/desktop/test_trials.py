@@ -95,7 +95,7 @@ def test_the_menu_switches_between_the_plan_and_its_trials(in_trial: MainWindow)
     first = window.opened.trial_id
     trials.start(window.opened, "Eggs & bacon")
     assert in_menu(window) == [("The &plan", False), ("Eggs && bacon", True), ("More ducks?", False)]
-    next(action for action in window.trials._listed if action.text() == "More ducks?").trigger()
+    next(action for action in window.commands.trials._listed if action.text() == "More ducks?").trigger()
     assert window.opened.trial_id == first
     assert in_menu(window) == [("The &plan", False), ("Eggs && bacon", False), ("More ducks?", True)]
     window.actions_by_name["look_at_plan"].trigger()

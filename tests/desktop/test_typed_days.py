@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from quailsched.desktop.typed_days import days_meant
-from quailsched.farm.check import EARLIEST, LATEST
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.units import day_text, named_day_text
 from quailsched.words import ENGLISH, Language, use
 

@@ -28,6 +28,7 @@ from quailsched.farm.records import (
     Trial,
     TrialRecord,
 )
+from quailsched.farm.versions import VERSION
 from tests.builders import ALL_PLACES, BROODER, HATCHER, MONDAY, PEN, SETTER, SETTINGS, eggs, stay
 from tests.strategies import farms
 
@@ -50,7 +51,7 @@ def routed(*stays: Stay) -> Batch:
     return replace(GOOD, stays=stays)
 
 
-@given(farms())
+@given(farms(has_facts=True))
 def test_random_farms_are_sound(one: Farm) -> None:
     assert faults_of(one) == []
 
@@ -175,7 +176,7 @@ def test_two_trials_need_two_names() -> None:
         json.dumps(plain_of(GOOD)),  # of no type
         json.dumps(tagged(replace(GOOD, id="other"))),
         json.dumps(tagged(GOOD) | {"number": "many"}),
-        json.dumps(tagged(GOOD) | {"version": 3}),
+        json.dumps(tagged(GOOD) | {"version": VERSION + 1}),
         json.dumps(tagged(Trial("aster", "within"))),
     ],
 )

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError
 from quailsched.farm.plain import RECORD_TAGS, plain_of, record_from, record_from_tagged, tagged
 from quailsched.farm.records import (
@@ -45,7 +46,7 @@ def faults_of_reading(cls: type, plain: object) -> list[str]:
     return [fault.sentence() for fault in told.value.faults]
 
 
-@given(farms())
+@given(farms(has_facts=True))
 def test_every_record_comes_back_equal_through_json_text(farm: Farm) -> None:
     for record in farm.records():
         assert record_from(type(record), json.loads(json.dumps(plain_of(record)))) == record
@@ -53,7 +54,10 @@ def test_every_record_comes_back_equal_through_json_text(farm: Farm) -> None:
 
 
 def test_every_type_of_record_has_a_tag() -> None:
-    assert set(RECORD_TAGS.values()) == {Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial}
+    assert set(RECORD_TAGS.values()) == {
+        *(Settings, Place, Person, Batch, FigureChoice, Acceptance, Trial),
+        *(Count, ChoreMark, OwnChore),
+    }
 
 
 def test_a_record_is_written_with_every_field_in_the_order_of_its_class() -> None:
@@ -67,6 +71,7 @@ def test_a_record_is_written_with_every_field_in_the_order_of_its_class() -> Non
     }
     assert list(plain_of(CLOVER)) == [
         "id", "name", "kind", "origin", "start", "number", "stays", "age_days", "egg_age_days", "note",
+        "from_ids",
     ]  # fmt: skip
 
 
@@ -89,7 +94,11 @@ def test_equal_numbers_are_written_alike() -> None:
         ("start", "20270203", "batch, start: “20270203” cannot be used; a day as year-month-day, such as 2027-02-28,"),
         ("start", "2027-W05-3", "batch, start: “2027-W05-3” cannot be used; a day as year-month-day"),
         ("start", 20270203, "batch, start: 20270203 cannot be used; a day as year-month-day"),
-        ("origin", "eggs", "batch, origin: “eggs” cannot be used; one of own eggs, shipped eggs, bought birds is"),
+        (
+            "origin",
+            "eggs",
+            "batch, origin: “eggs” cannot be used; one of own eggs, shipped eggs, bought birds, parted is",
+        ),
         ("origin", [], "batch, origin: a list stands here; one of own eggs"),
         ("stays", {}, "batch, stays: a group of fields stands here; a list in square brackets is accepted."),
         ("stays", ["x"], "batch, stays, item 1: “x” cannot be used; a group of fields in curly brackets is accepted."),
@@ -144,5 +153,6 @@ def test_a_missing_field_says_what_belongs_there() -> None:
 
 @pytest.mark.parametrize("tag", [None, "hen", 3, ["place"]])
 def test_an_unknown_type_of_record_is_refused(tag: object) -> None:
-    with pytest.raises(FarmError, match="one of settings, place, person, batch, figure, acceptance, trial is accepted"):
+    tags = "settings, place, person, batch, figure, acceptance, trial, count, chore mark, own chore"
+    with pytest.raises(FarmError, match=f"one of {tags} is accepted"):
         record_from_tagged({**tagged(CLOVER), "record": tag})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from quailsched.farm.check import LATEST
+from quailsched.farm.range import LATEST
 from quailsched.farm.records import Farm
 from quailsched.outlook.reaching import Aim, Wanted
 from quailsched.planner.next_set import broken_by, next_sets_of

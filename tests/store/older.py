@@ -16,7 +16,11 @@ _COLUMNS = {
     "person": ("build_hours",),
 }
 _TAGS = {"settings": "farm"}  # a tag in the history is the name of the table, but for this one
-_TABLES = ("accepted_batch", "acceptance", "trial_record", "trial")
+_LISTS = {"batch": ("from_ids",)}  # fields of records in the history that are tables of their own
+_TABLES = (
+    *("accepted_batch", "acceptance", "trial_record", "trial"),
+    *("batch_from", "count", "chore_mark", "own_chore"),
+)
 
 
 def farm_1(farm: Farm) -> Farm:
@@ -36,7 +40,7 @@ def farm_1(farm: Farm) -> Farm:
             for place in farm.places
         ),
         tuple(replace(person, build_hours=0.0) for person in farm.people),
-        farm.batches,
+        tuple(replace(batch, from_ids=()) for batch in farm.batches),
         farm.choices,
     )
 
@@ -49,6 +53,8 @@ def make_version_1(path: Path) -> None:
             for touch in forward["touches"]:
                 for record in filter(None, touch.values()):
                     del record["version"]
+                    for field in _LISTS.get(record["record"], ()):
+                        del record[field]
                     for field in _COLUMNS.get(_TAGS.get(record["record"], record["record"]), ()):
                         del record[field]
             db.execute("UPDATE journal SET forward = ? WHERE number = ?", (json.dumps(forward), number))
@@ -56,7 +62,7 @@ def make_version_1(path: Path) -> None:
             for column in columns:
                 db.execute(f"ALTER TABLE {table} DROP COLUMN {column}")
         for table in _TABLES:
-            db.execute(f"DROP TABLE {table}")
+            db.execute(f'DROP TABLE "{table}"')
         db.execute("PRAGMA user_version = 1")
         db.commit()
         db.execute("VACUUM")

@@ -43,7 +43,7 @@ def test_the_calendar_entries_that_were_given_out_come_along() -> None:
 
 def test_the_document_is_plain_to_read() -> None:
     text = export_document(small_farm())
-    assert text.startswith('{\n  "format": "quailsched farm",\n  "version": 2,\n  "farm": {\n    "id": ')
+    assert text.startswith('{\n  "format": "quailsched farm",\n  "version": 3,\n  "farm": {\n    "id": ')
     assert "“quoted”" in text
     assert text.endswith("]\n}\n")
 
@@ -51,7 +51,7 @@ def test_the_document_is_plain_to_read() -> None:
 def test_the_order_of_records_in_the_document_does_not_matter() -> None:
     text = export_document(small_farm())
     document = json.loads(text)
-    for section in ("places", "batches", "figures", "accepted", "trials"):
+    for section in ("places", "batches", "figures", "accepted", "trials", "counts", "marks", "own_chores"):
         document[section].reverse()
     assert export_document(read_document(json.dumps(document))) == text
 
@@ -90,15 +90,15 @@ def test_what_is_no_farm_is_told_once(text: str) -> None:
 
 
 def test_a_newer_document_is_told_by_its_version() -> None:
-    assert faults_after(lambda d: d.update(version=3, flocks=[])) == [
-        "document, version: 3 cannot be used; it was exported by a newer Quailsched; this one reads versions 1 to 2."
+    assert faults_after(lambda d: d.update(version=4, flocks=[])) == [
+        "document, version: 4 cannot be used; it was exported by a newer Quailsched; this one reads versions 1 to 3."
     ]
 
 
 @pytest.mark.parametrize("version", [True, "1", 1.0, 0, None])
 def test_a_version_is_a_whole_number_from_one(version: object) -> None:
     (told,) = faults_after(lambda d: d.update(version=version))
-    assert told.endswith("this Quailsched reads versions 1 to 2.")
+    assert told.endswith("this Quailsched reads versions 1 to 3.")
 
 
 def test_sections_that_are_missing_or_unknown_or_no_lists_are_told_together() -> None:
@@ -110,7 +110,7 @@ def test_sections_that_are_missing_or_unknown_or_no_lists_are_told_together() ->
     listed = "a list in square brackets is needed, [] for none."
     assert faults_after(break_it) == [
         "document, flocks: a list stands here; there is no such field here, only format, version, farm, places, "
-        "people, batches, figures, accepted, trials, published.",
+        "people, batches, figures, accepted, trials, counts, marks, own_chores, published.",
         "document, farm: this field is missing; the farm's own fields are needed.",
         f"document, people: this field is missing; {listed}",
         f"document, figures: a group of fields stands here; {listed}",
@@ -182,6 +182,15 @@ FAULTS: list[tuple[Callable[[Document], object], str]] = [
         lambda d: d["trials"][0]["records"][0].update(content="x"),
         f"trial Larger Clover, records, {CLOVER}: its content",
     ),
+    (
+        lambda d: d["counts"][4].update(number=13),
+        "counts, item 5, Dill, number: 13 cannot be used; Dill had 12 birds by then",
+    ),
+    (lambda d: d["counts"][0].update(place_id="x"), "counts, item 1, place: “x” cannot be used; the id of a record"),
+    (lambda d: d["counts"][5].update(batch_id=""), "counts, item 6, batch: it is missing; processed needs it"),
+    (lambda d: d["counts"][3].update(corrects=""), "counts, item 4, corrects: it is missing; what is taken back"),
+    (lambda d: d["marks"][0].update(key=" "), "marks, item 1, key: “ ” cannot be used; the key of a chore"),
+    (lambda d: d["own_chores"][1].update(repeat="x"), "chore Order feed, repeat: “x” cannot be used; a rule of"),
     (lambda d: d["published"][0].update(sequence=-1), "published, item 1, sequence: -1 cannot be used; a number from"),
     (
         lambda d: d["published"][0].update(uid=ids(902)),
@@ -248,11 +257,39 @@ def whole(section: str, field: str, value: object) -> Callable[[Document], objec
         whole("figures", "value", "x"),
         lambda d: d["places"].__setitem__(2, "Run"),
         lambda d: d["batches"].__setitem__(0, None),
+        lambda d: d["batches"].__setitem__(1, None),  # of which the counts are
+        lambda d: d["batches"][1].update(id=7),
+        lambda d: d["batches"][1].update(start="soon"),
+        lambda d: d["batches"][1].update(number="few"),
+        lambda d: d["batches"][1].update(number=0),
+        lambda d: d["batches"][1].update(start="1989-12-31"),
+        lambda d: d.update(batches={}),
+        lambda d: d.pop("people"),
+        whole("people", "id", 3),
+        lambda d: d["counts"].__setitem__(2, None),  # which another corrects
+        lambda d: d["counts"][0].update(day="1989-12-31"),
+        lambda d: d["counts"][2].update(id=ids(701)),
+        lambda d: d.pop("counts"),
+        lambda d: d["marks"].__setitem__(0, None),
+        lambda d: d["own_chores"].__setitem__(0, None),
     ],
 )
 def test_one_fault_of_form_brings_no_faults_that_only_follow_from_it(break_it: Callable[[Document], object]) -> None:
     told = faults_after(break_it)
     assert len(told) == 1, told
+
+
+def breaking(section: str, place: int, field: str) -> Callable[[Document], object]:
+    return lambda document: document[section][place].update({field: {}})
+
+
+def test_one_field_of_a_fact_that_cannot_be_used_brings_one_fault() -> None:
+    whole_document = json.loads(export_document(small_farm(), PUBLISHED))
+    for section in ("counts", "marks", "own_chores"):
+        for place, item in enumerate(whole_document[section]):
+            for field in item:
+                told = faults_after(breaking(section, place, field))
+                assert len(told) == 1, (section, place, field, told)
 
 
 def test_an_id_that_stands_twice_brings_no_faults_of_records_that_look_for_it() -> None:
@@ -296,7 +333,7 @@ def test_of_two_batches_with_one_name_the_right_one_is_told() -> None:
 
 
 def test_a_field_that_stands_twice_is_told() -> None:
-    text = export_document(small_farm()).replace('"version": 2,', '"version": 2,\n  "version": 2,', 1)
+    text = export_document(small_farm()).replace('"version": 3,', '"version": 3,\n  "version": 3,', 1)
     assert faults_in(text) == ["document, field version: it stands twice in one group; once is accepted."]
 
 

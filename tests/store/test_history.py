@@ -236,3 +236,46 @@ def test_published_entries_are_kept_changed_and_forgotten(path: Path) -> None:
     assert path.read_bytes() == before
     save(file, later(file.farm))
     assert file.published() == {revised.uid: revised}
+
+
+def test_any_step_of_the_history_can_be_gone_to_and_back_again(path: Path) -> None:
+    file = FarmFile.create(path, small_farm())
+    farms = [file.farm]
+    for number, name in enumerate(("One", "Two", "Three", "Four")):
+        save(file, renamed(file.farm, name), AT + timedelta(minutes=number))
+        farms.append(file.farm)
+    for step in (1, 4, 0, 3, 2, 2):
+        file.go_to(step)
+        assert file.farm == farms[step]
+        assert FarmFile.open(path).farm == farms[step]
+        assert [entry.is_undone for entry in file.history()] == [number > step for number in range(1, 5)]
+
+
+def test_going_to_a_step_is_told_as_one_change(path: Path) -> None:
+    file = FarmFile.create(path, small_farm())
+    start = file.farm
+    for number in range(1, 4):
+        save(file, renamed(file.farm, f"Name {number}"), AT + timedelta(minutes=number))
+    (touch,) = file.go_to(0).touches
+    assert (touch.before, touch.after) == (replace(start.settings, name="Name 3"), start.settings)
+    assert file.go_to(0).touches == ()
+
+
+@pytest.mark.parametrize("step", [-1, 4])
+def test_a_step_that_there_is_not_changes_nothing(path: Path, step: int) -> None:
+    file = FarmFile.create(path, small_farm())
+    for number in range(1, 4):
+        save(file, renamed(file.farm, f"Name {number}"), AT + timedelta(minutes=number))
+    whole = path.read_bytes()
+    with pytest.raises(ValueError, match="there are steps 0 to 3"):
+        file.go_to(step)
+    assert path.read_bytes() == whole
+
+
+def test_after_going_back_a_new_step_drops_those_that_were_undone(path: Path) -> None:
+    file = FarmFile.create(path, small_farm())
+    for number in range(1, 4):
+        save(file, renamed(file.farm, f"Name {number}"), AT + timedelta(minutes=number))
+    file.go_to(1)
+    save(file, renamed(file.farm, "Another way"), AT + timedelta(hours=1))
+    assert [entry.label for entry in file.history()] == ["Call it Name 1", "Call it Another way"]

@@ -13,13 +13,13 @@ from quailsched.farm.versions import VERSION
 from quailsched.store.document import Document, export_document, read_whole
 from quailsched.store.farm_file import FarmFile
 from quailsched.store.layout import SCHEMA_VERSION
-from tests.store.sample import AT, PUBLISHED, later, renamed, small_farm, small_farm_1
+from tests.store.sample import AT, PUBLISHED, later, renamed, small_farm, small_farm_1, small_farm_2
 
 SAMPLES = Path(__file__).parent / "samples"
 
 
 # How the farm of each sample started. A later version adds its own and leaves these as they are.
-FIRST = {1: small_farm_1(), 2: small_farm()}
+FIRST = {1: small_farm_1(), 2: small_farm_2(), 3: small_farm()}
 
 
 def test_every_version_has_its_sample() -> None:

@@ -67,7 +67,7 @@ def test_the_database_of_another_program(tmp_path: Path) -> None:
 def test_a_file_of_a_newer_version(path: Path) -> None:
     run(path, "PRAGMA user_version = 7")
     assert refusal(path) == (
-        "farm.quail was written by a newer Quailsched (version 7, this one reads up to 2). It was left as it is."
+        "farm.quail was written by a newer Quailsched (version 7, this one reads up to 3). It was left as it is."
     )
 
 

@@ -14,6 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
+from quailsched.farm.facts import ChoreMark, Count, OwnChore
 from quailsched.farm.faults import FarmError
 from quailsched.farm.plain import RECORD_TAGS, hints_of
 from quailsched.farm.records import (
@@ -48,6 +49,9 @@ CLASSES: dict[str, type] = {
     "acceptance": Acceptance,
     "trial": Trial,
     "trial_record": TrialRecord,
+    "count": Count,
+    "chore_mark": ChoreMark,
+    "own_chore": OwnChore,
     "published": Published,
 }
 JSON_TYPES: dict[Any, str] = {str: "string", int: "integer", float: "number", bool: "boolean"}
@@ -57,7 +61,7 @@ def test_the_schema_itself_is_valid() -> None:
     Draft202012Validator.check_schema(SCHEMA)
 
 
-@given(farms(), st.booleans())
+@given(farms(has_facts=True), st.booleans())
 def test_exported_farms_are_valid(farm: Farm, has_published: bool) -> None:
     document = json.loads(export_document(farm, PUBLISHED if has_published else ()))
     assert [error.message for error in VALIDATOR.iter_errors(document)] == []
@@ -109,6 +113,14 @@ def test_every_field_is_described(name: str) -> None:
         ("batch", "egg_age_days", "Days"),
         ("stay", "from_day", "days"),
         ("stay", "to_day", "days"),
+        ("count", "number", "count"),
+        ("count", "hens", "count"),
+        ("count", "cocks", "count"),
+        ("count", "grams", "Grams"),
+        ("count", "dressed_g", "Grams"),
+        ("count", "hours", "Hours"),
+        ("count", "hour", "hour"),
+        ("count", "plan_number", "count"),
     ],
 )
 def test_the_description_of_a_number_says_its_unit(name: str, field: str, unit: str) -> None:
@@ -143,6 +155,15 @@ def test_the_description_of_a_number_says_its_unit(name: str, field: str, unit: 
         ("accepted", "days", 0),
         ("accepted", "days", 100_001),
         ("accepted", "reason", "two\nlines"),
+        ("counts", "number", -1),
+        ("counts", "sort", "vanished"),
+        ("counts", "day", "yesterday"),
+        ("counts", "hour", 24),
+        ("counts", "hours", 24.5),
+        ("counts", "grams", -1),
+        ("counts", "cause", "boredom"),
+        ("marks", "key", ""),
+        ("own_chores", "name", " "),
         ("trials", "name", ""),
         ("trials", "records", [{"record_id": " ", "content": ""}]),
         ("trials", "records", [{"record_id": "b"}]),

@@ -1,4 +1,4 @@
-"""A farm file of version 1 is left alone until the first write, which brings it to version 2 and keeps a copy."""
+"""A farm file of an older version is left alone until the first write, which brings it to this one and keeps a copy."""
 
 from __future__ import annotations
 
@@ -17,17 +17,18 @@ import pytest
 from hypothesis import given
 
 from quailsched.edits.change import Change, Touch, apply
+from quailsched.farm.facts import Count, Sort
 from quailsched.farm.records import Farm, Record, Trial
 from quailsched.store import upgrade
 from quailsched.store.errors import StoreError
 from quailsched.store.farm_file import FarmFile
 from tests.store.older import farm_1, make_version_1
-from tests.store.sample import AT, PUBLISHED, later, renamed, small_farm, small_farm_1
+from tests.store.sample import AT, DILL, PUBLISHED, later, renamed, small_farm, small_farm_1
 from tests.store.test_history_samples import SAMPLES
 from tests.strategies import farms, ids
 
 OLD = (SAMPLES / "history_1.sample").read_bytes()
-COPY = "farm.before-version-2.quail"
+COPY = "farm.before-version-3.quail"
 
 
 @pytest.fixture
@@ -82,7 +83,7 @@ def test_the_first_write_brings_a_file_to_this_version_and_keeps_what_it_was(
     file = FarmFile.open(path)
     before = file.farm, file.history(), file.published()
     write(file)
-    assert query(path, "PRAGMA user_version") == [(2,)]
+    assert query(path, "PRAGMA user_version") == [(3,)]
     assert names_beside(path) == [COPY, "farm.quail"]
     assert (path.parent / COPY).read_bytes() == OLD
     kept = FarmFile.open(path.parent / COPY)
@@ -108,7 +109,8 @@ def test_a_second_write_makes_no_second_copy(path: Path) -> None:
 def test_what_is_new_can_be_set_and_taken_back_past_the_steps_of_the_older_version(path: Path) -> None:
     file = FarmFile.open(path)
     now = small_farm()
-    new: tuple[Record, ...] = (*now.places, *now.people, *now.acceptances, *now.trials)
+    plan: tuple[Record, ...] = (*now.places, *now.people, *now.acceptances, *now.trials, now.batch(DILL))
+    new = (*plan, *now.counts, *now.marks, *now.own_chores)
     surer = Touch(file.farm.settings, replace(file.farm.settings, sure_pct=80))  # renamed since, so not that of now
     change = Change("Fittings", (surer, *(Touch(file.farm.find(record.id), record) for record in new)))
     file.save(change, apply(file.farm, change), AT + timedelta(hours=1))
@@ -120,22 +122,23 @@ def test_what_is_new_can_be_set_and_taken_back_past_the_steps_of_the_older_versi
     for _ in range(3):
         file.redo()
     assert file.farm == FarmFile.open(path).farm == end
+    assert end.batch(DILL) == now.batch(DILL)
     assert replace(end, settings=now.settings, batches=now.batches) == now
 
 
 def test_a_copy_never_takes_the_place_of_another_file(path: Path) -> None:
     (path.parent / COPY).write_bytes(b"precious")
-    (path.parent / "farm.before-version-2 (2).quail").mkdir()
+    (path.parent / "farm.before-version-3 (2).quail").mkdir()
     save(FarmFile.open(path))
     assert (path.parent / COPY).read_bytes() == b"precious"
-    assert (path.parent / "farm.before-version-2 (3).quail").read_bytes() == OLD
+    assert (path.parent / "farm.before-version-3 (3).quail").read_bytes() == OLD
     assert len(names_beside(path)) == 4
 
 
 def test_a_long_name_leaves_room_for_that_of_the_copy(path: Path) -> None:
     long = path.rename(path.with_name("Wachtelhöfe " * 18 + ".quail"))  # 18 x 13 + 6 bytes of at most 255
     save(FarmFile.open(long))
-    (copy,) = [item for item in path.parent.iterdir() if "before-version-2" in item.name]
+    (copy,) = [item for item in path.parent.iterdir() if "before-version-3" in item.name]
     assert copy.read_bytes() == OLD
 
 
@@ -173,7 +176,7 @@ def test_a_write_that_fails_leaves_the_older_version(path: Path) -> None:
     with closing(sqlite3.connect(path)) as db:
         db.execute("DROP TRIGGER no")
     save(file)
-    assert query(path, "PRAGMA user_version") == [(2,)]
+    assert query(path, "PRAGMA user_version") == [(3,)]
 
 
 def test_a_file_that_another_window_brought_up_is_not_written_and_not_copied_again(path: Path) -> None:
@@ -200,10 +203,10 @@ def test_a_disk_without_hard_links_keeps_a_copy_too(path: Path, monkeypatch: pyt
     (path.parent / COPY).write_bytes(b"precious")
     save(FarmFile.open(path))
     assert (path.parent / COPY).read_bytes() == b"precious"
-    assert (path.parent / "farm.before-version-2 (2).quail").read_bytes() == OLD
+    assert (path.parent / "farm.before-version-3 (2).quail").read_bytes() == OLD
 
 
-@given(farms())
+@given(farms(has_facts=True))
 def test_any_farm_of_version_1_opens_and_takes_what_is_new(farm: Farm) -> None:
     folder = Path(tempfile.mkdtemp())
     try:
@@ -217,8 +220,10 @@ def test_any_farm_of_version_1_opens_and_takes_what_is_new(farm: Farm) -> None:
         assert file.farm == made.farm
         file.undo()
         assert file.farm == old == FarmFile.open(path).farm
-        trial = Trial(ids(999), "New")
-        file.save(Change("New", (Touch(None, trial),)), old.with_records(set(), (trial,)), AT)
-        assert FarmFile.open(path).farm.trials == (trial,)
+        trial, note = Trial(ids(999), "New"), Count(ids(998), Sort.NOTE, AT.date(), AT, words="new")
+        change = Change("New", (Touch(None, trial), Touch(None, note)))
+        file.save(change, apply(old, change), AT)
+        again = FarmFile.open(path).farm
+        assert (again.trials, again.counts) == ((trial,), (note,))
     finally:
         shutil.rmtree(folder)

@@ -28,6 +28,7 @@ _ORIGIN_WORDS = {
     Origin.SHIPPED_EGGS: marked("shipped eggs, rested first"),
     Origin.BOUGHT_BIRDS: marked("birds brought in"),
 }
+_PARTED = {Origin.PARTED: marked("birds of another batch")}  # made by parting them, never chosen here
 # Plants of hedge and meadow: a new batch is called by the first that no other has.
 _NAMES = (
     *("Aster", "Bracken", "Clover", "Dill", "Elder", "Fern", "Gorse", "Hazel", "Iris", "Juniper", "Knapweed"),
@@ -49,8 +50,10 @@ class BatchForm(RecordForm):
             self.kind.addItem(say(kind.name), kind.id)
         self.kind.setCurrentIndex(list(handbook()).index(shown.kind))
         self.origin = QComboBox()
-        self.origin.addItems([say(words) for words in _ORIGIN_WORDS.values()])
-        self.origin.setCurrentIndex(list(_ORIGIN_WORDS).index(shown.origin))
+        words = _PARTED if shown.origin in _PARTED else _ORIGIN_WORDS
+        for origin, text in words.items():
+            self.origin.addItem(say(text), origin)
+        self.origin.setCurrentIndex(list(words).index(shown.origin))
         self.start = day_field(shown.start)
         self.number = QSpinBox(minimum=0, maximum=MOST_EGGS, value=shown.number)
         self.age = days_field(shown.age_days, 1000)
@@ -93,7 +96,7 @@ class BatchForm(RecordForm):
         self.route.usual_asked.connect(self._take_usual)
 
     def _chosen_origin(self) -> Origin:
-        return list(_ORIGIN_WORDS)[self.origin.currentIndex()]
+        return Origin(self.origin.currentData())
 
     def _usual(self) -> tuple[Stay, ...]:
         origin = self._chosen_origin()
@@ -157,6 +160,7 @@ class BatchForm(RecordForm):
             age_days=0 if origin.is_eggs else self.age.value(),
             egg_age_days=self.egg_age.value() if origin.is_eggs else 0,
             note=self.note.text().strip(),
+            from_ids=self._before.from_ids if self._before else (),
         )
 
 

@@ -17,8 +17,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.forms.fields import button, dress, tab_in_order
-from quailsched.farm.check import EARLIEST, LATEST
+from quailsched.desktop.buttons import button
+from quailsched.desktop.forms.fields import dress, tab_in_order
+from quailsched.farm.range import EARLIEST, LATEST
 from quailsched.farm.records import Span
 from quailsched.farm.units import short_weekday_text
 from quailsched.words import say

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
@@ -13,12 +13,10 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDoubleSpinBox,
     QLineEdit,
-    QPushButton,
     QSpinBox,
     QWidget,
 )
 
-from quailsched.desktop.labels import on_button
 from quailsched.words import say
 
 _Field = QLineEdit | QAbstractSpinBox | QComboBox
@@ -181,11 +179,3 @@ def name_field(text: str) -> QLineEdit:
     field = QLineEdit(text)
     field.setMaxLength(80)
     return field
-
-
-def button(text: str, action: Callable[[], object]) -> QPushButton:
-    """A plain button that is not pressed by Return in another field. ``text`` may hold any name."""
-    made = QPushButton(on_button(text))
-    made.setAutoDefault(False)
-    made.clicked.connect(lambda: action())
-    return made

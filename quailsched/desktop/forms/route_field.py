@@ -19,8 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from quailsched.desktop.buttons import button
 from quailsched.desktop.forms.dates import day_field, day_of, set_day
-from quailsched.desktop.forms.fields import NarrowChoice, button, dress, tab_in_order
+from quailsched.desktop.forms.fields import NarrowChoice, dress, tab_in_order
 from quailsched.farm.records import Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
 from quailsched.words import marked, say

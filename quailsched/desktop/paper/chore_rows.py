@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
@@ -14,6 +13,7 @@ from quailsched.desktop.paper.lines import Block, Line, block, draw
 from quailsched.desktop.paper.sheet import ON_PAPER
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.farm.units import day_text, weekday_text
+from quailsched.quick import dataclass
 from quailsched.report.chores import able_text
 from quailsched.words import say
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import groupby
 from typing import Final
@@ -17,6 +16,7 @@ from quailsched.desktop.paper.lines import Block, block, draw, head, printed_wor
 from quailsched.desktop.paper.sheet import ON_PAPER, Sheet, fonts_on_paper
 from quailsched.farm.records import Farm
 from quailsched.farm.units import span_text
+from quailsched.quick import dataclass
 from quailsched.season.season import Season
 from quailsched.words import marked, say
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
 from PySide6.QtGui import QColor, QPaintDevice, QPainter
@@ -12,6 +12,7 @@ from PySide6.QtGui import QColor, QPaintDevice, QPainter
 from quailsched.desktop.paper.sheet import ON_PAPER, fonts_on_paper
 from quailsched.desktop.season_canvas.fonts import Face
 from quailsched.farm.units import day_text, named_day_text
+from quailsched.quick import dataclass
 from quailsched.session.faults import StoreError
 from quailsched.words import say
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
@@ -17,6 +16,7 @@ from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.farm.records import Farm
+from quailsched.quick import dataclass
 from quailsched.report.season_name import season_name
 from quailsched.season.clashes import Checked
 from quailsched.words import marked, say

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QMarginsF
@@ -11,6 +11,7 @@ from PySide6.QtGui import QFont, QGuiApplication, QPageLayout, QPageSize
 from quailsched.desktop.paper.papers import Paper
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.theme import LIGHT
+from quailsched.quick import dataclass
 
 PX_PER_INCH: Final = 96.0  # of CSS and of most screens: a page has the proportions of the window
 MARGIN_MM: Final = 9.0  # more than common printers leave white

@@ -6,6 +6,7 @@ It changes nothing by itself: what a drag asks for is tried on a copy, shown, an
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, Signal
 from PySide6.QtGui import (
@@ -14,24 +15,25 @@ from PySide6.QtGui import (
     QKeyEvent,
     QMouseEvent,
 )
-from PySide6.QtWidgets import QMenu, QToolTip, QWidget
+from PySide6.QtWidgets import QToolTip, QWidget
 
 from quailsched.desktop.season_canvas import keys
-from quailsched.desktop.season_canvas.drag_session import DragSession
-from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.layout import layout_of
-from quailsched.desktop.season_canvas.menu import fill
-from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
 from quailsched.desktop.season_canvas.port import SeasonPort
 from quailsched.desktop.season_canvas.scene import Picked
-from quailsched.edits.change import Change
 from quailsched.farm.units import count_text
 from quailsched.report.clashes import told_sentence
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.severity import open_clashes
 from quailsched.words import say
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QMenu
+
+    from quailsched.desktop.season_canvas.drag_session import DragSession
+    from quailsched.edits.change import Change
 
 
 class SeasonCanvas(SeasonPort):
@@ -47,18 +49,18 @@ class SeasonCanvas(SeasonPort):
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(today, parent)
         self._grabbed: tuple[QPointF, int, int] | None = None
-        self._drag = DragSession(self, today)
+        self._drag: DragSession | None = None  # not before something is taken hold of
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.viewport().setMouseTracking(True)
         self.setAccessibleName(say("Season"))
 
     @property
     def is_held(self) -> bool:
-        return self._drag.is_moving
+        return self._drag is not None and self._drag.is_moving
 
     def show_season(self, now: Checked, clashes: tuple[Clash, ...]) -> None:
         """Show the season of ``now`` with ``clashes``; what is picked stays picked if it still exists."""
-        self._drag.cancel()
+        self._let_go()
         self.show_real(now, clashes)
         if self._picked.batch_id is not None and now.season.farm.find(self._picked.batch_id) is None:
             self.pick(Picked())
@@ -131,23 +133,23 @@ class SeasonCanvas(SeasonPort):
             self.horizontalScrollBar().setValue(round(across - (at.x() - start.x())))
             self.verticalScrollBar().setValue(round(down - (at.y() - start.y())))
         elif event.buttons() & Qt.MouseButton.LeftButton:
-            self._drag.move(at, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
+            self.drag.move(at, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
         else:
             self._hover(at)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         self._grabbed = None
         self.viewport().unsetCursor()
-        if self._drag.is_moving:
-            change = self._drag.release()
+        if self.is_held:
+            change = self.drag.release()
             self.end_preview()
             if change is not None:
                 self.change_asked.emit(change)
-        self._drag.cancel()
+        self._let_go()
 
     def take_hold(self, at: QPointF) -> bool:
         """Take the band under ``at``, to be dragged; whether there is one."""
-        return self._now is not None and self._drag.press(at, self._now)
+        return self._now is not None and self.drag.press(at, self._now)
 
     def drag_begun(self, fits: tuple[tuple[date, date], ...]) -> None:
         """A band is on its way; on the days ``fits`` under the pointer its batch has room everywhere."""
@@ -158,11 +160,18 @@ class SeasonCanvas(SeasonPort):
 
     @property
     def drag(self) -> DragSession:
+        if self._drag is None:
+            from quailsched.desktop.season_canvas.drag_session import DragSession
+
+            self._drag = DragSession(self, self.today)
         return self._drag
+
+    def _let_go(self) -> bool:
+        return self._drag is not None and self._drag.cancel()
 
     def cancel_drag(self) -> bool:
         """Let go of what is dragged without a change; whether anything was."""
-        was_dragging = self._drag.cancel()
+        was_dragging = self._let_go()
         if was_dragging:
             self.viewport().unsetCursor()
             self.end_preview()
@@ -191,6 +200,10 @@ class SeasonCanvas(SeasonPort):
         batch_id = self._picked.batch_id
         if batch_id is None or self._now is None:
             return None
+        from PySide6.QtWidgets import QMenu
+
+        from quailsched.desktop.season_canvas.menu import fill
+
         made = QMenu(self)
         made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         made.setToolTipsVisible(True)
@@ -224,6 +237,9 @@ class SeasonCanvas(SeasonPort):
             self.viewport().update()
 
     def _hover(self, at: QPointF) -> None:
+        from quailsched.desktop.season_canvas.hover import hover_text, hover_text_of_batch
+        from quailsched.desktop.season_canvas.mouse import cursor_for, grab_at
+
         scene = self.scene()
         hit = scene.hit(at.x(), at.y())
         self._set_hovered(hit)

@@ -7,7 +7,6 @@ while the mouse is still down.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
@@ -19,6 +18,7 @@ from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.records import Batch, Farm, Part, Place, Role
 from quailsched.farm.units import count_text, day_text
 from quailsched.planner.compare import clash_changes
+from quailsched.quick import dataclass
 from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked

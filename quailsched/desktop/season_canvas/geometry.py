@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from quailsched.desktop.season_canvas.lanes import LaneContent
+from quailsched.quick import dataclass
 
 _LABEL = 1.5  # room above the line for a clash's days, in heights of the font
 _PLAIN_LABEL = 0.5  # above a lane that nothing can stand over

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 
 from quailsched.desktop.season_canvas.by_place import bands_of
 from quailsched.desktop.season_canvas.lanes import Band
+from quailsched.quick import dataclass
 from quailsched.season.season import Season
 
 

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from operator import attrgetter
 
@@ -18,6 +17,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band, Piece, Timed
 from quailsched.desktop.season_canvas.paint_links import bend_of
 from quailsched.desktop.season_canvas.scale import TimeScale
+from quailsched.quick import dataclass
 
 _APART = 640.0  # pixels between two names in one long band, so that one is always in view
 _NEAR_PX = 160.0  # names stand at most this far beside their bands

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import date, timedelta
 from enum import StrEnum
 from functools import cached_property
@@ -15,9 +15,10 @@ from itertools import accumulate
 from operator import attrgetter
 from typing import Any, Generic, NamedTuple, Protocol, TypeVar
 
-from quailsched.farm.check import EARLIEST
+from quailsched.farm.range import EARLIEST
 from quailsched.farm.records import Farm, Place
 from quailsched.farm.units import day_text
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.severity import Severity, acceptance_of, severity_of

@@ -5,15 +5,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import field
 from datetime import date, timedelta
 from typing import Any
 
-from quailsched.desktop.season_canvas.by_batch import lanes_by_batch
 from quailsched.desktop.season_canvas.by_place import lanes_by_place
 from quailsched.desktop.season_canvas.lanes import Band, Grouping, LaneContent, Timed
 from quailsched.farm.records import Batch, Part
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
@@ -68,15 +68,22 @@ def layout_of(
     """The layout of ``season``, what still holds of ``old`` kept."""
     before = old.season if old is not None else None
     known: Sequence[LaneContent] = old.lanes if old is not None and old.grouping is grouping else ()
-    make = lanes_by_place if grouping is Grouping.PLACES else lanes_by_batch
     return SeasonLayout(
         season,
         clashes,
         grouping,
-        make(season, clashes, known, before),
+        _lanes(grouping)(season, clashes, known, before),
         _links(season, old if known else None) if grouping is Grouping.PLACES else Timed(()),
         numbers_after(old.numbers if old is not None else {}, season.farm.batches),
     )
+
+
+def _lanes(grouping: Grouping) -> Callable[..., tuple[LaneContent, ...]]:
+    if grouping is Grouping.PLACES:
+        return lanes_by_place
+    from quailsched.desktop.season_canvas.by_batch import lanes_by_batch
+
+    return lanes_by_batch
 
 
 def fit_span(layout: SeasonLayout, today: date) -> tuple[date, date]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import timedelta
 
 from PySide6.QtCore import QRectF
@@ -13,6 +12,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark
 from quailsched.desktop.season_canvas.scene import Scene
 from quailsched.farm.units import span_text
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.words import marked, say
 

@@ -6,13 +6,14 @@ inside the lane to split. Taken on paper, it scrolls. ``drag`` says what a drag 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from PySide6.QtCore import QPointF, Qt
 
 from quailsched.desktop.season_canvas.drag import Drop, Grab, Grip
 from quailsched.desktop.season_canvas.lanes import Band, Grouping
 from quailsched.desktop.season_canvas.scene import Scene
+from quailsched.quick import dataclass
 
 _START_PX = 5.0  # a press that moves less is a click
 _EDGE_PX = 5.0  # how near to the edge of a band a press takes the edge

@@ -5,7 +5,6 @@ What it looks like stands in ``strip`` and ``strip_picture``, how birds are coun
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import QEvent, QSize, Qt
@@ -20,6 +19,7 @@ from quailsched.desktop.season_canvas.strip import Ticks, draw_today, draw_veil,
 from quailsched.desktop.season_canvas.strip_picture import StripPicture
 from quailsched.desktop.theme import current
 from quailsched.farm.units import count_text, named_day_text, span_text
+from quailsched.quick import dataclass
 from quailsched.report.clashes import title_of
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from datetime import timedelta
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPen
 
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
-from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.pens import Pens
 from quailsched.desktop.season_canvas.scene import Scene
+
+if TYPE_CHECKING:
+    from quailsched.desktop.season_canvas.ghosts import Ghost
 
 
 class GhostPainter:

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import TypeVar
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPaintEngine, QPainter, QPainterPath, QPen, QPolygonF, QRegion, QTransform
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF, QRegion, QTransform
 
 from quailsched.desktop.season_canvas.fonts import Face, Fonts
 from quailsched.desktop.season_canvas.geometry import Lane
@@ -47,6 +47,12 @@ def merged(spans: Iterable[tuple[_Point, _Point]]) -> list[tuple[_Point, _Point]
     return found
 
 
+def _is_svg(painter: QPainter) -> bool:
+    from PySide6.QtGui import QPaintEngine
+
+    return painter.paintEngine().type() is QPaintEngine.Type.SVG
+
+
 class Pens:
     """One painter on one scene; made anew for each paint, and handed to all who draw.
 
@@ -70,7 +76,7 @@ class Pens:
         self.p, self.scene, self.theme, self.fonts = painter, scene, theme, fonts
         self.units, self.has_focus, self.grain = units, has_focus, grain
         self.is_still = is_still
-        self._is_svg = painter.paintEngine().type() is QPaintEngine.Type.SVG
+        self._is_svg = is_still and _is_svg(painter)
         self._dirty = tuple(dirty) or (QRectF(0, 0, scene.width, scene.height),)
         among = [rect for rect in self._dirty if rect.bottom() > scene.head]
         self._columns = merged((rect.left(), rect.right()) for rect in among)

@@ -8,11 +8,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 from math import ceil
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
+    QPalette,
     QRegion,
     QResizeEvent,
     QWheelEvent,
@@ -20,16 +22,13 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from quailsched.desktop.season_canvas import wheel
-from quailsched.desktop.season_canvas.dirty import dirty_between, edges_of
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
-from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
 from quailsched.desktop.season_canvas.labels import Ground, Label, Labels
 from quailsched.desktop.season_canvas.lanes import Grouping, Timed
 from quailsched.desktop.season_canvas.layout import SeasonLayout, fit_span, layout_of
 from quailsched.desktop.season_canvas.mark_places import MarkPlace, MarkPlaces
-from quailsched.desktop.season_canvas.morph import Morph
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.paint_frame import head_height, names_width
 from quailsched.desktop.season_canvas.pens import Pens
@@ -40,6 +39,10 @@ from quailsched.farm.records import Batch
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.season import Season
+
+if TYPE_CHECKING:
+    from quailsched.desktop.season_canvas.ghosts import Ghost
+    from quailsched.desktop.season_canvas.morph import Morph
 
 _EDGES_MS = 160
 _LEAST_FIT_PX = 2.2  # pixels a day, below which names and dates have no room
@@ -53,6 +56,7 @@ class SeasonPort(QAbstractScrollArea):
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._make_viewport()
         self.today = today
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
@@ -79,6 +83,13 @@ class SeasonPort(QAbstractScrollArea):
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.setMinimumSize(QSize(240, 120))
+
+    def _make_viewport(self) -> None:
+        """As Qt makes one. To ask for Qt's takes 10 ms at the start: PySide makes every class that it might be of."""
+        port = QWidget()
+        port.setBackgroundRole(QPalette.ColorRole.Base)
+        port.setAutoFillBackground(True)
+        self.setViewport(port)
 
     @property
     def is_held(self) -> bool:
@@ -148,6 +159,8 @@ class SeasonPort(QAbstractScrollArea):
         self.verticalScrollBar().setValue(0)
         self.show_picked()
         if is_told:
+            from quailsched.desktop.season_canvas.morph import Morph
+
             self._morph = Morph(before, self.scene(), self.viewport(), self)
             self._morph.start()
 
@@ -168,6 +181,8 @@ class SeasonPort(QAbstractScrollArea):
         if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
+        from quailsched.desktop.season_canvas.dirty import dirty_between
+
         dirty = dirty_between(before, self.scene(), self._names, self._mark_places)
         if dirty is None:
             self._lay_out()
@@ -397,7 +412,7 @@ class SeasonPort(QAbstractScrollArea):
         port.update(QRegion(come) + gone)
         if not self.is_scrolling:
             self._rested_at = self.horizontalScrollBar().value() + dx
-            port.update(edges_of(self.scene(), self._fonts, [port.width() + dx if dx < 0 else left + dx]))
+            self._draw_words_at([port.width() + dx if dx < 0 else left + dx])
         self._edges.start()
 
     @property
@@ -410,9 +425,12 @@ class SeasonPort(QAbstractScrollArea):
         it has come to rest, and where it rested before, are drawn again."""
         scene = self.scene()
         gone = self._rested_at - scene.dx
-        self.viewport().update(
-            edges_of(scene, self._fonts, [x + by for x in (scene.left, scene.width) for by in (0, gone)])
-        )
+        self._draw_words_at([x + by for x in (scene.left, scene.width) for by in (0, gone)])
+
+    def _draw_words_at(self, edges: Sequence[float]) -> None:
+        from quailsched.desktop.season_canvas.dirty import edges_of
+
+        self.viewport().update(edges_of(self.scene(), self._fonts, edges))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from quailsched.farm.units import MONTHS, short_weekday_text
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 LEAST_PX, MOST_PX = 0.5, 560.0  # pixels a day: three years in a small window, a week on the largest screen

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from datetime import date, timedelta
 from operator import attrgetter
+from typing import TYPE_CHECKING
 
 from quailsched.desktop.season_canvas.geometry import Lane
-from quailsched.desktop.season_canvas.ghosts import Ghost
 from quailsched.desktop.season_canvas.lanes import Band, Piece
 from quailsched.desktop.season_canvas.layout import SeasonLayout
 from quailsched.desktop.season_canvas.scale import TimeScale
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
+
+if TYPE_CHECKING:
+    from quailsched.desktop.season_canvas.ghosts import Ghost
 
 WORDS_PX = 280.0  # words reach at most this far beside what they belong to
 

@@ -109,8 +109,9 @@ class TablePage(QWidget):
         self.remove = self._button(say("Remove…"), lambda: self._ask(self.remove_asked), "", "Delete")
         for button in (self.add, self.change, self.remove):
             row.addWidget(button)
-        self.add.setVisible(can_add)
-        self.remove.setVisible(can_add)
+        if not can_add:  # never told to show here: without a parent yet, each would be a window for a moment
+            self.add.hide()
+            self.remove.hide()
         row.addStretch()
         return row
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import cached_property
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QShowEvent
@@ -39,16 +40,12 @@ class SetupView(QWidget):
         self.opened, self.today = opened, today
         self._followed: OpenFarm | None = None
         self.pages = [TablePage(t.title, t.headings, t.empty) for t in TABLES]
-        self.figures = TablePage(marked("Figures"), FIGURE_HEADINGS, "", can_add=False)
-        self.kind = QComboBox()
-        self.kind.setAccessibleName(say("Kind"))
-        for kind in handbook().values():
-            self.kind.addItem(say(kind.name), kind.id)
+        self._figures_tab = QWidget()
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         for table, page in zip(TABLES, self.pages, strict=True):
             self.tabs.addTab(page, say(table.title))
-        self.tabs.addTab(self._figures_page(), say("Figures"))
+        self.tabs.addTab(self._figures_tab, say("Figures"))
         self._lay_out()
         self._connect()
         self.set_farm(opened)
@@ -64,9 +61,22 @@ class SetupView(QWidget):
         column.addLayout(row)
         column.addWidget(self.tabs, 1)
 
-    def _figures_page(self) -> QWidget:
-        page = QWidget()
-        column = QVBoxLayout(page)
+    @cached_property
+    def kind(self) -> QComboBox:
+        """The kind whose figures are shown."""
+        made = QComboBox()
+        made.setAccessibleName(say("Kind"))
+        for kind in handbook().values():
+            made.addItem(say(kind.name), kind.id)
+        made.currentIndexChanged.connect(lambda _index: self.refresh())
+        return made
+
+    @cached_property
+    def figures(self) -> TablePage:
+        """The page of figures; made when it is first asked for, as the others are enough for once."""
+        made = TablePage(marked("Figures"), FIGURE_HEADINGS, "", can_add=False)
+        made.change_asked.connect(lambda key: edit_figure(self, self.opened, self.kind.currentData(), key))
+        column = QVBoxLayout(self._figures_tab)
         column.setContentsMargins(0, 10, 0, 0)
         row = QHBoxLayout()
         kind_label = QLabel(say("&Kind"))
@@ -78,8 +88,8 @@ class SetupView(QWidget):
         note.setWordWrap(True)
         row.addWidget(note, 1)
         column.addLayout(row)
-        column.addWidget(self.figures, 1)
-        return page
+        column.addWidget(made, 1)
+        return made
 
     def _connect(self) -> None:
         places, people, batches = self.pages
@@ -89,13 +99,12 @@ class SetupView(QWidget):
         for page in self.pages:
             page.change_asked.connect(self.change)
             page.remove_asked.connect(lambda key: remove_record(self, self.opened, key))
-        self.figures.change_asked.connect(lambda key: edit_figure(self, self.opened, self.kind.currentData(), key))
-        self.kind.currentIndexChanged.connect(lambda _index: self.refresh())
         self.tabs.currentChanged.connect(self._tab_chosen)
         self.farm_button.clicked.connect(lambda: edit_farm(self, self.opened))
 
     def _page(self) -> TablePage:
-        return [*self.pages, self.figures][self.tabs.currentIndex()]
+        number = self.tabs.currentIndex()
+        return self.figures if number == FIGURES else self.pages[number]
 
     def _show_new(self, record_id: str | None) -> None:
         """Select what was added."""
@@ -109,7 +118,8 @@ class SetupView(QWidget):
         if opened is not self._followed:
             self._followed = opened
             opened.listen(self._changed)
-        self.refresh()
+        if self.isVisible():  # else when it is shown
+            self.refresh()
 
     def change(self, record_id: str) -> None:
         """Open the form of a record."""

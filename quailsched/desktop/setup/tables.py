@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date, timedelta
 from math import inf
 
@@ -11,6 +10,7 @@ from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text, day_text, span_text
 from quailsched.husbandry.figure import Curve, Figure
+from quailsched.quick import dataclass
 from quailsched.report.clashes import said_severity, title_of
 from quailsched.report.figures import unit_text
 from quailsched.report.places import place_line, room_text

@@ -12,9 +12,9 @@ What a rule may look at is what lets a changed plan be looked at again in a mome
 """
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 
 from quailsched.farm.records import Batch, Place, Role
+from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Slice, Spell
 from quailsched.season.rules import eggs, fittings, floor, groups

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
 
-from quailsched.farm.records import Batch, Part, Place, Role
+from quailsched.farm.records import Batch, Origin, Part, Place, Role
 from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.season.clash import Clash, clash_of_run, stretches
 from quailsched.season.occupancy import Presence, Share, Slice, Spell
@@ -159,13 +159,15 @@ def quarantine(season: Season, place: Place, slices: Sequence[Slice]) -> Iterato
     if place.role.holds_eggs:
         return
     shares = (share for piece in slices if len(piece.shares) > 1 for share in piece.shares)
-    bought = {s.presence.batch.id: s.presence.batch for s in shares if not s.presence.batch.origin.is_eggs}
+    bought = {s.presence.batch.id: s.presence.batch for s in shares if s.presence.batch.origin is Origin.BOUGHT_BIRDS}
     for batch in bought.values():
         yield from _quarantine(season, place, slices, batch)
 
 
 def may_mix(_season: Season, place: Place, spell: Spell) -> bool:
-    return len(spell.presences) > 1 and any(not presence.batch.origin.is_eggs for presence in spell.presences)
+    return len(spell.presences) > 1 and any(
+        presence.batch.origin is Origin.BOUGHT_BIRDS for presence in spell.presences
+    )
 
 
 def _quarantine(season: Season, place: Place, slices: Sequence[Slice], batch: Batch) -> Iterator[Clash]:

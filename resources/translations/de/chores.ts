@@ -252,10 +252,6 @@
    <translation>Ankunft</translation>
   </message>
   <message>
-   <source>bedding</source>
-   <translation>Einstreu</translation>
-  </message>
-  <message>
    <source>candle</source>
    <translation>schieren</translation>
   </message>
@@ -274,6 +270,10 @@
   <message>
    <source>drain</source>
    <translation>Wasser leeren</translation>
+  </message>
+  <message>
+   <source>dressed g</source>
+   <translation>geschlachtet g</translation>
   </message>
   <message>
    <source>dust bath</source>
@@ -312,6 +312,10 @@
    <translation>Licht</translation>
   </message>
   <message>
+   <source>live g</source>
+   <translation>lebend g</translation>
+  </message>
+  <message>
    <source>move</source>
    <translation>umsetzen</translation>
   </message>
@@ -320,8 +324,16 @@
    <translation>hinaus</translation>
   </message>
   <message>
+   <source>not hatched</source>
+   <translation>nicht geschlüpft</translation>
+  </message>
+  <message>
    <source>old drinker</source>
    <translation>alte Tränke</translation>
+  </message>
+  <message>
+   <source>own chore</source>
+   <translation>eigene Aufgabe</translation>
   </message>
   <message>
    <source>pebbles</source>
@@ -338,10 +350,6 @@
   <message>
    <source>rest</source>
    <translation>ruhen</translation>
-  </message>
-  <message>
-   <source>set</source>
-   <translation>einlegen</translation>
   </message>
   <message>
    <source>sex</source>
@@ -370,6 +378,10 @@
   <message>
    <source>turn</source>
    <translation>wenden</translation>
+  </message>
+  <message>
+   <source>unsure</source>
+   <translation>unsicher</translation>
   </message>
   <message>
    <source>{batch} comes: {birds}</source>

@@ -116,6 +116,10 @@
    <translation>Zu einem &amp;Tag …</translation>
   </message>
   <message>
+   <source>&amp;Go to this step</source>
+   <translation>Zu diesem Schritt &amp;gehen</translation>
+  </message>
+  <message>
    <source>&amp;Heat sources</source>
    <translation>&amp;Wärmequellen</translation>
   </message>
@@ -674,8 +678,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Jeder Satz hat seinen Platz, seinen Raum und sein Ausmisten. Einen Satz auswählen, um seine Tage zu sehen.</translation>
   </message>
   <message>
+   <source>Every change is a step. Go to one to have the farm as it was then. The steps after it stay in the list to be done again, until you change something.</source>
+   <translation>Jede Änderung ist ein Schritt. Zu einem gehen, um den Hof zu haben, wie er da war. Die Schritte danach bleiben in der Liste und lassen sich wiederholen, bis du etwas änderst.</translation>
+  </message>
+  <message>
    <source>Every figure shows its source. A farm may replace any of them by its own.</source>
    <translation>Jeder Richtwert zeigt seine Quelle. Ein Hof darf jeden durch einen eigenen ersetzen.</translation>
+  </message>
+  <message>
+   <source>Everything after it is taken back; it can be done again from here.</source>
+   <translation>Alles danach wird zurückgenommen; von hier lässt es sich wiederholen.</translation>
   </message>
   <message>
    <source>Everything else fits. Shows what is accepted</source>
@@ -728,6 +740,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Find a batch, place or day…</source>
    <translation>Satz, Platz oder Tag suchen …</translation>
+  </message>
+  <message>
+   <source>Find a step</source>
+   <translation>Einen Schritt suchen</translation>
+  </message>
+  <message>
+   <source>Find a step, such as a batch's name</source>
+   <translation>Einen Schritt suchen, etwa den Namen eines Satzes</translation>
   </message>
   <message>
    <source>First day, {number}</source>
@@ -792,6 +812,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Hatcher: lockdown and hatch</source>
    <translation>Schlupfbrüter: Umlegen und Schlupf</translation>
+  </message>
+  <message>
+   <source>History</source>
+   <translation>Geschichte</translation>
   </message>
   <message>
    <source>Holds {birds} Coturnix by the figures.</source>
@@ -1354,6 +1378,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Versuch beginnen</translation>
   </message>
   <message>
+   <source>Steps, newest first</source>
+   <translation>Schritte, neueste zuerst</translation>
+  </message>
+  <message>
    <source>T&amp;hree years in view</source>
    <translation>&amp;Drei Jahre zeigen</translation>
   </message>
@@ -1380,6 +1408,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>The &amp;season on one page</source>
    <translation>Die &amp;Saison auf einer Seite</translation>
+  </message>
+  <message>
+   <source>The beginning: as the farm was made</source>
+   <translation>Der Anfang: wie der Hof angelegt wurde</translation>
   </message>
   <message>
    <source>The frame is what is in view: push it, or pull an edge</source>
@@ -1704,6 +1736,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>at 25 days</source>
    <translation>mit 25 Tagen</translation>
+  </message>
+  <message>
+   <source>birds of another batch</source>
+   <translation>Vögel eines anderen Satzes</translation>
   </message>
   <message>
    <source>chores {days}</source>
@@ -2172,6 +2208,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{title}: on its way to the printer.</source>
    <translation>{title}: unterwegs zum Drucker.</translation>
+  </message>
+  <message>
+   <source>{what}  (taken back)</source>
+   <translation>{what}  (zurückgenommen)</translation>
+  </message>
+  <message>
+   <source>{what}  (the farm is here)</source>
+   <translation>{what}  (der Hof steht hier)</translation>
   </message>
   <message>
    <source>{what}: not possible</source>

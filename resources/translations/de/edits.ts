@@ -28,6 +28,14 @@
    <translation>Ändern: {what}</translation>
   </message>
   <message>
+   <source>Correct: {what}</source>
+   <translation>Berichtigen: {what}</translation>
+  </message>
+  <message>
+   <source>Done: {chore}</source>
+   <translation>Erledigt: {chore}</translation>
+  </message>
+  <message>
    <source>Drinker space of {place}</source>
    <translation>Tränkenbreite von {place}</translation>
   </message>
@@ -40,12 +48,24 @@
    <translation>Fressplatzbreite von {place}</translation>
   </message>
   <message>
+   <source>Grown birds that do not know each other fight: put them together at dusk, in a place that is new to all, and look after an hour.</source>
+   <translation>Erwachsene Vögel, die sich nicht kennen, kämpfen: in der Dämmerung zusammensetzen, an einem Platz, der allen neu ist, und nach einer Stunde nachsehen.</translation>
+  </message>
+  <message>
    <source>Keep trial “{trial}”</source>
    <translation>Versuch „{trial}“ übernehmen</translation>
   </message>
   <message>
+   <source>Leave out: {chore}</source>
+   <translation>Auslassen: {chore}</translation>
+  </message>
+  <message>
    <source>No longer accept {clashes}</source>
    <translation>Nicht mehr hinnehmen: {clashes}</translation>
+  </message>
+  <message>
+   <source>Not done: {chore}</source>
+   <translation>Nicht erledigt: {chore}</translation>
   </message>
   <message>
    <source>Part the cocks of {batch} on {day}</source>
@@ -76,6 +96,22 @@
    <translation>Versuch „{trial}“ beginnen</translation>
   </message>
   <message>
+   <source>Take back: {what}</source>
+   <translation>Zurücknehmen: {what}</translation>
+  </message>
+  <message>
+   <source>They are {gap} apart in age; up to {most} is usual.</source>
+   <translation>Ihr Alter liegt {gap} auseinander; üblich ist bis zu {most}.</translation>
+  </message>
+  <message>
+   <source>a batch of the same kind, {kind}, is accepted</source>
+   <translation>ein Satz derselben Art, {kind}, wird angenommen</translation>
+  </message>
+  <message>
+   <source>a count that holds is accepted: this one was corrected or taken back already</source>
+   <translation>eine Zählung, die gilt, wird angenommen: Diese wurde schon berichtigt oder zurückgenommen</translation>
+  </message>
+  <message>
    <source>a farm keeps its one settings record</source>
    <translation>ein Hof behält seinen einen Datensatz mit Einstellungen</translation>
   </message>
@@ -104,6 +140,10 @@
    <translation>hingenommener Engpass ({reason})</translation>
   </message>
   <message>
+   <source>anybody</source>
+   <translation>irgendwer</translation>
+  </message>
+  <message>
    <source>change the batch anew in the trial, or drop the trial</source>
    <translation>den Satz im Versuch neu ändern oder den Versuch verwerfen</translation>
   </message>
@@ -112,12 +152,20 @@
    <translation>kommt nur an einem Tag</translation>
   </message>
   <message>
+   <source>it hatches on {day}: then birds can part</source>
+   <translation>er schlüpft am {day}: Dann können Vögel abgeteilt werden</translation>
+  </message>
+  <message>
    <source>it is on the route of {batches}: give them another place first</source>
    <translation>er liegt auf dem Weg von {batches}: erst einen anderen Platz geben</translation>
   </message>
   <message>
    <source>it stops the plan, and only a clash to watch can be accepted</source>
    <translation>er verhindert den Plan, und nur ein Engpass, der zu beachten ist, kann hingenommen werden</translation>
+  </message>
+  <message>
+   <source>note: {words}</source>
+   <translation>Notiz: {words}</translation>
   </message>
   <message>
    <source>one for each day is accepted</source>
@@ -160,16 +208,24 @@
    <translation>Engpass von {who} in {place} ({reason})</translation>
   </message>
   <message>
-   <source>the id of a record of this farm is accepted</source>
-   <translation>angenommen wird die Kennung eines Datensatzes dieses Hofs</translation>
-  </message>
-  <message>
    <source>the id of an accepted clash is accepted</source>
    <translation>angenommen wird die Kennung eines hingenommenen Engpasses</translation>
   </message>
   <message>
    <source>the trial takes this place away, so the batch needs another one</source>
    <translation>der Versuch nimmt diesen Platz weg, also braucht der Satz einen anderen</translation>
+  </message>
+  <message>
+   <source>today, {day}, or a day before is accepted</source>
+   <translation>heute, {day}, oder ein Tag davor wird angenommen</translation>
+  </message>
+  <message>
+   <source>two batches that have hatched by {day} are accepted</source>
+   <translation>zwei Sätze, die bis {day} geschlüpft sind, werden angenommen</translation>
+  </message>
+  <message>
+   <source>undo the step in the history instead: the other batch has these birds now</source>
+   <translation>stattdessen den Schritt in der Geschichte zurücknehmen: Der andere Satz hat diese Vögel jetzt</translation>
   </message>
   <message>
    <source>{batches} in {place}</source>
@@ -184,12 +240,48 @@
    <translation>{batch} verlässt {place} am {day}</translation>
   </message>
   <message>
+   <source>{batch} was to be set on {day}.</source>
+   <translation>{batch} sollte am {day} eingelegt werden.</translation>
+  </message>
+  <message>
+   <source>{batch} was to hatch on {day}.</source>
+   <translation>{batch} sollte am {day} schlüpfen.</translation>
+  </message>
+  <message>
    <source>{batch}: {leaving} on {day}</source>
    <translation>{batch}: {leaving} am {day}</translation>
   </message>
   <message>
+   <source>{chore}: for {person}</source>
+   <translation>{chore}: für {person}</translation>
+  </message>
+  <message>
+   <source>{chore}: on {day}</source>
+   <translation>{chore}: am {day}</translation>
+  </message>
+  <message>
+   <source>{counts} name it: what happened stays</source>
+   <translation>{counts} nennen es: Was geschehen ist, bleibt</translation>
+  </message>
+  <message>
    <source>{days} of clean-out for {place}</source>
    <translation>Ausmisten von {place}: {days}</translation>
+  </message>
+  <message>
+   <source>{day} stays, for counts were recorded since</source>
+   <translation>{day} bleibt, denn seither wurde gezählt</translation>
+  </message>
+  <message>
+   <source>{each} g each, where about {expected} g are usual at this age.</source>
+   <translation>{each} g je Vogel, wo in diesem Alter etwa {expected} g üblich sind.</translation>
+  </message>
+  <message>
+   <source>{grams} g {sort}</source>
+   <translation>{grams} g {sort}</translation>
+  </message>
+  <message>
+   <source>{hours} hours worked</source>
+   <translation>{hours} Stunden gearbeitet</translation>
   </message>
   <message>
    <source>{hours} of light in {place}</source>
@@ -204,8 +296,32 @@
    <translation>{name}, Teil</translation>
   </message>
   <message>
+   <source>{number} birds should be there: {missing} would be written down as missing.</source>
+   <translation>{number} Vögel müssten da sein: {missing} würden als vermisst aufgeschrieben.</translation>
+  </message>
+  <message>
    <source>{number} for {batch}</source>
    <translation>{number} für {batch}</translation>
+  </message>
+  <message>
+   <source>{number} of {alive} died in one day.</source>
+   <translation>{number} von {alive} sind an einem Tag gestorben.</translation>
+  </message>
+  <message>
+   <source>{number} of {batch} become {new}, in {place}</source>
+   <translation>{number} von {batch} werden {new}, in {place}</translation>
+  </message>
+  <message>
+   <source>{number} of {batch} join {other}</source>
+   <translation>{number} von {batch} kommen zu {other}</translation>
+  </message>
+  <message>
+   <source>{number} {sort}</source>
+   <translation>{number} {sort}</translation>
+  </message>
+  <message>
+   <source>{of}: {what}, {day}</source>
+   <translation>{of}: {what}, {day}</translation>
   </message>
   <message>
    <source>{person} builds {hours} a week</source>
@@ -226,6 +342,14 @@
   <message>
    <source>{step} (trial “{trial}”)</source>
    <translation>{step} (Versuch „{trial}“)</translation>
+  </message>
+  <message>
+   <source>{what} stands there already: this one comes on top.</source>
+   <translation>{what} steht schon da: Diese Zählung kommt dazu.</translation>
+  </message>
+  <message>
+   <source>{what}, {day}</source>
+   <translation>{what}, {day}</translation>
   </message>
  </context>
 </TS>

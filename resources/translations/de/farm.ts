@@ -228,6 +228,10 @@
    <translation>angenommen wird ein Grund in einer Zeile, ohne Tabulatoren</translation>
   </message>
   <message>
+   <source>a rule of RFC 5545 by days, weeks, months or years, such as FREQ=WEEKLY;INTERVAL=2, is accepted</source>
+   <translation>eine Regel nach RFC 5545 in Tagen, Wochen, Monaten oder Jahren wie FREQ=WEEKLY;INTERVAL=2 wird angenommen</translation>
+  </message>
+  <message>
    <source>a stay ends after the day it starts on</source>
    <translation>ein Aufenthalt endet nach dem Tag, an dem er beginnt</translation>
   </message>
@@ -288,6 +292,10 @@
    <translation>Menge</translation>
   </message>
   <message>
+   <source>another batch is accepted</source>
+   <translation>ein anderer Satz wird angenommen</translation>
+  </message>
+  <message>
    <source>another {what} has it already, each needs its own</source>
    <translation>der Name ist schon vergeben ({what}), jeder braucht seinen eigenen</translation>
   </message>
@@ -312,12 +320,20 @@
    <translation>Sätze</translation>
   </message>
   <message>
+   <source>bedding</source>
+   <translation>Einstreu</translation>
+  </message>
+  <message>
    <source>between -60 and 40 °C is accepted</source>
    <translation>angenommen wird -60 bis 40 °C</translation>
   </message>
   <message>
    <source>between -90 and 90 degrees is accepted</source>
    <translation>angenommen wird -90 bis 90 Grad</translation>
+  </message>
+  <message>
+   <source>bird</source>
+   <translation>Vogel</translation>
   </message>
   <message>
    <source>birds</source>
@@ -344,16 +360,60 @@
    <translation>Aufzuchtbox</translation>
   </message>
   <message>
+   <source>built</source>
+   <translation>fertig gebaut</translation>
+  </message>
+  <message>
    <source>cabinet</source>
    <translation>Kombibrüter</translation>
+  </message>
+  <message>
+   <source>cause</source>
+   <translation>Ursache</translation>
+  </message>
+  <message>
+   <source>chilled</source>
+   <translation>ausgekühlt</translation>
+  </message>
+  <message>
+   <source>chore</source>
+   <translation>Aufgabe</translation>
+  </message>
+  <message>
+   <source>chore mark</source>
+   <translation>Vermerk zur Aufgabe</translation>
+  </message>
+  <message>
+   <source>chore {name}</source>
+   <translation>Aufgabe {name}</translation>
   </message>
   <message>
    <source>clean-out days</source>
    <translation>Tage zum Ausmisten</translation>
   </message>
   <message>
+   <source>clear</source>
+   <translation>klar</translation>
+  </message>
+  <message>
    <source>cocks</source>
    <translation>Hähne</translation>
+  </message>
+  <message>
+   <source>corrects</source>
+   <translation>berichtigt</translation>
+  </message>
+  <message>
+   <source>counted</source>
+   <translation>gezählt</translation>
+  </message>
+  <message>
+   <source>culled</source>
+   <translation>getötet</translation>
+  </message>
+  <message>
+   <source>day</source>
+   <translation>Tag</translation>
   </message>
   <message>
    <source>day {first} to day {last}</source>
@@ -364,12 +424,28 @@
    <translation>Lagertage der Eier</translation>
   </message>
   <message>
+   <source>died</source>
+   <translation>gestorben</translation>
+  </message>
+  <message>
    <source>drinker space in cm</source>
    <translation>Tränkenbreite in cm</translation>
   </message>
   <message>
+   <source>drowned</source>
+   <translation>ertrunken</translation>
+  </message>
+  <message>
+   <source>egg</source>
+   <translation>Ei</translation>
+  </message>
+  <message>
    <source>egg places</source>
    <translation>Eiplätze</translation>
+  </message>
+  <message>
+   <source>eggs</source>
+   <translation>Eier</translation>
   </message>
   <message>
    <source>eggs have no age as birds: 0 is accepted</source>
@@ -396,6 +472,18 @@
    <translation>Hof {name}</translation>
   </message>
   <message>
+   <source>feathered</source>
+   <translation>befiedert</translation>
+  </message>
+  <message>
+   <source>fed</source>
+   <translation>gefüttert</translation>
+  </message>
+  <message>
+   <source>feed bought</source>
+   <translation>Futter gekauft</translation>
+  </message>
+  <message>
    <source>feeder space in cm</source>
    <translation>Fressplatzbreite in cm</translation>
   </message>
@@ -406,6 +494,14 @@
   <message>
    <source>figures of {kind}</source>
    <translation>Richtwerte von {kind}</translation>
+  </message>
+  <message>
+   <source>file</source>
+   <translation>Datei</translation>
+  </message>
+  <message>
+   <source>first day</source>
+   <translation>erster Tag</translation>
   </message>
   <message>
    <source>first place</source>
@@ -424,8 +520,24 @@
    <translation>Fläche in cm²</translation>
   </message>
   <message>
+   <source>fought</source>
+   <translation>im Streit</translation>
+  </message>
+  <message>
+   <source>grams</source>
+   <translation>Gramm</translation>
+  </message>
+  <message>
+   <source>grams dressed</source>
+   <translation>Gramm Schlachtgewicht</translation>
+  </message>
+  <message>
    <source>grass pen</source>
    <translation>Wiesenvoliere</translation>
+  </message>
+  <message>
+   <source>hatched</source>
+   <translation>geschlüpft</translation>
   </message>
   <message>
    <source>hatcher</source>
@@ -440,8 +552,16 @@
    <translation>Hennen</translation>
   </message>
   <message>
+   <source>hens and cocks</source>
+   <translation>Hennen und Hähne</translation>
+  </message>
+  <message>
    <source>holiday</source>
    <translation>Urlaub</translation>
+  </message>
+  <message>
+   <source>hour</source>
+   <translation>Stunde</translation>
   </message>
   <message>
    <source>hours of building a week</source>
@@ -460,6 +580,10 @@
    <translation>wie sicher</translation>
   </message>
   <message>
+   <source>hurt</source>
+   <translation>verletzt</translation>
+  </message>
+  <message>
    <source>in</source>
    <translation>Zoll</translation>
   </message>
@@ -472,8 +596,16 @@
    <translation>ist leer (null)</translation>
   </message>
   <message>
+   <source>it is missing</source>
+   <translation>es fehlt</translation>
+  </message>
+  <message>
    <source>it leaves a gap: day {day} is accepted</source>
    <translation>es bleibt eine Lücke: angenommen wird Tag {day}</translation>
+  </message>
+  <message>
+   <source>it moved to {place} on {day}; what happened stays, correct the count instead</source>
+   <translation>am {day} kam er nach {place}; was geschehen ist, bleibt, stattdessen die Zählung berichtigen</translation>
   </message>
   <message>
    <source>it overlaps the one before: day {day} is accepted</source>
@@ -488,8 +620,20 @@
    <translation>der Inhalt ist etwas anderes</translation>
   </message>
   <message>
+   <source>joined</source>
+   <translation>zu anderen gekommen</translation>
+  </message>
+  <message>
+   <source>key</source>
+   <translation>Schlüssel</translation>
+  </message>
+  <message>
    <source>kind</source>
    <translation>Art</translation>
+  </message>
+  <message>
+   <source>laid</source>
+   <translation>gelegt</translation>
   </message>
   <message>
    <source>latitude</source>
@@ -498,6 +642,14 @@
   <message>
    <source>leaving</source>
    <translation>Abgang</translation>
+  </message>
+  <message>
+   <source>missing</source>
+   <translation>vermisst</translation>
+  </message>
+  <message>
+   <source>moved</source>
+   <translation>umgesetzt</translation>
   </message>
   <message>
    <source>name</source>
@@ -510,6 +662,26 @@
   <message>
    <source>no day is given</source>
    <translation>kein Tag ist angegeben</translation>
+  </message>
+  <message>
+   <source>not more than the live weight of {grams} g is accepted</source>
+   <translation>nicht mehr als das Lebendgewicht von {grams} g wird angenommen</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>number</source>
+   <translation>Zahl</translation>
+  </message>
+  <message>
+   <source>of {number} birds up to {number} are hens or cocks</source>
+   <translation>von {number} Vögeln sind bis zu {number} Hennen oder Hähne</translation>
+  </message>
+  <message>
+   <source>of {set} set, {left} were left by then</source>
+   <translation>von {set}, die eingelegt wurden, waren da noch {left} übrig</translation>
   </message>
   <message>
    <source>one of {choices}</source>
@@ -532,12 +704,20 @@
    <translation>offen</translation>
   </message>
   <message>
+   <source>other batch</source>
+   <translation>anderer Satz</translation>
+  </message>
+  <message>
    <source>out of use</source>
    <translation>außer Betrieb</translation>
   </message>
   <message>
    <source>own eggs</source>
    <translation>eigene Eier</translation>
+  </message>
+  <message>
+   <source>parted</source>
+   <translation>abgeteilt</translation>
   </message>
   <message>
    <source>pen</source>
@@ -550,6 +730,14 @@
   <message>
    <source>person {name}</source>
    <translation>Person {name}</translation>
+  </message>
+  <message>
+   <source>photo</source>
+   <translation>Foto</translation>
+  </message>
+  <message>
+   <source>pipped</source>
+   <translation>angepickt</translation>
   </message>
   <message>
    <source>place</source>
@@ -568,6 +756,10 @@
    <translation>geschlachtet</translation>
   </message>
   <message>
+   <source>quit</source>
+   <translation>abgestorben</translation>
+  </message>
+  <message>
    <source>ready on</source>
    <translation>fertig am</translation>
   </message>
@@ -584,20 +776,44 @@
    <translation>Datensätze</translation>
   </message>
   <message>
+   <source>repeat</source>
+   <translation>Wiederholung</translation>
+  </message>
+  <message>
    <source>school trip</source>
    <translation>Klassenfahrt</translation>
+  </message>
+  <message>
+   <source>set</source>
+   <translation>einlegen</translation>
   </message>
   <message>
    <source>setter</source>
    <translation>Vorbrüter</translation>
   </message>
   <message>
+   <source>sexed</source>
+   <translation>nach Geschlecht bestimmt</translation>
+  </message>
+  <message>
    <source>shipped eggs</source>
    <translation>verschickte Eier</translation>
   </message>
   <message>
+   <source>sick</source>
+   <translation>krank</translation>
+  </message>
+  <message>
+   <source>smothered</source>
+   <translation>erdrückt</translation>
+  </message>
+  <message>
    <source>sold</source>
    <translation>verkauft</translation>
+  </message>
+  <message>
+   <source>sort</source>
+   <translation>Art</translation>
   </message>
   <message>
    <source>sq ft</source>
@@ -622,6 +838,10 @@
   <message>
    <source>stays</source>
    <translation>Aufenthalte</translation>
+  </message>
+  <message>
+   <source>taken</source>
+   <translation>gerissen</translation>
   </message>
   <message>
    <source>text in quotation marks</source>
@@ -652,6 +872,10 @@
    <translation>nötig ist die Kennung eines Satzes</translation>
   </message>
   <message>
+   <source>the id of a count of the same sort is accepted</source>
+   <translation>die id einer Zählung derselben Art wird angenommen</translation>
+  </message>
+  <message>
    <source>the id of a place is needed</source>
    <translation>nötig ist die Kennung eines Platzes</translation>
   </message>
@@ -664,8 +888,24 @@
    <translation>nötig ist die Kennung eines Datensatzes</translation>
   </message>
   <message>
+   <source>the id of a record of this farm is accepted</source>
+   <translation>angenommen wird die Kennung eines Datensatzes dieses Hofs</translation>
+  </message>
+  <message>
    <source>the id of at least one batch is needed</source>
    <translation>nötig ist die Kennung mindestens eines Satzes</translation>
+  </message>
+  <message>
+   <source>the key of a chore is needed</source>
+   <translation>der Schlüssel einer Aufgabe ist nötig</translation>
+  </message>
+  <message>
+   <source>the name of a file in the farm's folder of photos is accepted</source>
+   <translation>der Name einer Datei im Fotoordner des Hofs wird angenommen</translation>
+  </message>
+  <message>
+   <source>the plan says otherwise</source>
+   <translation>der Plan sagt es anders</translation>
   </message>
   <message>
    <source>the word for a kind of clash is needed</source>
@@ -704,8 +944,16 @@
    <translation>nötig sind zwölf Nachttiefs, Januar bis Dezember, oder keins</translation>
   </message>
   <message>
+   <source>unknown</source>
+   <translation>unbekannt</translation>
+  </message>
+  <message>
    <source>up to day {most} is accepted</source>
    <translation>angenommen wird höchstens Tag {most}</translation>
+  </message>
+  <message>
+   <source>up to {most} letters are accepted</source>
+   <translation>bis zu {most} Zeichen werden angenommen</translation>
   </message>
   <message>
    <source>value</source>
@@ -720,12 +968,56 @@
    <translation>Version</translation>
   </message>
   <message>
+   <source>weak</source>
+   <translation>schwach</translation>
+  </message>
+  <message>
+   <source>weighed</source>
+   <translation>gewogen</translation>
+  </message>
+  <message>
+   <source>what is taken back is needed</source>
+   <translation>nötig ist, was zurückgenommen wird</translation>
+  </message>
+  <message>
+   <source>which birds</source>
+   <translation>welche Vögel</translation>
+  </message>
+  <message>
+   <source>words</source>
+   <translation>Worte</translation>
+  </message>
+  <message>
    <source>work counted on</source>
    <translation>Arbeit gezählt am</translation>
   </message>
   <message>
    <source>{accepted}, or null</source>
    <translation>{accepted}, oder null</translation>
+  </message>
+  <message>
+   <source>{batch} came as birds: it has no eggs in a machine</source>
+   <translation>{batch} kam als Vögel: Er hat keine Eier in einem Brüter</translation>
+  </message>
+  <message>
+   <source>{batch} came on {day}: that day or a later one is accepted</source>
+   <translation>{batch} kam am {day}: Dieser Tag oder ein späterer wird angenommen</translation>
+  </message>
+  <message>
+   <source>{batch} had {birds} by then</source>
+   <translation>{batch} hatte da {birds}</translation>
+  </message>
+  <message>
+   <source>{batch} was set on {day}: that day or a later one is accepted</source>
+   <translation>{batch} wurde am {day} eingelegt: Dieser Tag oder ein späterer wird angenommen</translation>
+  </message>
+  <message>
+   <source>{eggs} on {day}</source>
+   <translation>{eggs} am {day}</translation>
+  </message>
+  <message>
+   <source>{eggs} were set on {day}; what happened stays, correct the count instead</source>
+   <translation>{eggs} wurden am {day} eingelegt; was geschehen ist, bleibt, stattdessen die Zählung berichtigen</translation>
   </message>
   <message>
    <source>{hours} hour</source>
@@ -738,6 +1030,14 @@
   <message>
    <source>{names} and {last}</source>
    <translation>{names} und {last}</translation>
+  </message>
+  <message>
+   <source>{sort} needs it</source>
+   <translation>{sort} braucht es</translation>
+  </message>
+  <message>
+   <source>{sort} on {day}</source>
+   <translation>{sort} am {day}</translation>
   </message>
   <message>
    <source>{start} to {end}</source>

@@ -84,6 +84,10 @@
    <translation>Erwartete Küken</translation>
   </message>
   <message>
+   <source>Chore mark</source>
+   <translation>Vermerk zur Aufgabe</translation>
+  </message>
+  <message>
    <source>Clashes ahead</source>
    <translation>Engpässe voraus</translation>
   </message>
@@ -348,10 +352,6 @@
    <translation>heißt {name}</translation>
   </message>
   <message>
-   <source>chore</source>
-   <translation>Aufgabe</translation>
-  </message>
-  <message>
    <source>chores</source>
    <translation>Aufgaben</translation>
   </message>
@@ -404,10 +404,6 @@
    <translation>Fressplatz</translation>
   </message>
   <message>
-   <source>first day</source>
-   <translation>erster Tag</translation>
-  </message>
-  <message>
    <source>free from {day}</source>
    <translation>frei ab {day}</translation>
   </message>
@@ -448,6 +444,14 @@
    <translation>ist etwas anderes</translation>
   </message>
   <message>
+   <source>less: {clash}</source>
+   <translation>weniger: {clash}</translation>
+  </message>
+  <message>
+   <source>new: {clash}</source>
+   <translation>neu: {clash}</translation>
+  </message>
+  <message>
    <source>next in: {who} on {day}</source>
    <translation>als Nächstes: {who} am {day}</translation>
   </message>
@@ -468,6 +472,10 @@
    <translation>nicht mehr {leaving} aus {place}</translation>
   </message>
   <message>
+   <source>no longer: {clash}</source>
+   <translation>nicht mehr: {clash}</translation>
+  </message>
+  <message>
    <source>no time to clean out</source>
    <translation>keine Zeit zum Ausmisten</translation>
   </message>
@@ -478,14 +486,6 @@
   <message>
    <source>not told</source>
    <translation>nicht gesagt</translation>
-  </message>
-  <message>
-   <source>note</source>
-   <translation>Notiz</translation>
-  </message>
-  <message>
-   <source>number</source>
-   <translation>Zahl</translation>
   </message>
   <message>
    <source>oldest egg stored in days</source>
@@ -644,8 +644,52 @@
    <translation>Arbeitsstunden</translation>
   </message>
   <message>
+   <source>worse: {clash}</source>
+   <translation>schlimmer: {clash}</translation>
+  </message>
+  <message>
    <source>{amount}, about {birds}</source>
    <translation>{amount}, etwa {birds}</translation>
+  </message>
+  <message>
+   <source>{batch} is new</source>
+   <translation>{batch} ist neu</translation>
+  </message>
+  <message>
+   <source>{batch}: feathered by {day}, not {old}</source>
+   <translation>{batch}: befiedert bis {day}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: hatch on {day}, not {old}</source>
+   <translation>{batch}: Schlupf am {day}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: hens lay from about {day}</source>
+   <translation>{batch}: Hennen legen etwa ab {day}</translation>
+  </message>
+  <message>
+   <source>{batch}: laying group to {place} on {day}, not {old}</source>
+   <translation>{batch}: Legegruppe am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: no longer to {place}</source>
+   <translation>{batch}: nicht mehr nach {place}</translation>
+  </message>
+  <message>
+   <source>{batch}: surplus cocks to {place} on {day}, not {old}</source>
+   <translation>{batch}: überzählige Hähne am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: to {place} on {day}</source>
+   <translation>{batch}: am {day} nach {place}</translation>
+  </message>
+  <message>
+   <source>{batch}: to {place} on {day}, not {old}</source>
+   <translation>{batch}: am {day} nach {place}, nicht {old}</translation>
+  </message>
+  <message>
+   <source>{batch}: {birds}, not {before}</source>
+   <translation>{batch}: {birds}, nicht {before}</translation>
   </message>
   <message>
    <source>{birds} of {batch}</source>
@@ -666,6 +710,10 @@
   <message>
    <source>{changes} were tried, and none helps:</source>
    <translation>{changes} wurden versucht, und nichts hilft:</translation>
+  </message>
+  <message>
+   <source>{chores} on other days, in the calendar too</source>
+   <translation>{chores} an anderen Tagen, auch im Kalender</translation>
   </message>
   <message>
    <source>{clashes} stay.</source>
@@ -730,6 +778,10 @@
   <message>
    <source>{place} is not built in time</source>
    <translation>{place} wird nicht rechtzeitig fertig</translation>
+  </message>
+  <message>
+   <source>{place} is ready on {day}</source>
+   <translation>{place} ist am {day} fertig</translation>
   </message>
   <message>
    <source>{place} is too small</source>

@@ -36,10 +36,6 @@
    <translation>im Bau</translation>
   </message>
   <message>
-   <source>bird</source>
-   <translation>Vogel</translation>
-  </message>
-  <message>
    <source>brooding</source>
    <translation>Aufzucht</translation>
   </message>
@@ -50,18 +46,6 @@
   <message>
    <source>chicks</source>
    <translation>Küken</translation>
-  </message>
-  <message>
-   <source>day</source>
-   <translation>Tag</translation>
-  </message>
-  <message>
-   <source>egg</source>
-   <translation>Ei</translation>
-  </message>
-  <message>
-   <source>eggs</source>
-   <translation>Eier</translation>
   </message>
   <message>
    <source>finishing</source>

@@ -1,0 +1,120 @@
+"""``dataclass``, made in a quarter of the time that the standard one takes: 0.4 ms each were a fifth of a start.
+
+What it makes is the same to everybody: to readers and mypy, to ``fields`` and ``replace``, in its text, its errors
+and its hash. It does less: classes are ``frozen`` and have ``slots``, fields are no keywords only, nothing is ordered.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import MISSING, Field, FrozenInstanceError
+from operator import attrgetter
+from typing import TYPE_CHECKING, Any
+
+__all__ = ["dataclass"]
+
+if TYPE_CHECKING:
+    from dataclasses import dataclass
+else:
+    from dataclasses import dataclass as _standard
+    from dataclasses import fields
+
+    def dataclass(*, frozen: bool, slots: bool, eq: bool = True, weakref_slot: bool = False):
+        """A decorator, as that of the standard library with the same words."""
+        if not (frozen and slots):
+            raise TypeError("here a dataclass is frozen and has slots")
+
+        def make(cls: type) -> type:
+            if not cls.__doc__:
+                cls.__doc__ = cls.__name__  # else the standard one looks for a signature, which takes long
+            made = _standard(init=False, repr=False, eq=False, slots=True, weakref_slot=weakref_slot)(cls)
+            own = fields(made)
+            made.__init__, equals = _init_and_eq(made, own)
+            made.__init__.__annotations__ = {one.name: one.type for one in own if one.init} | {"return": None}
+            for name, method in _SHARED.items():
+                if name not in cls.__dict__:
+                    setattr(made, name, method)
+            if eq and "__eq__" not in cls.__dict__:
+                made.__eq__ = equals
+                if "__hash__" not in cls.__dict__:
+                    made.__hash__ = _hash_of(own)
+            return made
+
+        return make
+
+
+def _init_and_eq(cls: type, own: tuple[Field[Any], ...]) -> tuple[Callable[..., None], Callable[..., bool]]:
+    """Both out of one text, as compiling takes the time. ``__init__`` goes past ``__setattr__`` to the slots."""
+    known: dict[str, Any] = {"_MISSING": MISSING}
+    taken, body = ["self"], []
+    for field in own:
+        name = value = field.name
+        default = ""
+        if field.default is not MISSING:
+            known[f"_default_{name}"] = field.default
+            default = f"_default_{name}"
+            value = name if field.init else default
+        elif field.default_factory is not MISSING:
+            known[f"_new_{name}"] = field.default_factory
+            default = "_MISSING"
+            value = f"_new_{name}() if {name} is _MISSING else {name}" if field.init else f"_new_{name}()"
+        elif not field.init:
+            continue  # ``__post_init__`` sets it
+        if field.init:
+            taken.append(f"{name}={default}" if default else name)
+        known[f"_set_{name}"] = getattr(cls, name).__set__
+        body.append(f"_set_{name}(self, {value})")
+    if hasattr(cls, "__post_init__"):
+        body.append("self.__post_init__()")
+    mine, others = (_tuple_of(one, own) for one in ("self", "other"))
+    text = f"""
+def __init__({", ".join(taken)}):
+    {"; ".join(body) or "pass"}
+def __eq__(self, other):
+    return {mine} == {others} if other.__class__ is self.__class__ else NotImplemented
+"""
+    exec(text, known)
+    return known["__init__"], known["__eq__"]
+
+
+def _tuple_of(one: str, own: tuple[Field[Any], ...]) -> str:
+    return "(" + "".join(f"{one}.{field.name}, " for field in own if field.compare) + ")"
+
+
+def _hash_of(own: tuple[Field[Any], ...]) -> Callable[[Any], int]:
+    names = [field.name for field in own if field.compare]
+    if len(names) > 1:
+        key = attrgetter(*names)
+        return lambda self: hash(key(self))
+    return lambda self: hash(tuple(getattr(self, name) for name in names))
+
+
+def _text(self: Any) -> str:
+    shown = (field for field in self.__dataclass_fields__.values() if field.repr)
+    return f"{self.__class__.__qualname__}({', '.join(f'{one.name}={getattr(self, one.name)!r}' for one in shown)})"
+
+
+def _refuse_set(self: Any, name: str, value: object) -> None:
+    raise FrozenInstanceError(f"cannot assign to field {name!r}")
+
+
+def _refuse_del(self: Any, name: str) -> None:
+    raise FrozenInstanceError(f"cannot delete field {name!r}")
+
+
+def _state(self: Any) -> list[object]:
+    return [getattr(self, name) for name in self.__dataclass_fields__]
+
+
+def _take_state(self: Any, state: list[object]) -> None:
+    for name, value in zip(self.__dataclass_fields__, state, strict=True):
+        object.__setattr__(self, name, value)
+
+
+_SHARED = {
+    "__repr__": _text,
+    "__setattr__": _refuse_set,
+    "__delattr__": _refuse_del,
+    "__getstate__": _state,
+    "__setstate__": _take_state,
+}

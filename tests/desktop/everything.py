@@ -24,6 +24,7 @@ from quailsched.season.clashes import clashes_of
 from quailsched.season.severity import Severity, severity_of
 from quailsched.session import trials
 from quailsched.session.open_farm import OpenFarm
+from tests.desktop.conftest import complete
 
 
 def everything(opened: OpenFarm, empty: OpenFarm, today: date, qtbot: QtBot) -> Iterator[tuple[str, QWidget]]:
@@ -33,6 +34,7 @@ def everything(opened: OpenFarm, empty: OpenFarm, today: date, qtbot: QtBot) -> 
     window.resize(1280, 720)
     with qtbot.waitExposed(window):
         window.show()
+    complete(window)
     for where in _of_the_window(window, today):
         settle()
         yield where, window

@@ -33,7 +33,7 @@ from quailsched.desktop.theme import LIGHT, show_theme
 from quailsched.session import trials
 from quailsched.session.open_farm import OpenFarm
 from quailsched.words import ENGLISH, use
-from tests.desktop.conftest import TODAY
+from tests.desktop.conftest import TODAY, complete
 
 
 @pytest.fixture(autouse=True)
@@ -73,6 +73,7 @@ def window_on(opened: OpenFarm, qtbot: QtBot, width: int, height: int) -> MainWi
     qtbot.addWidget(made)
     made.resize(width, height)
     made.show()
+    complete(made)
     qtbot.waitUntil(lambda: made.season.frees_up._chores.text() != "")  # they are counted a little later
     settle()
     return made

@@ -51,6 +51,7 @@ COMMANDS = (
         "Change the batch that is picked",
         True,
     ),
+    Command("move_picked", "Mo&ve, split, another place…", "&Change", "Shift+F10", "All that dragging a band does"),
     Command("remove_picked", "Re&move what is picked…", "&Change", "Ctrl+Del", "Remove the batch that is picked"),
     Command(
         "accept_picked",
@@ -71,6 +72,7 @@ COMMANDS = (
     Command("show_setup", "Se&tup", "&Show", "Ctrl+3", "Places, people, batches and figures as tables"),
     Command("swap_grouping", "Lanes of places or &batches", "&Show", "Ctrl+L", "One lane a place or a batch", True),
     Command("swap_table", "Season as a &table, or drawn", "&Show", "Ctrl+Shift+L", "The same season in rows of words"),
+    Command("swap_side", "&Details beside it, or not", "&Show", "F9", "The clashes ahead, or what is picked"),
     Command("find_something", "&Find…", "&Show", "Ctrl+F", "A batch, a place or a day, by typing"),
     Command("go_to_day", "&Go to a day…", "&Show", "Ctrl+G", "By typing it: 12 Apr, in 3 weeks, week 15"),
     Command("fit_season", "&Fit the season", "&Show", "Ctrl+0", "The whole season in view"),

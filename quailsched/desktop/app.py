@@ -33,6 +33,7 @@ def show_window(app: QApplication, file: Path | None, today: date) -> MainWindow
 
     from quailsched.desktop.language import speak, wanted_language
     from quailsched.desktop.main_window import MainWindow
+    from quailsched.desktop.season_canvas.heard import hear_seasons
     from quailsched.desktop.theme import show_theme, wanted_theme
     from quailsched.session.paths import remembered
 
@@ -40,6 +41,7 @@ def show_window(app: QApplication, file: Path | None, today: date) -> MainWindow
     app.setDesktopFileName("quailsched")
     speak(app, wanted_language(str(remembered().get("language", "auto"))))
     show_theme(app, wanted_theme(str(remembered().get("colours", "auto"))))
+    hear_seasons()
     sys.excepthook = _tell
     opened, remark = _farm_to_show(file, today)
     window = MainWindow(opened, today)

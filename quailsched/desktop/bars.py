@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
+from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QHBoxLayout,
-    QPushButton,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -16,8 +17,12 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.icons import ALL_RATIOS, put_on, ratios_there_are
 from quailsched.desktop.labels import ShortLabel, as_it_is
+from quailsched.desktop.narrow import ShortButton, shorten
 from quailsched.farm.units import count_text
-from quailsched.words import say
+from quailsched.words import number_text, say
+
+_LETTERS_TO_TYPE = 16  # room for a name or a day in the field
+_NARROW_LETTERS = 110  # a window of fewer has no room for words below the icons of the rail
 
 
 class TopBar(QWidget):
@@ -37,18 +42,25 @@ class TopBar(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(18, 3, 18, 3)
         row.setSpacing(8)
-        self.farm_name = ShortLabel(12)
+        self.farm_name = ShortLabel(9)
         font = self.farm_name.font()
         font.setPointSizeF(font.pointSizeF() * 1.25)
         font.setBold(True)
         self.farm_name.setFont(font)
         self.season_name = ShortLabel(0)
         self.season_name.setObjectName("soft")
-        self.undo = self._button(say("Undo"), "flat", undo)
-        self.redo = self._button(say("Redo"), "flat", redo)
-        self.calendar = self._button(say("Calendar file"), "", calendar)
+        self.undo, self.redo = ShortButton(say("Undo")), ShortButton(say("Redo"))
+        self.calendar = ShortButton(say("Calendar file"))
         self.calendar.setToolTip(say("Write every chore into a file that phones and calendars read"))
-        self.clashes = self._button("", "clashes", clashes)
+        self.clashes = ShortButton("", "next-clash", "on_clash")
+        for button, name, action in (
+            (self.undo, "flat", undo),
+            (self.redo, "flat", redo),
+            (self.calendar, "", calendar),
+            (self.clashes, "clashes", clashes),
+        ):
+            button.setObjectName(name)
+            button.clicked.connect(partial(_do, action))
         row.addWidget(self.farm_name)
         row.addWidget(self.season_name)
         row.addSpacing(16)
@@ -64,16 +76,19 @@ class TopBar(QWidget):
         """Let ``field`` stand after undo and redo."""
         self._row.insertWidget(self._row.indexOf(self.redo) + 1, field, 3)
 
-    def _button(self, text: str, name: str, action: Callable[[], object]) -> QPushButton:
-        button = QPushButton(text)
-        button.setObjectName(name)
-        button.clicked.connect(lambda: action())
-        return button
-
     def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
         """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
         for button, name in ((self.undo, "undo"), (self.redo, "redo"), (self.calendar, "calendar")):
             put_on(button, name, ratios=ratios)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """A field to type in comes before the words of buttons."""
+        least = self._row.minimumSize().width() + self.fontMetrics().averageCharWidth() * _LETTERS_TO_TYPE
+        shorten((self.clashes, self.calendar, self.undo, self.redo), self.width() - least)
 
     def show_steps(self, undo: str | None, redo: str | None) -> None:
         """What Undo and Redo would do; None where there is nothing."""
@@ -94,7 +109,11 @@ class TopBar(QWidget):
             text, tip = say("{clashes} ahead", clashes=lived_with), say("Everything else fits. Shows what is accepted")
         else:
             text, tip = say("no clash ahead"), say("Everything fits")
-        self.clashes.setText(text)
+        if self.clashes.text() != text:
+            self.clashes.setText(text)
+            self.clashes.short_text = number_text(count or accepted)
+            self.clashes.ink = "on_clash" if count else "ink"
+            self._fit()
         self.clashes.setToolTip(
             say("{tip}; beside these, {lived_with}", tip=tip, lived_with=lived_with) if count and accepted else tip
         )
@@ -105,10 +124,17 @@ class TopBar(QWidget):
             self.clashes.style().polish(self.clashes)
 
 
+def _do(action: Callable[[], object], _checked: bool = False) -> None:
+    """Qt passes whether a button is checked; our actions take nothing."""
+    action()
+
+
 class Rail(QWidget):
     """The views; one is on."""
 
     chosen = Signal(int)
+    details_asked = Signal()  # to be shown, or to go
+    won_px = 0  # how much narrower it would be without words
 
     def __init__(self, views: list[tuple[str, str, str]], parent: QWidget | None = None) -> None:
         """``views``: icon, name and a sentence of each."""
@@ -120,26 +146,48 @@ class Rail(QWidget):
         column.setSpacing(10)
         self._group = QButtonGroup(self)
         self._icons: list[tuple[QToolButton, str]] = []
-        wide = max(self.fontMetrics().horizontalAdvance(name) for _, name, _ in views)
-        for number, (picture, name, tip) in enumerate(views):
+        self._words = [(name, tip) for _, name, tip in views]
+        self._widest = max(self.fontMetrics().horizontalAdvance(name) for name, _ in self._words)
+        for number, (picture, name, _) in enumerate(views):
             button = QToolButton()
             button.setObjectName("view")
             button.setText(name)
-            button.setToolTip(tip)
             button.setCheckable(True)
-            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
-            button.setMinimumWidth(round(wide * 1.2) + 18)
             self._group.addButton(button, number)
             self._icons.append((button, picture))
             column.addWidget(button)
         column.addStretch()
+        self._details = QToolButton()
+        self._details.setObjectName("view")
+        self._details.setText(say("Details"))
+        self._details.setToolTip(say("Details: what is picked, or all clashes ahead (F9)"))
+        self._details.clicked.connect(lambda: self.details_asked.emit())
+        column.addWidget(self._details)
+        self._is_short = False
         self._group.idClicked.connect(self.chosen)
         self.dress(ratios_there_are())
+        self.show_short(False)
+
+    def show_short(self, is_short: bool) -> None:
+        """Icons alone, or with words below them."""
+        self._is_short = is_short
+        style = Qt.ToolButtonStyle
+        for (button, _), (name, tip) in zip(self._icons, self._words, strict=True):
+            button.setToolButtonStyle(style.ToolButtonIconOnly if is_short else style.ToolButtonTextUnderIcon)
+            button.setMinimumWidth(0 if is_short else round(self._widest * 1.2) + 18)
+            button.setToolTip(f"{name}: {tip}" if is_short else tip)
+        self.won_px = round(self._widest * 1.2) if not is_short else 0
+        self._offer_details()
+
+    def _offer_details(self) -> None:
+        """A narrow season has no room for the details beside it, and a button that shows them."""
+        self._details.setVisible(self._is_short and self._group.checkedId() == 0)
 
     def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
         """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
         for button, picture in self._icons:
             put_on(button, picture, 1.6, ratios)
+        put_on(self._details, "details", 1.6, ratios)
 
     def show_chosen(self, number: int) -> None:
         """The Tab key comes to the view that is on; from there arrows go to the others."""
@@ -147,3 +195,34 @@ class Rail(QWidget):
         for button in self._group.buttons():
             is_on = button is self._group.button(number)
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if is_on else Qt.FocusPolicy.ClickFocus)
+        self._offer_details()
+
+
+class Body(QWidget):
+    """What the window is filled with: the top bar, and below it the rail beside ``stage``."""
+
+    def __init__(self, top: TopBar, rail: Rail, stage: QWidget) -> None:
+        super().__init__()
+        self._rail = rail
+        self._is_narrow = False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(top)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(rail)
+        row.addWidget(stage, 1)
+        column.addLayout(row, 1)
+
+    def minimumSizeHint(self) -> QSize:
+        """As small as it can be: the rail shortens itself on the way there."""
+        hint = super().minimumSizeHint()
+        return QSize(hint.width() - self._rail.won_px, hint.height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        is_narrow = event.size().width() < self.fontMetrics().averageCharWidth() * _NARROW_LETTERS
+        if is_narrow != self._is_narrow:
+            self._is_narrow = is_narrow
+            self._rail.show_short(is_narrow)

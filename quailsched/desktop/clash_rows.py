@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from quailsched.desktop.buttons import button
-from quailsched.desktop.labels import as_it_is, label
+from quailsched.desktop.labels import as_it_is, label, on_button
 from quailsched.desktop.theme import current
 from quailsched.farm.units import span_text
 from quailsched.outlook.likelihood import chance_of_clash
@@ -92,21 +92,21 @@ class ClashRows(QWidget):
         if acceptance is not None:
             reason = acceptance.reason
             lines.append(reason if len(reason) <= _MOST_TOLD else reason[:_MOST_TOLD].rstrip() + "…")
-        row = _Row(title_of(farm, clash), "\n".join(lines), lambda: self._chosen(clash))
+        row = ClashRow(title_of(farm, clash), "\n".join(lines), lambda: self._chosen(clash))
         row.setObjectName("row" if acceptance is None else "quietRow")
         row.setToolTip(as_it_is(told_sentence(farm, clash)))
         row.setAccessibleDescription(told_sentence(farm, clash))
         return row
 
 
-class _Row(QPushButton):
+class ClashRow(QPushButton):
     """A button whose words wrap instead of being cut: a title, and what is told of it below, softly."""
 
     def __init__(self, title: str, below: str, action: Callable[[], object]) -> None:
         super().__init__()
         self._title, self._below = title, below
         self._known: dict[int, tuple[QRect, QRect]] = {}  # a layout asks a score of times
-        self.setText(f"{title}\n{below}")
+        self.setText(on_button(f"{title}\n{below}"))
         self.clicked.connect(lambda: action())
         # Not Fixed, as buttons are: the hint for another width would be the most that a row gets.
         policy = QSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Minimum, QSizePolicy.ControlType.PushButton)

@@ -59,7 +59,10 @@ def _place_anew(window: MainWindow) -> None:
 
 
 def _shrink(window: MainWindow) -> None:
-    """No larger than the screen that it is on, and with its upper left corner there."""
+    """No larger than the screen that it is on, and with its upper left corner there. A maximised one is as large as
+    the screen anyway, and would not be maximised any more once it is moved."""
+    if window.isMaximized() or window.isFullScreen():
+        return
     rooms = [screen.availableGeometry() for screen in QGuiApplication.screens()]
     usual = QGuiApplication.primaryScreen().availableGeometry()
     room = next((room for room in rooms if room.intersects(window.geometry())), usual)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
 from quailsched.desktop.buttons import button
+from quailsched.desktop.clash_rows import ClashRow
 from quailsched.desktop.labels import as_it_is, label
 from quailsched.planner.compare import Comparison
 from quailsched.report.trial_words import change_lines
@@ -25,7 +26,6 @@ class ComparePanel(QFrame):
         self.setObjectName("card")
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
-        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         layout = QVBoxLayout(self)
@@ -61,7 +61,7 @@ class ComparePanel(QFrame):
         """A clash of the trial as a button that goes to it; one that is gone as words."""
         if word == say("Gone"):
             return label(f"{word}: {heading}, {when}")
-        row = button(f"{heading}\n{word}, {when}", lambda: self.clash_chosen.emit(clash))
+        row = ClashRow(heading, f"{word}, {when}", lambda: self.clash_chosen.emit(clash))
         row.setObjectName("row")
         row.setToolTip(as_it_is(clash.sentence))
         row.setAccessibleDescription(clash.sentence)
@@ -86,7 +86,7 @@ def _new_page() -> tuple[QWidget, QVBoxLayout]:
 def _table(rows: list[Row]) -> QGridLayout:
     """Numbers that differ are bold, and have a sign beside them."""
     grid = QGridLayout()
-    grid.setHorizontalSpacing(12)
+    grid.setHorizontalSpacing(10)
     grid.setVerticalSpacing(5)
     grid.setColumnStretch(0, 1)
     right = Qt.AlignmentFlag.AlignRight

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 def connect(window: MainWindow) -> None:
     """Connect the parts of ``window``, those that are made later when they are."""
     window.rail.chosen.connect(window.show_view)
+    window.rail.details_asked.connect(window.season.swap_side)
     window.find_box.chosen.connect(lambda match: window.commands.looks.found(match))
     window.find_box.left.connect(lambda: window.commands.looks.done_finding())
     window.stage.bar_made.connect(lambda bar: window.commands.trials.serve(bar))
@@ -42,6 +43,7 @@ def _connect_inspector(window: MainWindow, inspector: Inspector) -> None:
     inspector.take_back_asked.connect(lambda clash: window.commands.clashes.take_back(clash))
     inspector.batch_wanted.connect(lambda: window.commands.records.add_batch())
     inspector.place_wanted.connect(lambda: window.commands.records.add_place())
+    inspector.next_set_wanted.connect(window.show_next_set)
 
 
 def _connect_table(window: MainWindow, table: SeasonTable) -> None:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
 from quailsched.farm.records import Farm
 from quailsched.words import say
@@ -40,10 +40,12 @@ class FindBox(QLineEdit):
             say("A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)")
         )
         self.setClearButtonEnabled(True)
+        for button in self.findChildren(QToolButton):
+            button.setAccessibleName(say("Clear"))
         self.textEdited.connect(self._look)
         self._call_for(days_only=False)
         self.setMaximumWidth(self.fontMetrics().averageCharWidth() * 40)
-        self.setMinimumWidth(self.fontMetrics().averageCharWidth())
+        self.setMinimumWidth(self.fontMetrics().averageCharWidth() * 8)
 
     def begin(self, *, days_only: bool) -> None:
         """Take the keys, for everything that can be found or for days alone."""

@@ -37,14 +37,18 @@ class _Line(QLabel):
 class FreesUp(QFrame):
     """One small column for each place: the day it is free, and who is in or who comes next.
 
-    Where not all columns have room, as many as have it whole are shown, and the bar goes from column to column.
+    Where not all columns have room, as many as have it whole are shown, and the bar goes from column to column. On a
+    low window only name and day are shown, and the tip of the name tells the rest.
     """
 
     place_opened = Signal(str)
+    place_wanted = Signal()
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.today = today
+        self._is_low = False
+        self._tall = 0
         self.setObjectName("card")
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
@@ -66,18 +70,34 @@ class FreesUp(QFrame):
         top.addWidget(self._chores)
         layout.addLayout(top)
         layout.addWidget(self._area)
-        self.setFixedHeight(round(self.fontMetrics().height() * 5.4) + 26)
+        self._bound(round(self.fontMetrics().height() * 5.4) + 26)
+        self._put_in()
 
     def show_season(self, season: Season, is_preview: bool = False) -> None:
         """Tell of ``season``. A preview changes words alone: the strip does not grow or shrink under the season."""
         ids = [(place.id, place.name) for place in season.farm.places]
         if ids != [(column.place_id, column.name) for column in self._columns]:
             self._columns = [_Column(place.id, place.name, self.place_opened.emit) for place in season.farm.places]
+            for column in self._columns:
+                column.show_detail(not self._is_low)
             self._put_in()
         for column, place in zip(self._columns, season.farm.places, strict=True):
             column.tell(season, place, self.today)
         if not is_preview:
             self._share()
+
+    def show_low(self, is_low: bool) -> None:
+        """Whether there is little room from top to bottom."""
+        if is_low != self._is_low:
+            self._is_low = is_low
+            for part in (self._heading, self._chores):
+                part.setHidden(is_low)
+            for column in self._columns:
+                column.show_detail(not is_low)
+            self._share()
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), self._tall)
 
     def show_chores(self, text: str) -> None:
         """How much there is to do, at the right of the heading."""
@@ -93,6 +113,7 @@ class FreesUp(QFrame):
             row.addWidget(column)
         if not self._columns:
             row.addWidget(QLabel(say("No places yet.")))
+            row.addWidget(button(say("Add a place"), self.place_wanted.emit))
         row.addStretch()
         self._area.setWidget(page)
 
@@ -106,6 +127,8 @@ class FreesUp(QFrame):
         if not columns or page is None:
             return
         room = self.contentsRect().width() - 2 * _SIDE
+        if room <= 0:  # the details have taken its place
+            return
         least = max(column.minimumSizeHint().width() for column in columns)
         many = max((room + _GAP) // (least + _GAP), 1)
         wants = [column.sizeHint().width() for column in columns]
@@ -117,7 +140,15 @@ class FreesUp(QFrame):
         bar.setSingleStep(part + _GAP)
         tall = max(column.heightForWidth(column.width()) for column in columns)
         tall += bar.sizeHint().height() if many < len(columns) else 0
-        self.setFixedHeight(tall + self._heading.sizeHint().height() + 2 + 12 + 2 * self.frameWidth())
+        tall += 0 if self._is_low else self._heading.sizeHint().height() + 2
+        self._bound(tall + 12 + 2 * self.frameWidth())
+
+    def _bound(self, tall: int) -> None:
+        """``tall`` is what it wants; on the way to a low window it takes less, until it is told of it."""
+        self._tall = tall
+        self.setMaximumHeight(tall)
+        self.setMinimumHeight(min(tall, self.fontMetrics().height() * 3 + 16))
+        self.updateGeometry()
 
     def _snap(self, value: int) -> None:
         """Stop at a whole column."""
@@ -147,6 +178,10 @@ class _Column(QWidget):
         column.addWidget(self._when)
         column.addWidget(self._detail)
         column.addStretch()
+
+    def show_detail(self, is_shown: bool) -> None:
+        """Who is in or comes next; its tip tells it too."""
+        self._detail.setHidden(not is_shown)
 
     def tell(self, season: Season, place: Place, today: date) -> None:
         """The state of ``place``; nothing is asked again while the same birds are in it on the same days."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QMessageBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from quailsched import __version__
 from quailsched.desktop import texts
+from quailsched.desktop.reading import read
 from quailsched.words import say
 
 
@@ -16,10 +17,10 @@ class HelpCommands:
         self._window = window
 
     def how_to_begin(self) -> None:
-        QMessageBox.information(self._window, say("How to begin"), say(texts.HOW_TO_BEGIN))
+        read(self._window, say("How to begin"), say(texts.HOW_TO_BEGIN))
 
     def show_keys(self) -> None:
-        QMessageBox.information(self._window, say("Keys and mouse"), say(texts.KEYS))
+        read(self._window, say("Keys and mouse"), say(texts.KEYS))
 
     def about(self) -> None:
-        QMessageBox.about(self._window, say("About Quailsched"), say(texts.ABOUT, version=__version__))
+        read(self._window, say("About Quailsched"), say(texts.ABOUT, version=__version__))

@@ -22,11 +22,14 @@ def ratios_there_are() -> Collection[float]:
     return {screen.devicePixelRatio() for screen in QGuiApplication.screens()}
 
 
-def icon(name: str, size_px: int = 16, ratios: Collection[float] = ALL_RATIOS) -> QIcon:
-    """The line icon ``name``, sharp at ``size_px`` on screens of ``ratios``; paler on what is disabled."""
+def icon(name: str, size_px: int = 16, ratios: Collection[float] = ALL_RATIOS, ink: str = "") -> QIcon:
+    """The line icon ``name``, sharp at ``size_px`` on screens of ``ratios``; paler on what is disabled.
+
+    ``ink``: a colour, where it is not that of text.
+    """
     made = QIcon()
-    for mode, ink in ((QIcon.Mode.Normal, current().ink), (QIcon.Mode.Disabled, current().soft)):
-        renderer = _renderer(name, ink)
+    for mode, colour in ((QIcon.Mode.Normal, ink or current().ink), (QIcon.Mode.Disabled, current().soft)):
+        renderer = _renderer(name, colour)
         for ratio in ratios:
             made.addPixmap(_drawn(renderer, round(size_px * ratio)), mode)
     return made

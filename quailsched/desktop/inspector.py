@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QFrame,
     QGridLayout,
-    QHBoxLayout,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -22,6 +21,7 @@ from quailsched.desktop.acceptance_box import AcceptanceBox
 from quailsched.desktop.buttons import button
 from quailsched.desktop.clash_rows import ClashRows
 from quailsched.desktop.labels import label
+from quailsched.desktop.narrow import Beside
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.way_cards import WayCards
 from quailsched.farm.records import Batch
@@ -46,6 +46,7 @@ class Inspector(QFrame):
     back_asked = Signal()
     batch_wanted = Signal()
     place_wanted = Signal()
+    next_set_wanted = Signal()
     accept_asked = Signal(object, str)  # Clash, reason
     take_back_asked = Signal(object)  # Clash
     way_entered = Signal(object)  # WayOut
@@ -60,7 +61,6 @@ class Inspector(QFrame):
         self.acceptance: AcceptanceBox | None = None
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
-        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         panel, self._page = QWidget(), QWidget()
@@ -143,6 +143,7 @@ class Inspector(QFrame):
             column.addWidget(
                 label(say("Every batch has its place, its room and its clean-out. Pick a batch to see its days."))
             )
+            column.addWidget(_button(say("When can the next eggs go in?"), self.next_set_wanted.emit, "main"))
             return
         still_open = len(open_clashes(farm, clashes))
         if still_open:
@@ -183,14 +184,14 @@ class Inspector(QFrame):
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
         column.addWidget(label(batch.name, "heading"))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
-        nudges = QHBoxLayout()
-        for text, days in ((say("A day earlier"), -1), (say("A day later"), 1)):
-            nudges.addWidget(_button(text, partial(self.nudge_asked.emit, batch.id, days)))
-        column.addLayout(nudges)
-        edit = QHBoxLayout()
-        edit.addWidget(_button(say("Change…"), lambda: self.change_asked.emit(batch.id), "main"))
-        edit.addWidget(_button(say("Remove…"), lambda: self.remove_asked.emit(batch.id)))
-        column.addLayout(edit)
+        nudges = ((say("A day earlier"), -1), (say("A day later"), 1))
+        earlier, later = (_button(text, partial(self.nudge_asked.emit, batch.id, n)) for text, n in nudges)
+        change = _button(say("Change…"), lambda: self.change_asked.emit(batch.id), "main")
+        remove = _button(say("Remove…"), lambda: self.remove_asked.emit(batch.id))
+        for one, other in ((earlier, later), (change, remove)):
+            column.addWidget(Beside(one, other))
+            for made in (one, other):
+                made.setAccessibleDescription(batch.name)
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
         column.addWidget(ClashRows(season, own, self.today, self.clash_chosen.emit))
         column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QLabel
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QHelpEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QLabel, QToolTip
 
 # The style sheet colours by these names; sizes stand here, since a sheet knows none relative to the font.
 _SIZES = {
@@ -62,15 +62,27 @@ class ShortLabel(QLabel):
 
     def __init__(self, fewest: int) -> None:
         super().__init__()
+        plain(self)
         self._fewest = fewest
 
     def minimumSizeHint(self) -> QSize:
         hint = super().minimumSizeHint()
         return QSize(min(hint.width(), self.fontMetrics().averageCharWidth() * self._fewest), hint.height())
 
+    @property
+    def is_cut(self) -> bool:
+        """Whether there is no room for the whole of it; the tip tells it then."""
+        return self.fontMetrics().horizontalAdvance(self.text()) > self.contentsRect().width()
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ToolTip and not self.toolTip() and self.is_cut and isinstance(event, QHelpEvent):
+            QToolTip.showText(event.globalPos(), as_it_is(self.text()), self)
+            return True
+        return super().event(event)
+
     def paintEvent(self, event: QPaintEvent) -> None:
         room, text = self.contentsRect(), self.text()
-        if self.fontMetrics().horizontalAdvance(text) > room.width():
+        if self.is_cut:
             elided = self.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, room.width())
             text = elided if self._fewest else ""
         painter = QPainter(self)

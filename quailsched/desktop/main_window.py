@@ -9,16 +9,17 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent
 from PySide6.QtGui import QAction, QCloseEvent, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 
 from quailsched.desktop import after_start
-from quailsched.desktop.bars import Rail, TopBar
+from quailsched.desktop.bars import Body, Rail, TopBar
 from quailsched.desktop.coming_back import come_back, keep
 from quailsched.desktop.connections import connect
 from quailsched.desktop.find_box import FindBox
 from quailsched.desktop.labels import as_it_is, on_button
 from quailsched.desktop.later import Later, take_place
 from quailsched.desktop.menus import make_menus
+from quailsched.desktop.narrow import StatusLine
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.stage import Stage
@@ -79,18 +80,8 @@ class MainWindow(QMainWindow):
         self.later = Later(after_start.steps(self), self)
 
     def _lay_out(self) -> None:
-        body = QWidget()
-        column = QVBoxLayout(body)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.top)
-        row = QHBoxLayout()
-        row.setSpacing(0)
-        row.addWidget(self.rail)
-        row.addWidget(self.stage, 1)
-        column.addLayout(row, 1)
-        self.setCentralWidget(body)
-        self.statusBar().setSizeGripEnabled(False)
+        self.setCentralWidget(Body(self.top, self.rail, self.stage))
+        self.setStatusBar(StatusLine())
 
     # what is made when it is asked for
 
@@ -101,6 +92,8 @@ class MainWindow(QMainWindow):
         made = NextSetView(self.opened, self.today, self._run)
         made.set_asked.connect(self.take_change)
         made.look_asked.connect(self.see_next_set)
+        made.place_wanted.connect(lambda: self.commands.records.add_place())
+        made.clash_wanted.connect(lambda: self.commands.clashes.next_clash())
         return made
 
     @cached_property
@@ -190,7 +183,7 @@ class MainWindow(QMainWindow):
             word = say("&Undo") if name == "undo" else say("&Redo")
             self.actions_by_name[name].setText(f"{word}: {on_button(label)}" if label else word)
         is_picked = self.season.picked.batch_id is not None
-        for name in ("change_picked", "remove_picked"):
+        for name in ("change_picked", "move_picked", "remove_picked"):
             self.actions_by_name[name].setEnabled(is_picked)
 
     def _changed(self, notice: Notice) -> None:
@@ -228,7 +221,7 @@ class MainWindow(QMainWindow):
         self.rail.show_chosen(number)
         if number == NEXT_SET:
             self.next_set.work_out()
-            self.next_set.landscape.setFocus()
+            self.next_set.take_focus()
 
     def _ghosts(self) -> tuple[Ghost, ...]:
         """What is not in the season but drawn with it: the plan behind a trial, the batch that is thought of."""

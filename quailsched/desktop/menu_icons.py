@@ -37,6 +37,7 @@ PICTURES = {
     "show_setup": "setup",
     "swap_grouping": "grouping",
     "swap_table": "table",
+    "swap_side": "details",
     "find_something": "find",
     "go_to_day": "calendar",
     "fit_season": "fit",

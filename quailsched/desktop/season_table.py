@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from quailsched.desktop.setup.page import TablePage
-from quailsched.desktop.setup.tables import Row
+from quailsched.desktop.setup.tables import NO_BATCHES, NO_PLACES, Row
 from quailsched.farm.records import Part
 from quailsched.farm.units import count_text, day_text
 from quailsched.report.clashes import title_of
@@ -23,7 +23,6 @@ _HEADINGS = (
     *(marked("Eggs or birds"), marked("Stages"), marked("Clashes")),
 )
 _PARTS = {Part.HENS: marked("laying group"), Part.COCKS: marked("surplus cocks")}
-_EMPTY = marked("No batches yet. Add places first, then the first eggs.")
 
 
 class SeasonTable(QWidget):
@@ -31,6 +30,7 @@ class SeasonTable(QWidget):
 
     batch_chosen = Signal(str)  # batch id
     add_asked = Signal()
+    place_asked = Signal()
     change_asked = Signal(str)
     remove_asked = Signal(str)
 
@@ -38,11 +38,13 @@ class SeasonTable(QWidget):
         super().__init__(parent)
         self._today = today
         self._is_showing = False
-        self.page = TablePage(marked("Season as a table"), _HEADINGS, _EMPTY)
+        self.page = TablePage(marked("Season as a table"), _HEADINGS)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.page)
+        self._has_places = False
         self.page.add_asked.connect(self.add_asked)
+        self.page.begin_asked.connect(lambda: (self.add_asked if self._has_places else self.place_asked).emit())
         self.page.change_asked.connect(lambda key: self.change_asked.emit(_batch_in(key)))
         self.page.remove_asked.connect(lambda key: self.remove_asked.emit(_batch_in(key)))
         self.page.table.moved.connect(self._choose)
@@ -50,6 +52,9 @@ class SeasonTable(QWidget):
     def show_season(self, now: Checked, clashes: tuple[Clash, ...]) -> None:
         """Show the stays of ``now``; the row that was selected stays so."""
         self._is_showing = True
+        self._has_places = bool(now.season.farm.places)
+        text, button = NO_BATCHES if self._has_places else NO_PLACES
+        self.page.empty.tell(say(text), say(button))
         self.page.show_rows(stay_rows(now.season, clashes))
         self._is_showing = False
 

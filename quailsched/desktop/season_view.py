@@ -7,9 +7,9 @@ from datetime import date, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, QTimer, Signal
+from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QStyle, QVBoxLayout, QWidget
 
 from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.later import EmptyCard, take_place
@@ -17,6 +17,7 @@ from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.sides import Sides
 from quailsched.desktop.tasks import Run
 from quailsched.farm.units import count_text
 from quailsched.season.clash import Clash
@@ -33,6 +34,8 @@ if TYPE_CHECKING:
     from quailsched.planner.ways_out import Looked, WayOut
 
 _CHORES_MS, _CHORES_DAYS = 120, 14
+_LOW_LINES, _LOWEST_LINES = 28, 20  # of text: a view of fewer than these is low, or has no room but for lanes
+_GAP = QStyle.PixelMetric.PM_LayoutVerticalSpacing
 _LEAST_LETTERS = 40  # of the panel beside the lanes
 
 
@@ -74,18 +77,15 @@ class SeasonView(QWidget):
         self.ways_to_see.addWidget(drawn)
         column.addWidget(self.ways_to_see, 1)
         column.addWidget(self.frees_up)
-        self.splitter = QSplitter(Qt.Orientation.Horizontal)
-        self.splitter.addWidget(left)
         self.side = QStackedWidget()
         self.side.addWidget(EmptyCard(_LEAST_LETTERS))
-        self.splitter.addWidget(self.side)
-        self.splitter.setStretchFactor(0, 1)
-        self.splitter.setCollapsible(0, False)
-        self.splitter.setSizes([1000, self.fontMetrics().averageCharWidth() * 46])
+        self.splitter = Sides(left, self.side)
         row = QHBoxLayout(self)
         row.setContentsMargins(12, 8, 14, 12)
         row.addWidget(self.splitter)
+        self.canvas.picked.connect(self._show_side_of)
         self.canvas.picked.connect(self._show_picked)
+        self.frees_up.place_wanted.connect(lambda: self.inspector.place_wanted.emit())
         self.canvas.picked.connect(self._leave_comparison)
         self.canvas.previewed.connect(self._show_around)
         self._chores_timer = QTimer(self, singleShot=True, interval=_CHORES_MS)
@@ -134,6 +134,7 @@ class SeasonView(QWidget):
 
         made = SeasonTable(self.today)
         made.batch_chosen.connect(self._pick_batch)
+        made.place_asked.connect(lambda: self.inspector.place_wanted.emit())
         self.canvas.picked.connect(lambda picked: made.show_picked(picked.batch_id))
         self.ways_to_see.addWidget(made)
         self.table_made.emit(made)
@@ -147,6 +148,18 @@ class SeasonView(QWidget):
         super().showEvent(event)
         if self.window().focusWidget() is None:  # a window that has just opened: arrows work at once
             self.canvas.setFocus()
+
+    def minimumSizeHint(self) -> QSize:
+        """As small as it can be: the strip of free days goes on the way there."""
+        hint = super().minimumSizeHint()
+        gone = 0 if self.frees_up.isHidden() else self.frees_up.minimumHeight() + self.style().pixelMetric(_GAP)
+        return QSize(hint.width(), hint.height() - gone)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        lines = event.size().height() / self.fontMetrics().height()
+        self.frees_up.show_low(lines < _LOW_LINES)
+        self.frees_up.setVisible(lines >= _LOWEST_LINES)
 
     def show_season(self, now: Checked, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
         """Show the season of ``now`` with those of its clashes that are ahead, and outlines of what is not in it."""
@@ -200,7 +213,9 @@ class SeasonView(QWidget):
         self.take_focus()
 
     def take_focus(self) -> None:
-        """The keys go to the season, as it is shown."""
+        """The keys go to the season, as it is shown; where it is not, it comes in place of the details."""
+        if not self.splitter.shows_main:
+            self.splitter.show_side(False)
         self.table.take_focus() if self.is_table else self.canvas.setFocus()
 
     def begin(self) -> None:
@@ -209,6 +224,21 @@ class SeasonView(QWidget):
             self.canvas.group_by(self.first_grouping, is_told=False)
             self.first_grouping = None
         self.canvas.fit()
+        if self._now is not None and not self._now.season.farm.batches:
+            self.splitter.show_side(True)  # there stands how to begin
+
+    def swap_side(self) -> None:
+        """Tell of what is picked beside the season, or show the season alone."""
+        self.splitter.show_side(not self.splitter.shows_side)
+        focused = QApplication.focusWidget()
+        if focused is None or not focused.isVisible() or not self.splitter.shows_side:
+            self.take_focus()
+
+    def move_picked(self) -> None:
+        """Show as a menu what can be done by dragging the batch that is picked."""
+        menu = self.canvas.menu()
+        if menu is not None:
+            menu.popup(self.mapToGlobal(self.rect().center()))
 
     def swap_grouping(self) -> None:
         """Lanes of batches in place of lanes of places, or back."""
@@ -221,6 +251,7 @@ class SeasonView(QWidget):
 
     def show_comparison(self, name: str, work: Callable[[], Comparison]) -> None:
         """Show the trial ``name`` beside the plan, once ``work`` has compared the two."""
+        self.splitter.show_side(True)
         if not self.is_comparing:
             self.comparison.show_waiting()
             self.side.setCurrentWidget(self.comparison)
@@ -252,6 +283,11 @@ class SeasonView(QWidget):
     @property
     def picked(self) -> Picked:
         return self.canvas.scene().picked
+
+    def _show_side_of(self, picked: Picked) -> None:
+        """Why there is a clash is what one goes to it for."""
+        if picked.clash is not None:
+            self.splitter.show_side(True)
 
     def _show_picked(self, picked: Picked) -> None:
         if self._now is None:

@@ -6,11 +6,15 @@ from collections.abc import Sequence
 from functools import cached_property
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
-from quailsched.desktop.labels import label
+from quailsched.desktop.labels import ShortLabel
+from quailsched.desktop.narrow import FewLines, ShortButton, shorten
 from quailsched.farm.records import Trial
 from quailsched.words import say
+
+_SIDE_PX = 14
 
 
 class TrialBar(QFrame):
@@ -24,36 +28,45 @@ class TrialBar(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("trialBar")
-        self.text = label("")
-        self.misfits = label("", "soft")
-        row = QHBoxLayout(self)
-        row.setContentsMargins(14, 6, 14, 6)
-        words = QVBoxLayout()
-        words.setSpacing(2)
-        words.addWidget(self.text)
-        words.addWidget(self.misfits)
-        row.addLayout(words, 1)
-        self.buttons = {
-            say("Compare"): (self.compare_asked, say("The plan and the trial side by side")),
-            say("Keep it"): (self.keep_asked, say("The plan becomes as the trial is; undo takes it back")),
-            say("Drop it"): (self.drop_asked, say("The trial goes, the plan stays as it is; undo brings it back")),
-            say("Back to the plan"): (self.back_asked, say("The trial stays for later, under Trials in the menu")),
-        }
-        for text, (asked, tip) in self.buttons.items():
-            button = QPushButton(text)
+        self.name, self.hint = ShortLabel(9), ShortLabel(0)
+        self.hint.setObjectName("soft")
+        self.misfits = FewLines(3)
+        row = self._row = QHBoxLayout()
+        row.addWidget(self.name)
+        row.addWidget(self.hint, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(_SIDE_PX, 6, _SIDE_PX, 6)
+        column.setSpacing(4)
+        column.addLayout(row)
+        column.addWidget(self.misfits)
+        self.buttons: list[ShortButton] = []
+        for text, picture, asked, tip in (
+            (say("Compare"), "compare", self.compare_asked, say("The plan and the trial side by side")),
+            (say("Keep it"), "keep", self.keep_asked, say("The plan becomes as the trial is; undo takes it back")),
+            (say("Drop it"), "drop", self.drop_asked, say("The trial goes, the plan stays; undo brings it back")),
+            (say("Back to the plan"), "back", self.back_asked, say("The trial stays for later, in the Trials menu")),
+        ):
+            button = ShortButton(text, picture)
             button.setToolTip(tip)
             button.clicked.connect(lambda _checked=False, signal=asked: signal.emit())
             row.addWidget(button)
+            self.buttons.append(button)
 
     def show_trial(self, trial: Trial, misfits: Sequence[str]) -> None:
-        self.text.setText(
-            say(
-                "You are looking at the trial “{trial}”. What you change stays in it; dashed outlines show the plan.",
-                trial=trial.name,
-            )
-        )
+        self.name.setText(say("Trial “{trial}”", trial=trial.name))
+        self.hint.setText(say("What you change stays in it; dashed outlines show the plan."))
         self.misfits.setText("\n".join(misfits))
         self.misfits.setVisible(bool(misfits))
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """The name of the trial has room before the words of the buttons."""
+        of_the_name = self.name.sizeHint().width() - self.name.minimumSizeHint().width()
+        shorten(self.buttons, self.width() - 2 * _SIDE_PX - self._row.minimumSize().width() - of_the_name)
 
 
 class Stage(QFrame):

@@ -64,9 +64,12 @@ def sheet_of(theme: Theme) -> str:
     QPushButton:disabled {{ color: {t.soft}; border-color: {t.line}; }}
     QPushButton#main, QPushButton:default {{ background: {t.good}; color: {t.on_good}; border-color: {t.good};
         font-weight: 700; }}
+    QPushButton:default {{ padding: 4px 8px; }}
     QPushButton#main:disabled {{ background: {t.sunk}; color: {t.soft}; border-color: {t.line}; }}
-    QPushButton#main:focus {{ border: 2px solid {t.ink}; }}
+    QPushButton#main:focus, QPushButton:default:focus {{ border: 3px double {t.on_good}; padding: 2px 12px; }}
+    QPushButton:default:focus, QPushButton#main:default:focus {{ padding: 2px 6px; }}
     QPushButton#clashes {{ background: {t.clash}; color: {t.on_clash}; border-color: {t.clash}; font-weight: 700; }}
+    QPushButton#clashes:focus {{ border: 3px double {t.on_clash}; padding: 2px 12px; }}
     QPushButton#calm {{ background: {t.good_tint}; color: {t.ink}; border-color: {t.good}; }}
     QPushButton#flat {{ background: transparent; border: 1px solid transparent; color: {t.ink}; padding: 4px 8px; }}
     QPushButton#flat:hover {{ background: {t.rail_on}; }}
@@ -116,7 +119,8 @@ def sheet_of(theme: Theme) -> str:
         border-bottom: 3px solid transparent; }}
     QTabBar::tab:hover {{ color: {t.ink}; }}
     QTabBar::tab:selected {{ color: {t.ink}; border-bottom: 3px solid {t.good}; }}
-    QTabBar::tab:selected:focus {{ border: 1px solid {t.good}; border-bottom: 3px solid {t.good}; }}
+    QTabBar::tab:selected:focus {{ border: 2px solid {t.good}; border-bottom: 3px solid {t.good};
+        padding: 5px 11px 6px; }}
     QTableView {{ background: {t.card}; alternate-background-color: {t.sunk}; gridline-color: {t.line};
         border: 1px solid {t.line}; border-radius: 8px; outline: none; }}
     QTableView:focus {{ border-color: {t.good}; }}
@@ -131,8 +135,9 @@ def sheet_of(theme: Theme) -> str:
     QRadioButton::indicator {{ border-radius: {box // 2 + 1}px; }}
     QCheckBox::indicator:checked, QRadioButton::indicator:checked {{ background: {t.good}; border-color: {t.good}; }}
     QCheckBox::indicator:checked {{ image: url("{tick}"); }}
-    QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border: 2px solid {t.good};
-        width: {box - 2}px; height: {box - 2}px; }}
+    QCheckBox, QRadioButton {{ border: 2px solid transparent; border-radius: 5px; padding: 1px 3px; }}
+    QCheckBox:focus, QRadioButton:focus, QTextBrowser:focus {{ border-color: {t.good}; }}
+    QTextBrowser {{ border: 2px solid transparent; border-radius: 5px; }}
     QScrollBar:horizontal {{ background: {t.paper}; height: 11px; margin: 0; border: none; }}
     QScrollBar:vertical {{ background: {t.paper}; width: 11px; margin: 0; border: none; }}
     QScrollBar::handle {{ background: {t.shut_line}; border-radius: 4px; margin: 2px; min-width: 30px;

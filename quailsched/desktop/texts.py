@@ -21,12 +21,14 @@ KEYS = marked("""<h3>Keys and mouse</h3>
 <b>Alt+1</b> to <b>Alt+5</b> show a week to three years; two fingers on a touchpad push the season along or zoom it.<br>
 <b>Ctrl+F</b> finds a batch, a place or a day, <b>Ctrl+G</b> a day: 12 Apr, in 3 weeks, week 15, day 30 of Clover.<br>
 In the strip with all days push the frame along, or pull at its edges; with keys, <b>Left, Right, + and −</b>.<br>
-<b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time; drag the paper to push it along.<br>
+<b>F9</b> shows what is picked beside the season, or the season alone.<br>
+<b>Home</b> goes to today, <b>Page Up</b> and <b>Page Down</b> through time, with <b>Shift</b> through the lanes;
+drag the paper to push it along.<br>
 <b>Ctrl+Shift+T</b> starts a trial, <b>Ctrl+Shift+C</b> compares it, <b>Ctrl+Shift+P</b> goes back to the plan.<br>
 A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.<br>
 Drag a band to move its batch, its edge to leave a place earlier or later, or into another lane; up or down inside
-its lane it splits. <b>Shift</b> keeps to weeks, <b>Esc</b> lets go. <b>Ctrl+L</b> changes between lanes of
-places and of batches.<br>
+its lane it splits. <b>Shift+F10</b> has all of that as a menu. <b>Shift</b> keeps to weeks, <b>Esc</b> lets go.<br>
+<b>Ctrl+L</b> changes between lanes of places and of batches.<br>
 Double click a place's name to change it. The Setup view has everything as tables.</p>""")
 
 ABOUT = marked("""<h3>Quailsched {version}</h3>

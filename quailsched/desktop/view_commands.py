@@ -64,7 +64,7 @@ class ViewCommands:
     def _lanes(self) -> SeasonCanvas:
         """The season in view, and not as a table: what is asked for shows only there."""
         window = self._window
-        if window.stack.currentWidget() is not window.season:
+        if window.stack.currentWidget() is not window.season or not window.season.splitter.shows_main:
             window.show_season()
         if window.season.is_table:
             window.season.swap_table()

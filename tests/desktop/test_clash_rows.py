@@ -4,11 +4,11 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QFont
+from PySide6.QtGui import QAccessible, QFont
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
-from quailsched.desktop.clash_rows import ClashRows
+from quailsched.desktop.clash_rows import ClashRow, ClashRows
 from quailsched.desktop.main_window import MainWindow
 from quailsched.farm.units import span_text
 from quailsched.outlook.likelihood import chance_of_clash
@@ -64,6 +64,13 @@ def test_the_clash_that_is_picked_says_how_sure_it_is(window: MainWindow) -> Non
     QApplication.processEvents()
     told = [label.text() for label in window.season.inspector.findChildren(QLabel) if label.isVisible()]
     assert "How sure" not in told
+
+
+def test_a_name_with_an_ampersand_is_heard_as_it_is(qtbot: QtBot) -> None:
+    row = ClashRow("Ann & Leo's run is too small", "7 Jun", lambda: None)
+    qtbot.addWidget(row)
+    heard = QAccessible.queryAccessibleInterface(row)
+    assert heard.text(QAccessible.Text.Name) == "Ann & Leo's run is too small\n7 Jun"
 
 
 def test_keys_walk_through_the_rows_and_return_goes_there(window: MainWindow, qtbot: QtBot) -> None:

@@ -20,7 +20,7 @@ def another(opened: OpenFarm, qtbot: QtBot, today: date = TODAY) -> MainWindow:
     return made
 
 
-def geometry_of_another_desk(place: QRect) -> str:
+def geometry_of_another_desk(place: QRect, is_maximised: bool = False) -> str:
     """What Qt would have saved of a window at ``place``, in the form of Qt 5.0 and later (version 3.0)."""
     state = QByteArray()
     stream = QDataStream(state, QIODevice.OpenModeFlag.WriteOnly)
@@ -31,7 +31,7 @@ def geometry_of_another_desk(place: QRect) -> str:
     for rect in (place, place):
         stream << rect
     stream.writeInt32(0)  # screen
-    stream.writeUInt8(0)  # maximised
+    stream.writeUInt8(is_maximised)
     stream.writeUInt8(0)  # full screen
     stream.writeInt32(place.width())
     stream << place
@@ -72,6 +72,23 @@ def test_it_is_never_out_of_reach_nor_too_large(opened: OpenFarm, qtbot: QtBot, 
     seen = made.geometry().intersected(room)
     assert seen.width() >= 120
     assert seen.height() >= 120
+
+
+def test_it_comes_back_maximised_and_shrinks_to_this_screen_from_there(opened: OpenFarm, qtbot: QtBot) -> None:
+    # A screen of 900 pixels, somewhat larger than this one; of one that is much larger Qt takes nothing over.
+    remember(window=geometry_of_another_desk(QRect(60, 60, 900, 950), is_maximised=True))
+    made = another(opened, qtbot)
+    assert made.isMaximized()
+    room = QGuiApplication.primaryScreen().availableGeometry()
+    with qtbot.waitExposed(made):
+        made.show()
+    assert made.frameGeometry() == room
+    made.showNormal()
+    assert made.width() <= room.width()
+    assert made.height() <= room.height()
+    made.showMaximized()
+    made.close()
+    assert another(opened, qtbot).isMaximized()
 
 
 @pytest.mark.parametrize("kept", ["", "00ff", "nonsense", 7, None, {"a": 1}])

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QObject, QPoint, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QMenu, QToolButton
+from PySide6.QtWidgets import QApplication, QLabel, QMenu, QPushButton, QToolButton
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop import after_start
@@ -157,7 +157,7 @@ def test_a_batch_that_is_pressed_shows_in_the_panel(fresh: MainWindow, qtbot: Qt
     assert batch_id is not None
     panel = fresh.season.side.currentWidget()
     assert panel is fresh.season.inspector
-    change = next(one for one in panel.findChildren(type(fresh.top.undo)) if one.text() == "A day later")
+    change = next(one for one in panel.findChildren(QPushButton) if one.text() == "A day later")
     before = fresh.opened.farm.batch(batch_id).start
     qtbot.mouseClick(change, LEFT)
     assert (fresh.opened.farm.batch(batch_id).start - before).days == 1

@@ -83,11 +83,6 @@ def test_it_is_worked_out_only_where_it_is_seen(window: MainWindow, yard: OpenFa
     assert max(one.eggs for one in window.next_set._days) < max(one.eggs for one in shown)
 
 
-def test_a_farm_without_egg_places_says_what_to_add(window: MainWindow, empty: OpenFarm) -> None:
-    window.show_farm(empty)
-    assert window.next_set.state.text() == "There is no place for eggs. Add a setter or a cabinet first."
-
-
 def test_the_point_is_dragged_to_fewer_eggs_and_never_above_the_most(window: MainWindow, qtbot: QtBot) -> None:
     view = window.next_set
     view.landscape.choose(4)

@@ -54,7 +54,7 @@ def test_a_trial_is_started_changed_compared_and_kept(in_trial: MainWindow, qtbo
     window, plan, elder = in_trial, in_trial.opened.plan, batch_id(in_trial, "Elder")
     assert window.windowTitle() == "Pebble Bank, trial “More ducks?” – Quailsched"
     assert window.stage.bar.isVisible()
-    assert "You are looking at the trial “More ducks?”." in words_of(window.stage.bar)
+    assert "Trial “More ducks?”" in words_of(window.stage.bar)
     canvas = window.season.canvas
     assert canvas.scene().ghosts == ()  # nothing is otherwise yet
     window.season.pick(Picked(batch_id=elder))

@@ -56,13 +56,14 @@ class FarmForm(RecordForm):
         grid = QGridLayout(self.lows_box)
         grid.setContentsMargins(0, 0, 0, 0)
         fields: list[QDoubleSpinBox] = []
+        many = min(max(self.screen().availableSize().width() // (self.fontMetrics().averageCharWidth() * 23), 1), 4)
         for number, month in enumerate(map(say, MONTHS)):
             low_c = lows_c[number] if lows_c else 0.0
             field = NumberField(-80, 105, 1, " °F" if self._is_us else " °C")
             field.setValue(low_c * 9 / 5 + 32 if self._is_us else low_c)
             field.setAccessibleName(say("A cold night in {month}", month=month))
-            grid.addWidget(QLabel(month), number // 4, 2 * (number % 4))
-            grid.addWidget(field, number // 4, 2 * (number % 4) + 1)
+            grid.addWidget(QLabel(month), number // many, 2 * (number % many))
+            grid.addWidget(field, number // many, 2 * (number % many) + 1)
             fields.append(field)
         return fields
 

@@ -7,13 +7,16 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
-from PySide6.QtGui import QValidator
+from PySide6.QtGui import QPaintEvent, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QComboBox,
     QDoubleSpinBox,
     QLineEdit,
     QSpinBox,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
     QWidget,
 )
 
@@ -103,8 +106,20 @@ class MaybeField(NumberField):
         return self.value() if self.value() >= 0 else None
 
 
+def name_choice(box: QComboBox, name: str) -> None:
+    """Tell those who hear the window what is chosen in ``box``, which has no label of its own.
+
+    On Linux Qt gives what is chosen for its name, so the name is its description too.
+    """
+    box.setAccessibleName(name)
+    box.setAccessibleDescription(name)
+
+
 class NarrowChoice(QComboBox):
-    """A choice that wants room for its longest text, but gets by with some letters where the screen is small."""
+    """A choice that wants room for its longest text, but gets by with some letters where the screen is small.
+
+    What is cut off ends in an ellipsis.
+    """
 
     _FEWEST, _MOST = 9, 24  # letters
 
@@ -113,6 +128,17 @@ class NarrowChoice(QComboBox):
 
     def minimumSizeHint(self) -> QSize:
         return self._cut(super().minimumSizeHint(), self._FEWEST)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        part, field = QStyle.ComplexControl.CC_ComboBox, QStyle.SubControl.SC_ComboBoxEditField
+        wide = self.style().subControlRect(part, option, field, self).width() - 2
+        option.currentText = self.fontMetrics().elidedText(self.currentText(), Qt.TextElideMode.ElideRight, wide)
+        painter = QStylePainter(self)
+        painter.drawComplexControl(part, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
 
     def _cut(self, hint: QSize, letters: int) -> QSize:
         longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
 from quailsched.desktop.forms.fields import NumberField
+from quailsched.desktop.narrow import Beside, together
 from quailsched.farm.check import MOST_FLOOR_CM2
 from quailsched.farm.records import Units
 from quailsched.farm.units import CM2_PER_SQ_FT
@@ -36,13 +37,10 @@ class FloorField(QWidget):
         self.long.setAccessibleName(say("Length, fills the floor"))
         self._exact_cm2 = 0
         self._show(floor_cm2)
+        wide, long = together(QLabel(say("or wide")), self.wide), together(QLabel(say("long")), self.long)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.area, 1)
-        row.addWidget(QLabel(say("or wide")))
-        row.addWidget(self.wide)
-        row.addWidget(QLabel(say("long")))
-        row.addWidget(self.long)
+        row.addWidget(Beside(self.area, wide, long))
         self.setFocusProxy(self.area)
         for side in (self.wide, self.long):
             side.valueChanged.connect(self._multiply)

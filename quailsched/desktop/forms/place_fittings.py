@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 from quailsched.desktop.forms.dates import day_field, day_of, set_day
 from quailsched.desktop.forms.fields import MaybeField, NumberField
 from quailsched.desktop.forms.record_form import RecordForm
+from quailsched.desktop.narrow import Beside, together
 from quailsched.farm.check import MOST_EDGE_CM, MOST_HEAT_SOURCES, MOST_WORK_HOURS
 from quailsched.farm.records import Place, Role, Units
 from quailsched.farm.units import CM_PER_INCH
@@ -98,10 +99,7 @@ class WorkField(QWidget):
         self.day.setEnabled(shown.work_hours > 0)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.hours)
-        row.addWidget(QLabel(say("counted on")))
-        row.addWidget(self.day)
-        row.addStretch()
+        row.addWidget(Beside(self.hours, together(QLabel(say("counted on")), self.day), is_spread=False))
         self.setFocusProxy(self.hours)
         self.hours.valueChanged.connect(self._counted)
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QLineEdit, QSpinBox, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QSpinBox, QWidget
 
 from quailsched.desktop.forms.dates import SpansField, day_field, day_of, days_field
 from quailsched.desktop.forms.fields import name_field
 from quailsched.desktop.forms.floor_field import FloorField
 from quailsched.desktop.forms.place_fittings import Fittings, WorkField
 from quailsched.desktop.forms.record_form import RecordForm, ask
+from quailsched.desktop.narrow import Beside
 from quailsched.farm.check import MOST_CLEAN_OUT_DAYS, MOST_EGGS
 from quailsched.farm.kinds import kind_in
 from quailsched.farm.records import Place, Role
@@ -73,13 +74,8 @@ class PlaceForm(RecordForm):
         self.ready.setEnabled(shown.ready_on is not None)
         self.ready.setAccessibleName(say("Ready on"))
         self.is_built_later.toggled.connect(self.ready.setEnabled)
-        self.ready_row = QWidget()
-        row = QHBoxLayout(self.ready_row)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.is_built_later)
-        row.addWidget(self.ready)
+        self.ready_row = Beside(self.is_built_later, self.ready, is_spread=False)
         self.ready_row.setFocusProxy(self.is_built_later)
-        row.addStretch()
 
     def _add_fields(self) -> None:
         self.add_field("name", say("&Name"), self.name)
@@ -87,6 +83,7 @@ class PlaceForm(RecordForm):
         self.add_field("egg_places", say("&Egg places"), self.egg_places)
         self.add_field("floor_cm2", say("&Floor"), self.floor, say("Usable floor; width times length fills it"))
         self.floor.area.setAccessibleName(say("Floor"))
+        self.work.hours.setAccessibleName(say("Work left, in hours"))
         self.add_field(
             "clean_out_days", say("&Clean-out"), self.clean_out, say("Days between the last out and the next in")
         )

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from quailsched.desktop.buttons import button
 from quailsched.desktop.forms.dates import day_field, day_of, set_day
-from quailsched.desktop.forms.fields import NarrowChoice, dress, tab_in_order
+from quailsched.desktop.forms.fields import NarrowChoice, dress, name_choice, tab_in_order
 from quailsched.farm.records import Farm, Leaving, Part, Stay
 from quailsched.farm.units import day_text
 from quailsched.words import marked, say
@@ -156,7 +156,8 @@ class RouteField(QWidget):
         for widget, name in zip(
             cells, (say("Birds"), say("Place"), say("Out on"), say("Then"), say("Remove")), strict=True
         ):
-            widget.setAccessibleName(say("{field}, stay {number}", field=name, number=index + 1))
+            heard = say("{field}, stay {number}", field=name, number=index + 1)
+            name_choice(widget, heard) if isinstance(widget, QComboBox) else widget.setAccessibleName(heard)
         for column, cell in enumerate(row):
             grid.addWidget(cell, index + 1, column, Qt.AlignmentFlag.AlignVCenter)
         for box in (part, place, then):

@@ -19,6 +19,7 @@ from quailsched.planner.next_set import NextSet
 from quailsched.words import number_text, say
 
 _STEPS = (1, 2, 5)
+_LEAST_CHART_PX = 70  # from none to the most eggs
 
 
 class Landscape(QWidget):
@@ -32,7 +33,7 @@ class Landscape(QWidget):
         self._farm: Farm | None = None
         self._at = self._eggs = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(220, 120)
+        self.setMinimumSize(220, round(self.fontMetrics().height() * 6.2) + _LEAST_CHART_PX)
         self.setAccessibleName(say("Most eggs by day"))
 
     def show_days(self, farm: Farm, days: Sequence[NextSet], at: int) -> None:
@@ -61,7 +62,9 @@ class Landscape(QWidget):
     def _chart(self) -> QRectF:
         line = self.fontMetrics().height()
         left = self.fontMetrics().horizontalAdvance("1,000") + 16
-        return QRectF(left, line * 2.6, max(self.width() - left - 12, 50), max(self.height() - line * 6.2, 50))
+        return QRectF(
+            left, line * 2.6, max(self.width() - left - 12, 50), max(self.height() - line * 6.2, _LEAST_CHART_PX)
+        )
 
     def _day_px(self) -> float:
         return self._chart().width() / max(len(self._days), 1)
@@ -162,8 +165,11 @@ class Landscape(QWidget):
             left, right = round(self._x(number)), round(self._x(number + 1))
             bar = QRectF(left, self._y(one.eggs), right - left, self._chart().bottom() - self._y(one.eggs))
             p.fillRect(bar, QColor(theme.good if number == self._at else theme.shut_line))
-            if not one.eggs:  # a day for none: a short stroke below the line, so that it is not mistaken for no answer
-                p.fillRect(QRectF(bar.left(), self._chart().bottom() + 1, bar.width() - 1, 4), QColor(theme.clash_tint))
+            if one.eggs:  # the bars are pale: the number stands where their tops are
+                top = theme.good if number == self._at else theme.soft
+                p.fillRect(QRectF(left, bar.top(), bar.width(), 2), QColor(top))
+            else:  # a day for none: a stroke below the line, so that it is not mistaken for no answer
+                p.fillRect(QRectF(bar.left(), self._chart().bottom() + 1, bar.width() - 1, 3), QColor(theme.clash))
 
     def _paint_limits(self, p: QPainter) -> None:
         """Who or what stops more, in two words under each stretch of days that has room for them."""

@@ -13,13 +13,16 @@ from PySide6.QtWidgets import (
     QPushButton,
     QScrollArea,
     QSpinBox,
+    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
+from quailsched.desktop.empty_page import EmptyPage
 from quailsched.desktop.forms.batch_form import free_name
-from quailsched.desktop.forms.fields import dress
+from quailsched.desktop.forms.fields import dress, name_choice
 from quailsched.desktop.labels import label
+from quailsched.desktop.narrow import Beside, scrolling
 from quailsched.desktop.next_set.landscape import Landscape, number_of
 from quailsched.desktop.season_canvas.ghosts import Ghost, ghosts_of
 from quailsched.desktop.tasks import Run
@@ -36,13 +39,18 @@ from quailsched.session.open_farm import OpenFarm
 from quailsched.words import say
 
 DAYS = 120
+_LETTERS_BESIDE = 70  # of a line: from here on there is room for the card beside the landscape
+_MOST_LETTERS = 56  # of a line of the card
+_LEAST_LINES = 6  # of what follows from a day
 
 
-class NextSetView(QWidget):
+class NextSetView(QStackedWidget):
     """Works the days out beside the window, when it is shown and the farm has changed since."""
 
     set_asked = Signal(object)  # Change
     look_asked = Signal()  # show the batch that is thought of in the season
+    place_wanted = Signal()
+    clash_wanted = Signal()
 
     def __init__(self, opened: OpenFarm, today: date, run: Run) -> None:
         super().__init__()
@@ -55,7 +63,7 @@ class NextSetView(QWidget):
         self.kind = QComboBox()
         for kind in handbook().values():
             self.kind.addItem(say(kind.name), kind.id)
-        self.kind.setAccessibleName(say("Kind"))
+        name_choice(self.kind, say("Kind"))
         self.landscape = Landscape()
         self.state = label("", "soft")
         self.eggs = QSpinBox(minimum=0, maximum=MOST_EGGS)
@@ -77,12 +85,29 @@ class NextSetView(QWidget):
         self.look.clicked.connect(lambda: self.look_asked.emit())
 
     def _lay_out(self) -> None:
-        outer = QHBoxLayout(self)
-        outer.setContentsMargins(22, 14, 14, 14)
-        outer.setSpacing(16)
-        left = QVBoxLayout()
-        left.addWidget(label(say("When can the next eggs go in, and how many?"), "heading"))
-        left.addWidget(
+        self.empty = EmptyPage(say("When can the next eggs go in?"))
+        self.empty.tell(say("There is no place for eggs yet. Add a setter or a cabinet first."), say("Add a place"))
+        self.empty.asked.connect(self.place_wanted)
+        left, card = self._left(), self._card()
+        letter = self.fontMetrics().averageCharWidth()
+        card.setMaximumWidth(letter * _MOST_LETTERS)
+        sides = Beside(left, card, from_px=letter * _LETTERS_BESIDE)
+        sides.row.setSpacing(16)
+        for part, share in ((left, 3), (card, 2)):
+            sides.row.setStretchFactor(part, share)
+        column = QVBoxLayout()
+        column.setContentsMargins(22, 14, 14, 14)
+        column.addWidget(sides)
+        for page in (scrolling(column), self.empty):
+            self.addWidget(page)
+
+    def _left(self) -> QWidget:
+        """What it is about, and the landscape."""
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(label(say("When can the next eggs go in, and how many?"), "heading"))
+        column.addWidget(
             label(
                 say(
                     "Each day shows the most eggs that make no new clash, with room for all but the largest hatches "
@@ -92,9 +117,17 @@ class NextSetView(QWidget):
                 "soft",
             )
         )
-        left.addWidget(self.state)
-        left.addWidget(self.landscape, 1)
-        outer.addLayout(left, 3)
+        column.addWidget(self.state)
+        self.to_clash, self.to_place = QPushButton(say("Go to the next clash")), QPushButton(say("Add a place"))
+        for button, wanted in ((self.to_clash, self.clash_wanted), (self.to_place, self.place_wanted)):
+            button.clicked.connect(lambda _checked=False, wanted=wanted: wanted.emit())
+            button.hide()
+            column.addWidget(button, alignment=Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self.landscape, 1)
+        return left
+
+    def _card(self) -> QFrame:
+        """One day: what follows from it, how many eggs, and setting them."""
         card = QFrame()
         card.setObjectName("card")
         column = QVBoxLayout(card)
@@ -108,32 +141,33 @@ class NextSetView(QWidget):
         column.addLayout(row)
         column.addWidget(self.button)
         column.addWidget(self.look)
-        letter = self.fontMetrics().averageCharWidth()
-        card.setMinimumWidth(letter * 34)
-        card.setMaximumWidth(letter * 48)
-        outer.addWidget(card, 2)
+        return card
 
     def _rows_area(self) -> QScrollArea:
-        """The rows about one day; they scroll where the window is low."""
-        page, area = QWidget(), QScrollArea()
-        page.setObjectName("panel")
-        column = QVBoxLayout(page)
+        """The rows about one day; they scroll, so that the page stays as it is while days are gone through."""
+        column = QVBoxLayout()
         column.setContentsMargins(0, 0, 0, 0)
         self._rows = QGridLayout()
         self._rows.setColumnStretch(1, 1)
         column.addLayout(self._rows)
         column.addStretch()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setMinimumHeight(self.fontMetrics().height() * 2)  # on a small screen it scrolls early
-        area.setWidget(page)
+        area = scrolling(column)
+        area.setMinimumHeight(self.fontMetrics().height() * _LEAST_LINES)
         return area
 
     def set_farm(self, opened: OpenFarm) -> None:
+        """Another farm; nothing of the one before is shown any more."""
         self.opened = opened
         self._worked_out, self._is_shown = None, False
+        self._days, self._one = (), None
+        self.landscape.show_days(opened.farm, (), 0)
+        self._clear_rows()
+        self._title.clear()
+        self.button.setText(say("Set eggs"))
+
+    def take_focus(self) -> None:
+        """The keys go to the days, or to the button that makes a place for eggs."""
+        (self.empty.button if self.currentIndex() else self.landscape).setFocus()
 
     def work_out(self) -> None:
         """Work the days out anew if the farm or the kind is another than the one that is shown."""
@@ -159,14 +193,11 @@ class NextSetView(QWidget):
         best = best_of(days)
         kept = self._one.day if self._one is not None else None
         self._days = days
-        if not days:
-            self.state.setText(say("There is no place for eggs. Add a setter or a cabinet first."))
-        elif best is None:
-            self.state.setText(say("On no day can eggs be set without a new clash. Solve those that there are first."))
-        else:
-            self.state.setText(
-                say("Best: up to {count} on {day}.", count=count_text(best.eggs, "egg"), day=named_day_text(best.day))
-            )
+        self.setCurrentIndex(0 if days else 1)
+        has_clashes = bool(self.opened.checked.since(self.today))
+        self.to_clash.setVisible(best is None and has_clashes)
+        self.to_place.setVisible(best is None and not has_clashes)
+        self.state.setText(_state_text(best, has_clashes))
         day = kept or (best.day if best is not None else self.today)
         self.landscape.show_days(farm, days, number_of(days, day))
 
@@ -181,15 +212,18 @@ class NextSetView(QWidget):
             self.eggs.setValue(eggs)
         self._too_few = self._clash_of(one, eggs)
         self._arm(self._is_shown and one.eggs > 0)
+        self._clear_rows()
+        for row, (name, text) in enumerate(self._what_follows(one, eggs)):
+            self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
+            self._rows.addWidget(label(text), row, 1)
+        self._name_button()
+
+    def _clear_rows(self) -> None:
         while (item := self._rows.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:
                 widget.hide()  # it is freed later, and would be painted until then
                 widget.deleteLater()
-        for row, (name, text) in enumerate(self._what_follows(one, eggs)):
-            self._rows.addWidget(label(name, "soft"), row, 0, Qt.AlignmentFlag.AlignTop)
-            self._rows.addWidget(label(text), row, 1)
-        self._name_button()
 
     def _arm(self, can_set: bool) -> None:
         for part in (self.eggs, self.button, self.look):
@@ -256,3 +290,11 @@ class NextSetView(QWidget):
                 day=day_text(batch.start),
             )
             self.set_asked.emit(put(self.opened.farm, batch, label_text))
+
+
+def _state_text(best: NextSet | None, has_clashes: bool) -> str:
+    if best is not None:
+        return say("Best: up to {count} on {day}.", count=count_text(best.eggs, "egg"), day=named_day_text(best.day))
+    if has_clashes:
+        return say("On no day can eggs be set without a new clash. Solve those that there are first.")
+    return say("On no day can eggs be set without a clash. Each day tells what is lacking.")

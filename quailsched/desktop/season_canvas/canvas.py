@@ -66,6 +66,7 @@ class SeasonCanvas(SeasonPort):
             self.pick(Picked())
         if self._picked.clash is not None:
             self.pick(Picked(clash=_same_clash(self._picked.clash, clashes)))
+        self.setAccessibleDescription(self._spoken(self._picked))
 
     def group_by(self, grouping: Grouping, is_told: bool = True) -> None:
         """One lane for each place, or one for each batch; what is dragged is let go."""
@@ -83,9 +84,13 @@ class SeasonCanvas(SeasonPort):
         if picked == self._picked:
             return
         self._picked = picked
-        self.setAccessibleDescription(self._spoken(picked))
+        spoken = self._spoken(picked)
+        self.setAccessibleDescription(spoken)
         self.viewport().update()
         self.picked.emit(picked)
+        from quailsched.desktop.season_canvas.heard import tell_picked
+
+        tell_picked(self, spoken)
 
     def next_clash(self, step: int = 1) -> None:
         """Go to the next clash (or the one before) that is not accepted, round the end to the first."""
@@ -100,6 +105,10 @@ class SeasonCanvas(SeasonPort):
 
     def _open(self) -> tuple[Clash, ...]:
         return open_clashes(self.season.farm, self._clashes) if self.season is not None else ()
+
+    def clashes_in(self, batch_id: str, place_id: str) -> tuple[Clash, ...]:
+        """Those of a batch in a place."""
+        return tuple(c for c in self._clashes if c.place_id == place_id and batch_id in c.batch_ids)
 
     def _spoken(self, picked: Picked) -> str:
         """What a screen reader says of the selection."""
@@ -193,7 +202,7 @@ class SeasonCanvas(SeasonPort):
             self.pick(hit if hit.batch_id is not None else self._picked)
         menu = self.menu()
         if menu is not None:
-            menu.exec(event.globalPos())
+            menu.popup(event.globalPos())
 
     def menu(self) -> QMenu | None:
         """What can be done with the batch that is picked; None if none is."""

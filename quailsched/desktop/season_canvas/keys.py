@@ -35,7 +35,8 @@ def press(canvas: SeasonCanvas, event: QKeyEvent) -> bool:
         if not canvas.cancel_drag():
             canvas.pick(Picked())
     elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
-        bar = canvas.horizontalScrollBar()
+        is_down = held & Qt.KeyboardModifier.ShiftModifier
+        bar = canvas.verticalScrollBar() if is_down else canvas.horizontalScrollBar()
         bar.setValue(bar.value() + (bar.pageStep() * (1 if key == Qt.Key.Key_PageDown else -1)) // 2)
     elif key == Qt.Key.Key_Home:
         canvas.go_to(canvas.today)

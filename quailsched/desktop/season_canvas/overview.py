@@ -15,7 +15,7 @@ from quailsched.desktop.labels import as_it_is
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.keys import ZOOM_STEP
 from quailsched.desktop.season_canvas.scale import TimeScale
-from quailsched.desktop.season_canvas.strip import Ticks, draw_today, draw_veil, draw_window
+from quailsched.desktop.season_canvas.strip import Ticks, draw_focus, draw_today, draw_veil, draw_window
 from quailsched.desktop.season_canvas.strip_picture import StripPicture
 from quailsched.desktop.theme import current
 from quailsched.farm.units import count_text, named_day_text, span_text
@@ -106,6 +106,8 @@ class Overview(QWidget):
             self._ticks[1].draw(painter, theme)
             draw_today(painter, theme, scale.x(self._canvas.today), tall)
             draw_window(painter, theme, left + 1, right - 1, tall, has_focus=self.hasFocus())
+            if self.hasFocus():
+                draw_focus(painter, theme, self.rect())
         finally:
             painter.end()
 

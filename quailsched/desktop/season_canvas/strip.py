@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from quailsched.desktop.season_canvas.fonts import Face
@@ -110,3 +110,13 @@ def draw_window(painter: QPainter, theme: Theme, left: float, right: float, tall
     painter.setBrush(colour)
     for x in (left, right):
         painter.drawRoundedRect(QRectF(x - _GRIP_PX / 2, tall * 0.25, _GRIP_PX, tall * 0.5), 1.5, 1.5)
+
+
+def draw_focus(painter: QPainter, theme: Theme, room: QRect) -> None:
+    """A frame round it all while the keys go to it: the one of the days in view may be narrow."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(
+        QPen(QColor(theme.good), 2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap, Qt.PenJoinStyle.MiterJoin)
+    )
+    painter.drawRect(room.adjusted(1, 1, -1, -1))

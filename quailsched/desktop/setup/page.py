@@ -6,13 +6,15 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSortFilterProxyModel, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QPushButton, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QTableView, QVBoxLayout, QWidget
 
-from quailsched.desktop.labels import plain
+from quailsched.desktop.empty_page import EmptyPage
+from quailsched.desktop.narrow import FewLines, ShortButton, shorten, together
 from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
 from quailsched.desktop.setup.tables import Row
 from quailsched.words import say
 
+_LOW_LINES = 18  # of text: a page of fewer is low
 _Index = QModelIndex | QPersistentModelIndex
 
 
@@ -67,13 +69,14 @@ class _Table(QTableView):
 
 
 class TablePage(QWidget):
-    """Rows that can be sorted, added to, changed and removed; a sentence where there are none."""
+    """Rows that can be sorted, added to, changed and removed; where there are none, how to begin."""
 
     add_asked = Signal()
+    begin_asked = Signal()  # by the button that stands where there are no rows
     change_asked = Signal(str)  # the key of the row
     remove_asked = Signal(str)
 
-    def __init__(self, title: str, headings: tuple[str, ...], empty: str, can_add: bool = True) -> None:
+    def __init__(self, title: str, headings: tuple[str, ...], can_add: bool = True) -> None:
         super().__init__()
         self.model = RowsModel(headings)
         self._wanted: list[int] = []  # widths of columns, if there were room for all
@@ -81,19 +84,16 @@ class TablePage(QWidget):
         self._order.setSourceModel(self.model)
         self.table = _Table(say(title))
         self.table.setModel(self._order)
-        self.empty = QLabel(say(empty))
-        self.empty.setObjectName("soft")
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.empty.setWordWrap(True)
-        self.whole = plain(QLabel())
-        self.whole.setObjectName("soft")
-        self.whole.setWordWrap(True)
+        self.empty = EmptyPage()
+        self.empty.asked.connect(self.begin_asked)
+        self.empty.hide()
+        self.whole = FewLines(3)
         column = QVBoxLayout(self)
-        column.setContentsMargins(0, 10, 0, 0)
+        column.setContentsMargins(0, 8, 0, 0)
         column.addWidget(self.empty, 1)
         column.addWidget(self.table, 1)
         column.addWidget(self.whole)
-        column.addLayout(self._buttons(can_add))
+        column.addWidget(self._buttons(can_add), alignment=Qt.AlignmentFlag.AlignLeft)
         self.table.doubleClicked.connect(lambda _index: self._ask(self.change_asked))
         self.table.change_asked.connect(lambda: self._ask(self.change_asked))
         self.table.moved.connect(self._row_chosen)
@@ -102,23 +102,22 @@ class TablePage(QWidget):
             keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             self.table.remove_asked.connect(lambda: self._ask(self.remove_asked))
 
-    def _buttons(self, can_add: bool) -> QHBoxLayout:
-        row = QHBoxLayout()
-        self.add = self._button(say("Add…"), self.add_asked.emit, "main", "Insert")
-        self.change = self._button(say("Change…"), lambda: self._ask(self.change_asked), "", "Return")
-        self.remove = self._button(say("Remove…"), lambda: self._ask(self.remove_asked), "", "Delete")
-        for button in (self.add, self.change, self.remove):
-            row.addWidget(button)
+    def _buttons(self, can_add: bool) -> QWidget:
+        self.add = self._button(say("Add…"), self.add_asked.emit, "add", "Insert")
+        self.add.setObjectName("main")
+        self.add.ink = "on_good"
+        self.change = self._button(say("Change…"), lambda: self._ask(self.change_asked), "change", "Return")
+        self.remove = self._button(say("Remove…"), lambda: self._ask(self.remove_asked), "remove", "Delete")
         if not can_add:  # never told to show here: without a parent yet, each would be a window for a moment
             self.add.hide()
             self.remove.hide()
-        row.addStretch()
-        return row
+        self._foot = together(self.add, self.change, self.remove)
+        return self._foot
 
-    def _button(self, text: str, action: Callable[[], object], name: str, key: str) -> QPushButton:
-        button = QPushButton(text)
-        button.setObjectName(name)
+    def _button(self, text: str, action: Callable[[], object], picture: str, key: str) -> ShortButton:
+        button = ShortButton(text, picture)
         button.setToolTip(say("Key: {key}", key=key))
+        button.setAccessibleDescription(f"{self.table.accessibleName()}. {button.toolTip()}")
         button.clicked.connect(lambda: action())
         return button
 
@@ -146,19 +145,20 @@ class TablePage(QWidget):
             self.table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         self._fit_columns()
         self.empty.setVisible(not rows)
-        self.table.setVisible(bool(rows))
+        for part in (self.table, self._foot):
+            part.setVisible(bool(rows))
         found = self.model.row_of(kept) if kept is not None else None
         if found is not None:
             line = self._order.mapFromSource(self.model.index(found, 0)).row()
         if rows:
             self.table.setCurrentIndex(self._order.index(min(max(line, 0), len(rows) - 1), max(cell, 0)))
         elif had_focus:
-            self.add.setFocus()
+            self.empty.button.setFocus()
         self._row_chosen()
 
     def take_focus(self) -> None:
         """The keys go to the table, or to the button that makes its first row."""
-        (self.add if self.table.isHidden() else self.table).setFocus()
+        (self.empty.button if self.table.isHidden() else self.table).setFocus()
 
     def _fit_columns(self) -> None:
         letter = self.fontMetrics().averageCharWidth()
@@ -170,6 +170,9 @@ class TablePage(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._share_columns()
+        buttons = [one for one in (self.add, self.change, self.remove) if not one.isHidden()]
+        shorten(buttons, self.width() - self._foot.minimumSizeHint().width())
+        self.whole.show_low(event.size().height() < self.fontMetrics().height() * _LOW_LINES)
 
     def _share_columns(self) -> None:
         """The widest columns give way, the names last, so that the last column is not cut at the edge."""

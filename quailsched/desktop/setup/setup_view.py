@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from datetime import date
-from functools import cached_property
+from functools import cached_property, partial
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTabWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.batch_form import edit_batch
 from quailsched.desktop.forms.confirm import remove_record
@@ -15,9 +15,10 @@ from quailsched.desktop.forms.farm_form import edit_farm
 from quailsched.desktop.forms.figure_form import edit_figure
 from quailsched.desktop.forms.person_form import edit_person
 from quailsched.desktop.forms.place_form import edit_place
-from quailsched.desktop.labels import label
+from quailsched.desktop.labels import ShortLabel
+from quailsched.desktop.narrow import ShortButton, shorten
 from quailsched.desktop.setup.page import TablePage
-from quailsched.desktop.setup.tables import FIGURE_HEADINGS, TABLES, figure_rows
+from quailsched.desktop.setup.tables import FIGURE_HEADINGS, NO_PLACES, TABLES, figure_rows
 from quailsched.farm.records import Batch, Person, Place
 from quailsched.husbandry.handbook import handbook
 from quailsched.session.open_farm import Notice, OpenFarm
@@ -39,9 +40,10 @@ class SetupView(QWidget):
         super().__init__(parent)
         self.opened, self.today = opened, today
         self._followed: OpenFarm | None = None
-        self.pages = [TablePage(t.title, t.headings, t.empty) for t in TABLES]
+        self.pages = [TablePage(t.title, t.headings) for t in TABLES]
         self._figures_tab = QWidget()
         self.tabs = QTabWidget()
+        self.tabs.setAccessibleName(say("Setup"))
         self.tabs.setDocumentMode(True)
         for table, page in zip(TABLES, self.pages, strict=True):
             self.tabs.addTab(page, say(table.title))
@@ -52,14 +54,15 @@ class SetupView(QWidget):
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
-        column.setContentsMargins(22, 12, 22, 12)
-        row = QHBoxLayout()
-        row.addWidget(label(say("Setup"), "heading"))
-        row.addStretch()
-        self.farm_button = QPushButton(say("F&arm: name, units, nights…"))
-        row.addWidget(self.farm_button)
-        column.addLayout(row)
+        column.setContentsMargins(22, 6, 22, 8)
+        self.farm_button = ShortButton(say("F&arm: name, units, nights…"), "farm")
+        self.tabs.setCornerWidget(self.farm_button)
         column.addWidget(self.tabs, 1)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        beside = self.tabs.tabBar().sizeHint().width() + self.farm_button.minimumSizeHint().width()
+        shorten((self.farm_button,), self.tabs.width() - beside)
 
     @cached_property
     def kind(self) -> QComboBox:
@@ -74,7 +77,7 @@ class SetupView(QWidget):
     @cached_property
     def figures(self) -> TablePage:
         """The page of figures; made when it is first asked for, as the others are enough for once."""
-        made = TablePage(marked("Figures"), FIGURE_HEADINGS, "", can_add=False)
+        made = TablePage(marked("Figures"), FIGURE_HEADINGS, can_add=False)
         made.change_asked.connect(lambda key: edit_figure(self, self.opened, self.kind.currentData(), key))
         column = QVBoxLayout(self._figures_tab)
         column.setContentsMargins(0, 10, 0, 0)
@@ -83,9 +86,9 @@ class SetupView(QWidget):
         kind_label.setBuddy(self.kind)
         row.addWidget(kind_label)
         row.addWidget(self.kind)
-        note = QLabel(say("Every figure shows its source. A farm may replace any of them by its own."))
+        note = ShortLabel(9)
+        note.setText(say("Every figure shows its source. A farm may replace any of them by its own."))
         note.setObjectName("soft")
-        note.setWordWrap(True)
         row.addWidget(note, 1)
         column.addLayout(row)
         column.addWidget(made, 1)
@@ -96,11 +99,19 @@ class SetupView(QWidget):
         places.add_asked.connect(lambda: self._show_new(edit_place(self, self.opened, self.today)))
         people.add_asked.connect(lambda: self._show_new(edit_person(self, self.opened, self.today)))
         batches.add_asked.connect(lambda: self._show_new(edit_batch(self, self.opened, self.today)))
-        for page in self.pages:
+        for number, page in enumerate(self.pages):
+            page.begin_asked.connect(partial(self._begin, number))
             page.change_asked.connect(self.change)
             page.remove_asked.connect(lambda key: remove_record(self, self.opened, key))
         self.tabs.currentChanged.connect(self._tab_chosen)
         self.farm_button.clicked.connect(lambda: edit_farm(self, self.opened))
+
+    def _begin(self, number: int) -> None:
+        """The first row of a table; a batch needs places first."""
+        if number == BATCHES and not self.opened.farm.places:
+            self.tabs.setCurrentIndex(PLACES)
+            number = PLACES
+        self.pages[number].add_asked.emit()
 
     def _page(self) -> TablePage:
         number = self.tabs.currentIndex()
@@ -137,6 +148,9 @@ class SetupView(QWidget):
         if number == FIGURES:
             self.figures.show_rows(figure_rows(self.opened.season, self.kind.currentData()))
         else:
+            lacks_places = number == BATCHES and not self.opened.farm.places
+            text, button = NO_PLACES if lacks_places else (TABLES[number].empty, TABLES[number].begin)
+            self.pages[number].empty.tell(say(text), say(button))
             self.pages[number].show_rows(TABLES[number].rows(self.opened.checked, self.today))
 
     def showEvent(self, event: QShowEvent) -> None:

@@ -39,7 +39,8 @@ class Table:
     title: str
     headings: tuple[str, ...]
     rows: Callable[[Checked, date], list[Row]]
-    empty: str
+    empty: str  # what is said where there are no rows
+    begin: str  # the words of the button that makes the first
 
 
 def _row(key: str, *cells: str | tuple[str, object]) -> Row:
@@ -149,18 +150,28 @@ def _day(day: date) -> str:
     return f"{day_text(day)} {day.year}"
 
 
+NO_BATCHES = (
+    marked("No batches yet. Say how many eggs go in and when: the days follow by themselves."),
+    marked("Add a batch"),
+)
+NO_PLACES = (
+    marked("No batches yet, and no places for them. Begin with what holds your eggs, then the brooder and the pen."),
+    marked("Add a place"),
+)
 TABLES = (
     Table(
         marked("Places"),
         (marked("Name"), marked("What"), marked("Room"), marked("Clean-out"), marked("Now and next")),
         place_rows,
-        marked("No places yet. Add a setter, a brooder and a pen."),
+        marked("No places yet. Begin with what holds your eggs, then the brooder and the pen."),
+        marked("Add a place"),
     ),
     Table(
         marked("People"),
         (marked("Name"), marked("Who"), marked("Away"), marked("Note")),
         person_rows,
-        marked("Nobody yet. Add who does the chores."),
+        marked("Nobody yet. Tell who does the chores, and when they are away: work that needs hands is checked."),
+        marked("Add a person"),
     ),
     Table(
         marked("Batches"),
@@ -169,7 +180,7 @@ TABLES = (
             *(marked("Move out"), marked("Where now"), marked("Stage"), marked("Clashes ahead")),
         ),
         batch_rows,
-        marked("No batches yet. Add places first, then the first eggs."),
+        *NO_BATCHES,
     ),
 )
 FIGURE_HEADINGS = (

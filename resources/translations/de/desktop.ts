@@ -76,6 +76,10 @@
    <translation>Mit dem Plan &amp;vergleichen</translation>
   </message>
   <message>
+   <source>&amp;Details beside it, or not</source>
+   <translation>&amp;Einzelheiten daneben, oder nicht</translation>
+  </message>
+  <message>
    <source>&amp;Drop it</source>
    <translation>Ver&amp;werfen</translation>
   </message>
@@ -253,12 +257,14 @@
 &lt;b&gt;Alt+1&lt;/b&gt; to &lt;b&gt;Alt+5&lt;/b&gt; show a week to three years; two fingers on a touchpad push the season along or zoom it.&lt;br&gt;
 &lt;b&gt;Ctrl+F&lt;/b&gt; finds a batch, a place or a day, &lt;b&gt;Ctrl+G&lt;/b&gt; a day: 12 Apr, in 3 weeks, week 15, day 30 of Clover.&lt;br&gt;
 In the strip with all days push the frame along, or pull at its edges; with keys, &lt;b&gt;Left, Right, + and −&lt;/b&gt;.&lt;br&gt;
-&lt;b&gt;Home&lt;/b&gt; goes to today, &lt;b&gt;Page Up&lt;/b&gt; and &lt;b&gt;Page Down&lt;/b&gt; through time; drag the paper to push it along.&lt;br&gt;
+&lt;b&gt;F9&lt;/b&gt; shows what is picked beside the season, or the season alone.&lt;br&gt;
+&lt;b&gt;Home&lt;/b&gt; goes to today, &lt;b&gt;Page Up&lt;/b&gt; and &lt;b&gt;Page Down&lt;/b&gt; through time, with &lt;b&gt;Shift&lt;/b&gt; through the lanes;
+drag the paper to push it along.&lt;br&gt;
 &lt;b&gt;Ctrl+Shift+T&lt;/b&gt; starts a trial, &lt;b&gt;Ctrl+Shift+C&lt;/b&gt; compares it, &lt;b&gt;Ctrl+Shift+P&lt;/b&gt; goes back to the plan.&lt;br&gt;
 A filled red bar below a lane stops the plan, a broken outline is to be watched, a grey one is accepted.&lt;br&gt;
 Drag a band to move its batch, its edge to leave a place earlier or later, or into another lane; up or down inside
-its lane it splits. &lt;b&gt;Shift&lt;/b&gt; keeps to weeks, &lt;b&gt;Esc&lt;/b&gt; lets go. &lt;b&gt;Ctrl+L&lt;/b&gt; changes between lanes of
-places and of batches.&lt;br&gt;
+its lane it splits. &lt;b&gt;Shift+F10&lt;/b&gt; has all of that as a menu. &lt;b&gt;Shift&lt;/b&gt; keeps to weeks, &lt;b&gt;Esc&lt;/b&gt; lets go.&lt;br&gt;
+&lt;b&gt;Ctrl+L&lt;/b&gt; changes between lanes of places and of batches.&lt;br&gt;
 Double click a place's name to change it. The Setup view has everything as tables.&lt;/p&gt;</source>
    <translation>&lt;h3&gt;Tasten und Maus&lt;/h3&gt;
 &lt;p&gt;&lt;b&gt;Links, Rechts&lt;/b&gt; gehen durch die Sätze, &lt;b&gt;Auf, Ab&lt;/b&gt; oder &lt;b&gt;F3&lt;/b&gt; durch die Engpässe.&lt;br&gt;
@@ -269,11 +275,12 @@ Double click a place's name to change it. The Setup view has everything as table
 &lt;b&gt;Alt+1&lt;/b&gt; bis &lt;b&gt;Alt+5&lt;/b&gt; zeigen eine Woche bis drei Jahre; zwei Finger auf einem Touchpad schieben die Saison oder zoomen.&lt;br&gt;
 &lt;b&gt;Strg+F&lt;/b&gt; sucht einen Satz, einen Platz oder einen Tag, &lt;b&gt;Strg+G&lt;/b&gt; einen Tag: 12. Apr, in 3 Wochen, KW 15, Tag 30 von Clover.&lt;br&gt;
 Im Streifen mit allen Tagen den Rahmen schieben oder an den Rändern ziehen; mit Tasten &lt;b&gt;Links, Rechts, + und −&lt;/b&gt;.&lt;br&gt;
-&lt;b&gt;Pos1&lt;/b&gt; geht zu heute, &lt;b&gt;Bild auf&lt;/b&gt; und &lt;b&gt;Bild ab&lt;/b&gt; durch die Zeit; das Papier lässt sich ziehen.&lt;br&gt;
+&lt;b&gt;F9&lt;/b&gt; zeigt neben der Saison, was ausgewählt ist, oder die Saison allein.&lt;br&gt;
+&lt;b&gt;Pos1&lt;/b&gt; geht zu heute, &lt;b&gt;Bild auf&lt;/b&gt; und &lt;b&gt;Bild ab&lt;/b&gt; durch die Zeit, mit &lt;b&gt;Umschalt&lt;/b&gt; durch die Bahnen; das Papier lässt sich ziehen.&lt;br&gt;
 &lt;b&gt;Strg+Umschalt+T&lt;/b&gt; beginnt einen Versuch, &lt;b&gt;Strg+Umschalt+C&lt;/b&gt; vergleicht ihn, &lt;b&gt;Strg+Umschalt+P&lt;/b&gt; geht zum Plan zurück.&lt;br&gt;
 Ein gefüllter roter Balken unter einer Bahn verhindert den Plan, ein gestrichelter Umriss ist zu beachten, ein grauer ist hingenommen.&lt;br&gt;
 Ein Band ziehen verschiebt seinen Satz, sein Rand lässt ihn früher oder später gehen, in einer anderen Bahn wechselt er den Platz; hinauf oder
-hinunter in seiner Bahn teilt es ihn. &lt;b&gt;Umschalt&lt;/b&gt; bleibt bei Wochen, &lt;b&gt;Esc&lt;/b&gt; lässt los. &lt;b&gt;Strg+L&lt;/b&gt; wechselt zwischen Bahnen der
+hinunter in seiner Bahn teilt es ihn. &lt;b&gt;Umschalt+F10&lt;/b&gt; hat all das als Menü. &lt;b&gt;Umschalt&lt;/b&gt; bleibt bei Wochen, &lt;b&gt;Esc&lt;/b&gt; lässt los. &lt;b&gt;Strg+L&lt;/b&gt; wechselt zwischen Bahnen der
 Plätze und der Sätze.&lt;br&gt;
 Ein Doppelklick auf den Namen eines Platzes ändert ihn. Die Einrichtung hat alles als Tabellen.&lt;/p&gt;</translation>
   </message>
@@ -454,6 +461,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
   </message>
   <message>
+   <source>All that dragging a band does</source>
+   <translation>Alles, was das Ziehen eines Bandes tut</translation>
+  </message>
+  <message>
    <source>Another name for the trial</source>
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
@@ -586,6 +597,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ausmisten</translation>
   </message>
   <message>
+   <source>Clear</source>
+   <translation>Leeren</translation>
+  </message>
+  <message>
    <source>Colours as the &amp;desktop</source>
    <translation>Farben wie der &amp;Schreibtisch</translation>
   </message>
@@ -620,6 +635,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>December</source>
    <translation>Dezember</translation>
+  </message>
+  <message>
+   <source>Details</source>
+   <translation>Einzelheiten</translation>
+  </message>
+  <message>
+   <source>Details: what is picked, or all clashes ahead (F9)</source>
+   <translation>Einzelheiten: was ausgewählt ist, oder alle Engpässe voraus (F9)</translation>
   </message>
   <message>
    <source>Do it</source>
@@ -994,6 +1017,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>März</translation>
   </message>
   <message>
+   <source>Mo&amp;ve, split, another place…</source>
+   <translation>&amp;Verschieben, aufteilen, anderer Platz …</translation>
+  </message>
+  <message>
    <source>More days, narrower</source>
    <translation>Mehr Tage, schmaler</translation>
   </message>
@@ -1034,8 +1061,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Noch ist kein Satz geplant. Einen hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
   </message>
   <message>
-   <source>No batches yet. Add places first, then the first eggs.</source>
-   <translation>Noch keine Sätze. Erst Plätze hinzufügen, dann die ersten Eier.</translation>
+   <source>No batches yet, and no places for them. Begin with what holds your eggs, then the brooder and the pen.</source>
+   <translation>Noch keine Sätze, und keine Plätze für sie. Mit dem beginnen, worin die Eier liegen, dann Aufzuchtbox und Voliere.</translation>
+  </message>
+  <message>
+   <source>No batches yet. Say how many eggs go in and when: the days follow by themselves.</source>
+   <translation>Noch keine Sätze. Angeben, wie viele Eier wann hineinkommen: Die Tage ergeben sich von selbst.</translation>
   </message>
   <message>
    <source>No clash ahead</source>
@@ -1054,12 +1085,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Noch keine Plätze.</translation>
   </message>
   <message>
-   <source>No places yet. Add a setter, a brooder and a pen.</source>
-   <translation>Noch keine Plätze. Einen Vorbrüter, eine Aufzuchtbox und eine Voliere hinzufügen.</translation>
+   <source>No places yet. Begin with what holds your eggs, then the brooder and the pen.</source>
+   <translation>Noch keine Plätze. Mit dem beginnen, worin die Eier liegen, dann Aufzuchtbox und Voliere.</translation>
   </message>
   <message>
-   <source>Nobody yet. Add who does the chores.</source>
-   <translation>Noch niemand. Hinzufügen, wer die Aufgaben erledigt.</translation>
+   <source>Nobody yet. Tell who does the chores, and when they are away: work that needs hands is checked.</source>
+   <translation>Noch niemand. Angeben, wer die Aufgaben erledigt und wann jemand fort ist: Arbeit, die Hände braucht, wird geprüft.</translation>
   </message>
   <message>
    <source>None on this day</source>
@@ -1112,6 +1143,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Oldest egg s&amp;tored</source>
    <translation>Äl&amp;testes Ei gelagert</translation>
+  </message>
+  <message>
+   <source>On no day can eggs be set without a clash. Each day tells what is lacking.</source>
+   <translation>An keinem Tag können Eier ohne Engpass eingelegt werden. Bei jedem Tag steht, woran es fehlt.</translation>
   </message>
   <message>
    <source>On no day can eggs be set without a new clash. Solve those that there are first.</source>
@@ -1414,6 +1449,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Der Anfang: wie der Hof angelegt wurde</translation>
   </message>
   <message>
+   <source>The clashes ahead, or what is picked</source>
+   <translation>Die Engpässe voraus, oder was ausgewählt ist</translation>
+  </message>
+  <message>
    <source>The frame is what is in view: push it, or pull an edge</source>
    <translation>Der Rahmen zeigt, was zu sehen ist: schieben oder am Rand ziehen</translation>
   </message>
@@ -1458,12 +1497,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Der Versuch geht, der Plan bleibt, wie er ist</translation>
   </message>
   <message>
-   <source>The trial goes, the plan stays as it is; undo brings it back</source>
+   <source>The trial goes, the plan stays; undo brings it back</source>
    <translation>Der Versuch geht, der Plan bleibt; Zurücknehmen bringt ihn wieder</translation>
   </message>
   <message>
-   <source>The trial stays for later, under Trials in the menu</source>
-   <translation>Der Versuch bleibt für später, unter Versuche im Menü</translation>
+   <source>The trial stays for later, in the Trials menu</source>
+   <translation>Der Versuch bleibt für später, im Menü Versuche</translation>
   </message>
   <message>
    <source>The two side by side</source>
@@ -1482,8 +1521,8 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Dann</translation>
   </message>
   <message>
-   <source>There is no place for eggs. Add a setter or a cabinet first.</source>
-   <translation>Es gibt keinen Platz für Eier. Erst einen Vorbrüter oder Kombibrüter hinzufügen.</translation>
+   <source>There is no place for eggs yet. Add a setter or a cabinet first.</source>
+   <translation>Noch gibt es keinen Platz für Eier. Erst einen Vorbrüter oder Kombibrüter hinzufügen.</translation>
   </message>
   <message>
    <source>There is no place for its first day: add {what} first.</source>
@@ -1504,6 +1543,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>To</source>
    <translation>Bis</translation>
+  </message>
+  <message>
+   <source>Trial “{trial}”</source>
+   <translation>Versuch „{trial}“</translation>
   </message>
   <message>
    <source>Try changes beside the plan</source>
@@ -1586,8 +1629,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Was es auf einem Hof einmal gibt</translation>
   </message>
   <message>
+   <source>What you change stays in it; dashed outlines show the plan.</source>
+   <translation>Was du änderst, bleibt in ihm; gestrichelte Umrisse zeigen den Plan.</translation>
+  </message>
+  <message>
    <source>When can the next eggs go in, and how many?</source>
    <translation>Wann können die nächsten Eier hinein, und wie viele?</translation>
+  </message>
+  <message>
+   <source>When can the next eggs go in?</source>
+   <translation>Wann können die nächsten Eier hinein?</translation>
   </message>
   <message>
    <source>When the next eggs can go in, and how many</source>
@@ -1634,6 +1685,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Arbeit gezählt am</translation>
   </message>
   <message>
+   <source>Work left, in hours</source>
+   <translation>Arbeit übrig, in Stunden</translation>
+  </message>
+  <message>
    <source>Write every chore into a file that phones and calendars read</source>
    <translation>Alle Aufgaben in eine Datei schreiben, die Telefone und Kalender lesen</translation>
   </message>
@@ -1648,10 +1703,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Year</source>
    <translation>Jahr</translation>
-  </message>
-  <message>
-   <source>You are looking at the trial “{trial}”. What you change stays in it; dashed outlines show the plan.</source>
-   <translation>Zu sehen ist der Versuch „{trial}“. Was du änderst, bleibt in ihm; gestrichelte Umrisse zeigen den Plan.</translation>
   </message>
   <message>
    <source>You are looking at {label}.</source>
@@ -2060,6 +2111,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{batch} comes into {place}: {start}</source>
    <translation>{batch} kommt nach {place}: {start}</translation>
+  </message>
+  <message>
+   <source>{batch} in {place}, {days}</source>
+   <translation>{batch} in {place}, {days}</translation>
   </message>
   <message>
    <source>{batch} leaves {place}: {end}</source>

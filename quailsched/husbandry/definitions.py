@@ -11,9 +11,7 @@ from types import MappingProxyType
 from quailsched.husbandry.source import Source, joined_text
 from quailsched.husbandry.tables import read_sources, rows_of
 from quailsched.resources import resource
-from quailsched.words import marked, say
-
-UNIT_WORDS = (marked("%"), marked("g/g"), marked("g"))  # to be said where a unit is shown
+from quailsched.words import say
 
 
 @dataclass(frozen=True, slots=True)

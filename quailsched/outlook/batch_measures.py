@@ -16,7 +16,7 @@ from quailsched.farm.ledger import standing, total
 from quailsched.farm.records import Batch
 from quailsched.husbandry import measures
 from quailsched.outlook.gain import gain_of
-from quailsched.outlook.hens import hens_on
+from quailsched.outlook.hens import Flock
 from quailsched.outlook.shared_counts import Share, eggs_by_batch, feed_by_batch
 from quailsched.season.birds import hatched
 from quailsched.season.season import Season
@@ -42,12 +42,10 @@ Measures = Mapping[str, Measured]
 
 @dataclass(frozen=True, slots=True)
 class Lay:
-    """Eggs of one batch on the days on which they were counted. ``hen_days`` are all from the first such day to the
-    last, ``counted_hen_days`` those of the days with a count."""
+    """Eggs of one batch on the ``days`` with a count, from ``first`` to ``last``; ``hen_days`` are of those days."""
 
     eggs: float
     days: int
-    counted_hen_days: int
     hen_days: int
     hens_housed: int
     first: date
@@ -67,12 +65,16 @@ class Books:
     today: date
 
     @cached_property
+    def flock(self) -> Flock:
+        return Flock(self.season)
+
+    @cached_property
     def eggs(self) -> dict[str, list[Share]]:
-        return eggs_by_batch(self.season)
+        return eggs_by_batch(self.season, self.flock)
 
     @cached_property
     def feed(self) -> dict[str, list[Share]]:
-        return feed_by_batch(self.season)
+        return feed_by_batch(self.season, self.flock)
 
     @cached_property
     def hours(self) -> dict[str, float]:
@@ -96,9 +98,7 @@ class Books:
         own = [one for one in standing(self.season.farm.counts_of(batch.id)) if one.batch_id == batch.id]
         found = {**hatch_measures(HatchCounts.of(batch, own)), **self._livability(batch, own, self.today)}
         if lay := self.lay(batch):
-            found |= measured(
-                "hen_day", measures.hen_day_pct(lay.eggs, lay.counted_hen_days), lay.eggs, lay.counted_hen_days
-            )
+            found |= measured("hen_day", measures.hen_day_pct(lay.eggs, lay.hen_days), lay.eggs, lay.hen_days)
             housed = measures.hen_housed_pct(lay.eggs, lay.hens_housed, lay.days)
             found |= measured("hen_housed", housed, lay.eggs, lay.hens_housed, lay.days)
             found |= self._feed_per_dozen(batch, lay)
@@ -111,7 +111,7 @@ class Books:
 
     def _livability(self, batch: Batch, own: list[Count], day: date) -> dict[str, Measured]:
         till = [one for one in own if one.day <= day]
-        lived = self.season.lived(batch)
+        lived = self.flock.lived(batch)
         was_looked_at = any(one.sort in (Sort.DIED, Sort.COUNTED, Sort.SEXED) for one in till)
         if not was_looked_at or (batch.origin.is_eggs and lived.hatched is None):
             return {}
@@ -126,14 +126,9 @@ class Books:
         if not (shares := self.eggs.get(batch.id)):
             return None
         first, last = shares[0].day, shares[-1].day
-        hens = {
-            day: hens_on(self.season, batch, day)
-            for day in (first + timedelta(days=n) for n in range((last - first).days + 1))
-        }
-        return Lay(
-            float(sum(one.amount for one in shares)), len(shares), sum(hens[one.day] for one in shares),
-            sum(hens.values()), hens_on(self.season, batch, self._housed(batch, first)), first, last,
-        )  # fmt: skip
+        hen_days = sum(self.flock.hens(batch, one.day) for one in shares)
+        housed = self.flock.hens(batch, self._housed(batch, first))
+        return Lay(float(sum(one.amount for one in shares)), len(shares), hen_days, housed, first, last)
 
     def _housed(self, batch: Batch, day: date) -> date:
         """When the hens went into the place where they are on ``day``: that day itself if they are nowhere."""
@@ -143,10 +138,18 @@ class Books:
 
     def _feed_per_dozen(self, batch: Batch, lay: Lay) -> dict[str, Measured]:
         fed = [one.amount for one in self.feed.get(batch.id, ()) if lay.first <= one.day <= lay.last]
-        if not fed or not lay.hen_days:
+        hen_days = self._hen_days(batch, lay) if fed else 0
+        if not hen_days:
             return {}
-        feed_g = float(sum(fed)) * lay.counted_hen_days / lay.hen_days
+        feed_g = float(sum(fed)) * lay.hen_days / hen_days
         return measured("feed_per_dozen", measures.feed_per_dozen_g(feed_g, lay.eggs), feed_g, lay.eggs)
+
+    def _hen_days(self, batch: Batch, lay: Lay) -> int:
+        """Of all days from the first on which eggs were counted to the last."""
+        days = (lay.last - lay.first).days + 1
+        if days == lay.days:
+            return lay.hen_days
+        return sum(self.flock.hens(batch, lay.first + timedelta(days=n)) for n in range(days))
 
     def _feed_conversion(self, batch: Batch) -> dict[str, Measured]:
         gained = gain_of(self.season, batch)

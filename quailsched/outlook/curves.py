@@ -10,7 +10,6 @@ from quailsched.farm.ledger import standing
 from quailsched.farm.records import Batch
 from quailsched.husbandry.measures import hen_day_pct
 from quailsched.outlook.batch_measures import Books
-from quailsched.outlook.hens import hens_on
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +29,7 @@ def lay_by_week(books: Books, batch: Batch) -> list[Found]:
     hatch = season.days(batch).hatch
     for one in books.eggs.get(batch.id, ()):
         age = (one.day - batch.start).days - hatch
-        weeks.setdefault(age // 7, []).append((age, float(one.amount), hens_on(season, batch, one.day)))
+        weeks.setdefault(age // 7, []).append((age, float(one.amount), books.flock.hens(batch, one.day)))
     found = []
     for _, days in sorted(weeks.items()):
         hen_days = sum(hens for _, _, hens in days)

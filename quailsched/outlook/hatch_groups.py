@@ -66,11 +66,11 @@ def incubators(season: Season) -> list[HatchGroup]:
 
 
 def _hatch_place(season: Season, batch: Batch) -> str | None:
-    """Where the eggs are on the day of the hatch; the last machine that they were in if they are nowhere then."""
+    """The last machine into which the eggs went before the hatch, or on its day; None if they went into none."""
     hatch = season.days(batch).hatch
-    machines = [leg for leg in season.footprint(batch).legs if season.farm.place(leg.stay.place_id).role.holds_eggs]
-    there = [leg for leg in machines if leg.start <= hatch < leg.end] or machines
-    return there[-1].stay.place_id if there else None
+    machines = [stay for stay in batch.stays if season.farm.place(stay.place_id).role.holds_eggs]
+    there = [stay for stay in machines if stay.from_day <= hatch]
+    return there[-1].place_id if there else None
 
 
 def _measures(farm: Farm, batches: Iterable[Batch]) -> Measures:

@@ -8,26 +8,50 @@ from datetime import date, timedelta
 from quailsched.farm.facts import Sort
 from quailsched.farm.ledger import standing
 from quailsched.farm.records import Batch, Part
-from quailsched.season.birds import hatched, whole
+from quailsched.season.birds import birds_on, hatched, whole
 from quailsched.season.lived import Lived
 from quailsched.season.season import Season
 
 
-def hens_on(season: Season, batch: Batch, day: date) -> int:
-    """Hens of ``batch`` alive on ``day``, whole ones; birds that were neither called hen nor cock count as hens.
+class Flock:
+    """Birds and hens of batches on days, each worked out once: to ask a season for what a batch has lived costs as much
+    as it has counts."""
 
-    One that dies or leaves on the day does not count any more, one that hatches, comes or joins does. After the last
-    count they are thinned by survival, as all birds are.
-    """
-    lived, number = season.lived(batch), (day - batch.start).days
-    split = next((stay.from_day for stay in batch.stays if stay.part is not Part.ALL), None)
-    if split is not None and number >= split:
-        at_split = season.birds(batch, batch.start + timedelta(days=split))
-        hens, cocks = _found(season, batch, lived, at_split)
-        kept = min(cocks, math.ceil(hens / season.kind(batch).value("hens_per_cock"))) if hens else 0
-        return whole(season.birds(batch, day, Part.HENS) * _share(hens, kept))
-    hens, cocks = _found(season, batch, lived, hatched(season.kind(batch), batch, lived))
-    return whole(season.birds(batch, day) * _share(*_left(hens, cocks, lived, number)))
+    def __init__(self, season: Season) -> None:
+        self._season = season
+        self._lived: dict[str, Lived] = {}
+        self._hens: dict[tuple[str, date], int] = {}
+
+    def lived(self, batch: Batch) -> Lived:
+        if batch.id not in self._lived:
+            self._lived[batch.id] = self._season.lived(batch)
+        return self._lived[batch.id]
+
+    def birds(self, batch: Batch, day: date, part: Part = Part.ALL) -> int:
+        """Birds of ``part`` alive on ``day``."""
+        return birds_on(self._season.kind(batch), batch, (day - batch.start).days, part, self.lived(batch))
+
+    def hens(self, batch: Batch, day: date) -> int:
+        """Hens of ``batch`` alive on ``day``, whole ones; birds that were neither called hen nor cock count as hens.
+
+        One that dies or leaves on the day does not count any more, one that hatches, comes or joins does. After the
+        last count they are thinned by survival, as all birds are.
+        """
+        key = batch.id, day
+        if key not in self._hens:
+            self._hens[key] = self._hens_on(batch, day)
+        return self._hens[key]
+
+    def _hens_on(self, batch: Batch, day: date) -> int:
+        lived, number, kind = self.lived(batch), (day - batch.start).days, self._season.kind(batch)
+        split = next((stay.from_day for stay in batch.stays if stay.part is not Part.ALL), None)
+        if split is not None and number >= split:
+            at_split = self.birds(batch, batch.start + timedelta(days=split))
+            hens, cocks = _found(self._season, batch, lived, at_split)
+            kept = min(cocks, math.ceil(hens / kind.value("hens_per_cock"))) if hens else 0
+            return whole(self.birds(batch, day, Part.HENS) * _share(hens, kept))
+        hens, cocks = _found(self._season, batch, lived, hatched(kind, batch, lived))
+        return whole(self.birds(batch, day) * _share(*_left(hens, cocks, lived, number)))
 
 
 def _found(season: Season, batch: Batch, lived: Lived, birds: int) -> tuple[int, int]:

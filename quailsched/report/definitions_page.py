@@ -28,7 +28,9 @@ it: fertility those that were candled, hatch of set those that have hatched, hat
 ## Hens
 
 Hens are those found at sexing, with the birds that were neither called hen nor cock; before a sexing half of the birds,
-an odd one being a hen. In a laying group that was set apart, the cocks kept with the hens are taken off.
+an odd one being a hen. In a laying group that was set apart, the cocks kept with the hens are taken off. Up to the
+last count of a batch's birds they are as many as the counts say; after it, as many as are expected still to live by the
+kind's survival, until the next count tells.
 
 ## Feed of a place
 

@@ -30,10 +30,11 @@ _GRAMS = {"feed_conversion": ("part", "whole"), "dressing": ("part", "whole"), "
 
 
 def mass_text(mass_g: float, units: Units) -> str:
-    """A mass given in grams: "2.50 kg", "375 g" or "0.83 lb"."""
-    if units is Units.US:
-        return f"{number_text(mass_g / G_PER_LB, 2)} lb"
-    return f"{number_text(mass_g / 1000, 2)} kg" if mass_g >= 1000 else f"{number_text(mass_g)} g"
+    """A mass given in grams: "2.50 kg", "183.9 kg", "375 g" or "0.83 lb"."""
+    if units is not Units.US and mass_g < 1000:
+        return f"{number_text(mass_g)} g"
+    mass, unit = (mass_g / G_PER_LB, say("lb")) if units is Units.US else (mass_g / 1000, "kg")
+    return f"{number_text(mass, 2 if mass < 10 else 1)} {unit}"
 
 
 def value_text(found: Measured | None, units: Units) -> str:

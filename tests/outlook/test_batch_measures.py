@@ -14,7 +14,7 @@ from quailsched.farm.records import Batch, Origin, Part, Record
 from quailsched.outlook.batch_measures import Books, Measures
 from quailsched.outlook.curves import lay_by_week, weights
 from quailsched.outlook.hatch_groups import breeding_groups, incubators
-from quailsched.outlook.hens import hens_on
+from quailsched.outlook.hens import Flock
 from quailsched.season.season import Season
 from tests.builders import ARK, BROODER, CABINET, HATCHER, PEN, RUN, SETTER, bought, eggs, farm, hatch_route, on, stay
 
@@ -124,6 +124,18 @@ def test_feed_conversion_waits_for_a_weighing_of_those_still_there() -> None:
     assert found.whole == pytest.approx(1_800 + 11 * 200 - 20 * chick)
 
 
+def test_feed_conversion_goes_to_the_last_weighing_while_birds_are_left() -> None:
+    # Weighed at 10 g and, on day 52, at 200 g: 20 birds gained 3,800 g, for 7,600 g of feed. What was sold and fed
+    # later does not count before the next weighing.
+    counts = (
+        *(count(Sort.HATCHED, 17, 20), count(Sort.WEIGHED, 17, 20, grams=200), count(Sort.WEIGHED, 52, 5, grams=1_000)),
+        *(count(Sort.COUNTED, 52, 20), count(Sort.FED, 20, grams=7_600), count(Sort.FED, 55, grams=999)),
+        count(Sort.SOLD, 60, 12),
+    )
+    found = measures(CLOVER, *counts)["feed_conversion"]
+    assert (found.value, found.part, found.whole) == (2.0, 7_600, 3_800)
+
+
 def test_no_feed_conversion_where_birds_joined_or_left_before_any_weighing() -> None:
     hatched, fed = count(Sort.HATCHED, 17, 20), count(Sort.FED, 18, grams=4_000)
     weighed = count(Sort.WEIGHED, 52, 4, grams=800)
@@ -195,22 +207,22 @@ def test_hens_of_a_batch_that_is_set_apart() -> None:
     stays = (*hatch_route()[:2], stay(BROODER, 18, 40), stay(PEN, 40, 200, Part.HENS), stay(ARK, 40, 60, Part.COCKS))
     clover = replace(CLOVER, stays=stays)
     season = Season(farm(clover, count(Sort.HATCHED, 17, 50)))
-    assert [hens_on(season, clover, on(day)) for day in (16, 17, 39, 40, 100)] == [0, 25, 25, 25, 25]
+    assert [Flock(season).hens(clover, on(day)) for day in (16, 17, 39, 40, 100)] == [0, 25, 25, 25, 25]
     # Of 50, 30 were hens at sexing.
     season = Season(farm(clover, count(Sort.HATCHED, 17, 50), count(Sort.SEXED, 38, 50, hens=30, cocks=20)))
-    assert hens_on(season, clover, on(100)) == 30
+    assert Flock(season).hens(clover, on(100)) == 30
 
 
 def test_hens_where_surplus_cocks_were_sold_without_being_set_apart() -> None:
     season = Season(farm(LAYERS, SEXED, count(Sort.SOLD, 5, 15, of="dill", part=Part.COCKS)))
-    assert [hens_on(season, LAYERS, on(day)) for day in (4, 5)] == [60, 60]
+    assert [Flock(season).hens(LAYERS, on(day)) for day in (4, 5)] == [60, 60]
 
 
 def test_a_batch_parted_from_the_cocks_has_no_hens() -> None:
     cocks = Batch("mint", "Mint", "coturnix", Origin.PARTED, on(3), 15, (stay(RUN, 0, 40),), age_days=63)
     parted = count(Sort.PARTED, 3, 15, of="dill", to_batch_id="mint", part=Part.COCKS)
     season = Season(farm(LAYERS, cocks, SEXED, parted))
-    assert (hens_on(season, cocks, on(9)), hens_on(season, LAYERS, on(9))) == (0, 60)
+    assert (Flock(season).hens(cocks, on(9)), Flock(season).hens(LAYERS, on(9))) == (0, 60)
 
 
 def of_pen(name: str, number: int, *from_ids: str, first: Record = SETTER, last: Record = HATCHER) -> Batch:
@@ -252,6 +264,18 @@ def test_incubators_by_where_eggs_were_set_and_where_they_hatched() -> None:
     ]
     assert [one.measures["hatch_of_set"].value for one in found[:3]] == [50.0, pytest.approx(60 / 0.9), 80.0]
     assert found[3].measures == {}  # its only batch has not hatched
+
+
+def test_a_machine_that_did_both_jobs_for_the_same_eggs_is_told_once() -> None:
+    iris = eggs("Iris", 10, stay(CABINET, 0, 18), stay(BROODER, 18, 40))
+    (found,) = incubators(Season(farm(iris)))
+    assert (found.is_set, found.is_hatched, found.batches) == (True, True, (iris,))
+
+
+def test_eggs_that_hatched_before_their_move_did_so_where_they_were_set() -> None:
+    kale = of_pen("Kale", 40)
+    found = incubators(Season(farm(kale, count(Sort.HATCHED, 14, 20, of="kale"))))
+    assert [one.place.name for one in found if one.is_hatched and one.place] == ["Setter"]
 
 
 def test_lay_by_week_of_age_beside_the_curve() -> None:

@@ -87,7 +87,7 @@ def test_a_hen_that_joins_counts_on_the_day_on_which_it_joins() -> None:
     )
     lay = Books(Season(farm(HOUSE, batch, others, *counts)), on(1)).lay(batch)
     assert lay is not None
-    assert (lay.counted_hen_days, lay.hens_housed) == (10_000, 9_900)
+    assert (lay.hen_days, lay.hens_housed) == (10_000, 9_900)
 
 
 def test_feed_conversion_of_heavy_quail_in_week_5() -> None:

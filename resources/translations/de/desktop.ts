@@ -52,6 +52,10 @@
    <translation>&amp;Vögel</translation>
   </message>
   <message>
+   <source>&amp;Books</source>
+   <translation>&amp;Bücher</translation>
+  </message>
+  <message>
    <source>&amp;Building</source>
    <translation>&amp;Bauen</translation>
   </message>
@@ -144,6 +148,10 @@
    <translation>&amp;Art</translation>
   </message>
   <message>
+   <source>&amp;Kind of chart</source>
+   <translation>&amp;Diagramm</translation>
+  </message>
+  <message>
    <source>&amp;Latitude</source>
    <translation>&amp;Breite</translation>
   </message>
@@ -166,6 +174,10 @@
   <message>
    <source>&amp;Next clash</source>
    <translation>Nächster &amp;Engpass</translation>
+  </message>
+  <message>
+   <source>&amp;Of</source>
+   <translation>&amp;von</translation>
   </message>
   <message>
    <source>&amp;Open farm…</source>
@@ -442,6 +454,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Paare aus Alter und Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
+   <source>Age in days</source>
+   <translation>Alter in Tagen</translation>
+  </message>
+  <message>
    <source>All clashes</source>
    <translation>Alle Engpässe</translation>
   </message>
@@ -454,6 +470,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
   </message>
   <message>
+   <source>All eggs counted for the batch</source>
+   <translation>Alle Eier, die für den Satz gezählt wurden</translation>
+  </message>
+  <message>
+   <source>All feed recorded for the batch</source>
+   <translation>Alles Futter, das für den Satz notiert ist</translation>
+  </message>
+  <message>
+   <source>All hours of work recorded for the batch</source>
+   <translation>Alle Arbeitsstunden, die für den Satz notiert sind</translation>
+  </message>
+  <message>
    <source>Another name for the trial</source>
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
@@ -464,6 +492,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>April</source>
    <translation>April</translation>
+  </message>
+  <message>
+   <source>As a &amp;table</source>
+   <translation>Als &amp;Tabelle</translation>
   </message>
   <message>
    <source>As the desktop is set</source>
@@ -522,6 +554,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Hier spüren Vögel die Nächte</translation>
   </message>
   <message>
+   <source>Birds weighed</source>
+   <translation>Vögel gewogen</translation>
+  </message>
+  <message>
+   <source>Books</source>
+   <translation>Bücher</translation>
+  </message>
+  <message>
    <source>Bring today into view</source>
    <translation>Den heutigen Tag zeigen</translation>
   </message>
@@ -576,6 +616,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Change…</source>
    <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Chart</source>
+   <translation>Diagramm</translation>
+  </message>
+  <message>
+   <source>Charts</source>
+   <translation>Diagramme</translation>
   </message>
   <message>
    <source>Clashes</source>
@@ -662,8 +710,28 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Eier</translation>
   </message>
   <message>
+   <source>Eggs laid</source>
+   <translation>Eier gelegt</translation>
+  </message>
+  <message>
+   <source>Eggs of</source>
+   <translation>Eier von</translation>
+  </message>
+  <message>
    <source>Eggs or birds</source>
    <translation>Eier oder Vögel</translation>
+  </message>
+  <message>
+   <source>Eggs set, of all these batches</source>
+   <translation>Eingelegte Eier aller dieser Sätze</translation>
+  </message>
+  <message>
+   <source>Eggs set, or birds that came</source>
+   <translation>Eingelegte Eier, oder Vögel, die kamen</translation>
+  </message>
+  <message>
+   <source>Eggs were</source>
+   <translation>Eier wurden</translation>
   </message>
   <message>
    <source>Empty if you do not want it checked</source>
@@ -720,6 +788,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Fee&amp;der space</source>
    <translation>&amp;Fressplatz</translation>
+  </message>
+  <message>
+   <source>Feed</source>
+   <translation>Futter</translation>
   </message>
   <message>
    <source>Fewer days, wider</source>
@@ -806,12 +878,32 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wiesenvoliere: wandert über Gras</translation>
   </message>
   <message>
+   <source>Groups</source>
+   <translation>Gruppen</translation>
+  </message>
+  <message>
    <source>Hang lamps by a chain and a second cord, well away from bedding: they start fires.</source>
    <translation>Lampen an einer Kette und einer zweiten Schnur aufhängen, weit weg von der Einstreu: Sie lösen Brände aus.</translation>
   </message>
   <message>
+   <source>Hatch by incubator</source>
+   <translation>Schlupf nach Brüter</translation>
+  </message>
+  <message>
+   <source>Hatch, lay, feed and work by what was counted</source>
+   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde</translation>
+  </message>
+  <message>
+   <source>Hatch, lay, feed and work by what was counted (Ctrl+3)</source>
+   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde (Strg+3)</translation>
+  </message>
+  <message>
    <source>Hatcher: lockdown and hatch</source>
    <translation>Schlupfbrüter: Umlegen und Schlupf</translation>
+  </message>
+  <message>
+   <source>Hen-days</source>
+   <translation>Hennentage</translation>
   </message>
   <message>
    <source>History</source>
@@ -820,6 +912,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Holds {birds} Coturnix by the figures.</source>
    <translation>Fasst nach den Richtwerten {birds} Coturnix.</translation>
+  </message>
+  <message>
+   <source>Hours</source>
+   <translation>Stunden</translation>
   </message>
   <message>
    <source>How &amp;sure</source>
@@ -856,6 +952,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>In {place}, {days}</source>
    <translation>In {place}, {days}</translation>
+  </message>
+  <message>
+   <source>Incubator</source>
+   <translation>Brüter</translation>
   </message>
   <message>
    <source>Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell.</source>
@@ -950,6 +1050,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Letzter Tag, {number}</translation>
   </message>
   <message>
+   <source>Lay against the curve</source>
+   <translation>Legen gegen die Kurve</translation>
+  </message>
+  <message>
+   <source>Lay expected</source>
+   <translation>Legeleistung erwartet</translation>
+  </message>
+  <message>
+   <source>Lay found</source>
+   <translation>Legeleistung gefunden</translation>
+  </message>
+  <message>
    <source>Leave a day earlier</source>
    <translation>Einen Tag früher verlassen</translation>
   </message>
@@ -1034,8 +1146,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Noch ist kein Satz geplant. Einen hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
   </message>
   <message>
+   <source>No batch tells yet whose hens laid its eggs.
+
+Once a batch of eggs names its breeding group, and its candling and hatch are recorded, fertility and hatch of each group stand here.</source>
+   <translation>Noch sagt kein Satz, wessen Hennen seine Eier gelegt haben.
+
+Sobald ein Satz Eier seine Zuchtgruppe nennt und Schieren und Schlupf notiert sind, stehen hier Befruchtung und Schlupf jeder Gruppe.</translation>
+  </message>
+  <message>
    <source>No batches yet. Add places first, then the first eggs.</source>
    <translation>Noch keine Sätze. Erst Plätze hinzufügen, dann die ersten Eier.</translation>
+  </message>
+  <message>
+   <source>No birds were weighed yet.
+
+Record weights of a batch, ten birds together will do, to see its growth.</source>
+   <translation>Noch wurden keine Vögel gewogen.
+
+Notiere Gewichte eines Satzes, zehn Vögel zusammen genügen, um sein Wachstum zu sehen.</translation>
   </message>
   <message>
    <source>No clash ahead</source>
@@ -1048,6 +1176,30 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>No day is read from this</source>
    <translation>Das ist als Tag nicht zu lesen</translation>
+  </message>
+  <message>
+   <source>No eggs are recorded of any batch yet.
+
+Record the eggs of a pen or a batch, day by day, to see its lay.</source>
+   <translation>Noch sind von keinem Satz Eier notiert.
+
+Notiere Tag für Tag die Eier einer Voliere oder eines Satzes, um die Legeleistung zu sehen.</translation>
+  </message>
+  <message>
+   <source>No eggs were set yet.
+
+Add a setter, hatcher or cabinet and a batch of eggs (Ctrl+B): its hatch then stands here.</source>
+   <translation>Noch wurden keine Eier eingelegt.
+
+Lege einen Vorbrüter, Schlupfbrüter oder Kombibrüter und einen Satz Eier an (Strg+B): Dann steht hier sein Schlupf.</translation>
+  </message>
+  <message>
+   <source>No hatch is recorded yet.
+
+Record how many chicks hatched of a batch to see the hatch of each incubator.</source>
+   <translation>Noch ist kein Schlupf notiert.
+
+Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes Brüters zu sehen.</translation>
   </message>
   <message>
    <source>No places yet.</source>
@@ -1064,6 +1216,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>None on this day</source>
    <translation>An diesem Tag keine</translation>
+  </message>
+  <message>
+   <source>Nothing is counted yet of {batches}.</source>
+   <translation>Noch nichts gezählt: {batches}.</translation>
+  </message>
+  <message>
+   <source>Nothing is counted yet.
+
+Record what was clear at candling, how many hatched and died, eggs, feed and weights: fertility, hatch, lay and feed conversion of each batch then stand here.</source>
+   <translation>Noch ist nichts gezählt.
+
+Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, Eier, Futter und Gewichte: Dann stehen hier Befruchtung, Schlupf, Legeleistung und Futterverwertung jedes Satzes.</translation>
   </message>
   <message>
    <source>Nothing is due on these days.</source>
@@ -1186,8 +1350,8 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Plätze</translation>
   </message>
   <message>
-   <source>Places, people, batches and figures (Ctrl+3)</source>
-   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+3)</translation>
+   <source>Places, people, batches and figures (Ctrl+4)</source>
+   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+4)</translation>
   </message>
   <message>
    <source>Places, people, batches and figures as tables</source>
@@ -1314,6 +1478,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einlegen am</translation>
   </message>
   <message>
+   <source>Set or came</source>
+   <translation>Anzahl am Anfang</translation>
+  </message>
+  <message>
    <source>Set {count} of {batch} on {day}</source>
    <translation>{count} von {batch} am {day} einlegen</translation>
   </message>
@@ -1336,6 +1504,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Show {name}</source>
    <translation>{name} zeigen</translation>
+  </message>
+  <message>
+   <source>Since</source>
+   <translation>Seit</translation>
   </message>
   <message>
    <source>So few would clash</source>
@@ -1414,8 +1586,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Der Anfang: wie der Hof angelegt wurde</translation>
   </message>
   <message>
+   <source>The day on which eggs were set or birds came</source>
+   <translation>Der Tag, an dem Eier eingelegt wurden oder Vögel kamen</translation>
+  </message>
+  <message>
    <source>The frame is what is in view: push it, or pull an edge</source>
    <translation>Der Rahmen zeigt, was zu sehen ist: schieben oder am Rand ziehen</translation>
+  </message>
+  <message>
+   <source>The numbers of the chart as a table</source>
+   <translation>Die Zahlen des Diagramms als Tabelle</translation>
   </message>
   <message>
    <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
@@ -1562,6 +1742,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wochen der Aufgaben</translation>
   </message>
   <message>
+   <source>Weight against the curve</source>
+   <translation>Gewicht gegen die Kurve</translation>
+  </message>
+  <message>
+   <source>Weight expected</source>
+   <translation>Gewicht erwartet</translation>
+  </message>
+  <message>
+   <source>Weight found</source>
+   <translation>Gewicht gefunden</translation>
+  </message>
+  <message>
    <source>What</source>
    <translation>Was</translation>
   </message>
@@ -1576,6 +1768,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>What is your farm called?</source>
    <translation>Wie heißt dein Hof?</translation>
+  </message>
+  <message>
+   <source>What the cell rests on</source>
+   <translation>Worauf die Zelle beruht</translation>
   </message>
   <message>
    <source>What the keys and the mouse do</source>
@@ -1632,6 +1828,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Work counted on</source>
    <translation>Arbeit gezählt am</translation>
+  </message>
+  <message>
+   <source>Working it out…</source>
+   <translation>Wird berechnet …</translation>
   </message>
   <message>
    <source>Write every chore into a file that phones and calendars read</source>
@@ -1710,6 +1910,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>hingenommene Engpässe</translation>
   </message>
   <message>
+   <source>age in weeks</source>
+   <translation>Alter in Wochen</translation>
+  </message>
+  <message>
    <source>age:value, such as 0:103 10:155 42:310</source>
    <translation>Alter:Wert, etwa 0:103 10:155 42:310</translation>
   </message>
@@ -1758,8 +1962,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>gezählt am</translation>
   </message>
   <message>
+   <source>day {age}: {found}, expected {expected}</source>
+   <translation>Tag {age}: {found}, erwartet {expected}</translation>
+  </message>
+  <message>
+   <source>each batch, of eggs set</source>
+   <translation>jeder Satz, der eingelegten Eier</translation>
+  </message>
+  <message>
    <source>empty</source>
    <translation>leer</translation>
+  </message>
+  <message>
+   <source>expected of {kind}</source>
+   <translation>erwartet: {kind}</translation>
   </message>
   <message>
    <source>feet, ounces, °F</source>
@@ -1896,6 +2112,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>not yet</source>
    <translation>noch nicht</translation>
+  </message>
+  <message>
+   <source>of eggs set</source>
+   <translation>der eingelegten Eier</translation>
+  </message>
+  <message>
+   <source>of fertile eggs</source>
+   <translation>der befruchteten Eier</translation>
   </message>
   <message>
    <source>old eggs</source>
@@ -2184,6 +2408,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{old} → {new}, {days} later</source>
    <translation>{old} → {new}, {days} später</translation>
+  </message>
+  <message>
+   <source>{place}, {use}: {value}, {eggs}</source>
+   <translation>{place}, {use}: {value}, {eggs}</translation>
   </message>
   <message>
    <source>{points} {unit}, by age in days</source>

@@ -21,7 +21,10 @@ PACKAGE = TOP / "quailsched"
 TRANSLATIONS = TOP / "resources" / "translations"
 CONTEXT = "quailsched"
 # Columns of tables that are said: file, column.
-TABLES = (("labels.csv", "label"), ("kinds.csv", "name"))
+TABLES = (
+    *(("labels.csv", "label"), ("kinds.csv", "name")),
+    *(("measures.csv", "name"), ("measures.csv", "formula"), ("measures.csv", "note")),
+)
 _LAYERS = (
     *("husbandry", "farm", "season", "outlook", "edits", "chores", "planner"),
     *("report", "calendars", "store", "session", "desktop", "commands"),

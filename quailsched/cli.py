@@ -161,6 +161,7 @@ def parser() -> argparse.ArgumentParser:
     sub.add_argument("--alarms", action="store_true", help="ring for what cannot wait")
     text = "the season on one page or as a picture, or a sheet of chores to tick"
     _add_picture(word("picture", text, json=False, since="as it is on this day (today)"))
+    word("measures", "fertility, hatch, livability, lay and feed by what was counted")
     sub = word("figures", "every figure of husbandry with its source", file="")
     sub.add_argument("kind", nargs="?", type=_kind, metavar="KIND", help="one kind only")
     sub.add_argument("--farm", type=Path, metavar="FILE", help="with the figures that this farm replaces")
@@ -188,8 +189,8 @@ def _add_picture(sub: argparse.ArgumentParser) -> None:
 
 
 WORDS = (
-    *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "picture", "figures"),
-    *("export", "import"),
+    *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "picture", "measures"),
+    *("figures", "export", "import"),
 )
 
 

@@ -13,6 +13,7 @@ from quailsched.desktop.paper.papers import LEAST_WEEKS, usual_paper
 from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
+from quailsched.outlook.batch_measures import Books
 from quailsched.outlook.reaching import Aim
 from quailsched.planner.compare import compare
 from quailsched.planner.next_set import next_sets_of
@@ -21,6 +22,7 @@ from quailsched.planner.ways_out import look_for_ways_out
 from quailsched.report.chores import chores_json, chores_text
 from quailsched.report.clashes import clashes_json, clashes_text
 from quailsched.report.figures import figures_json, figures_text
+from quailsched.report.measures import measures_json, measures_text
 from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
 from quailsched.report.trials import trials_json, trials_text
@@ -183,6 +185,15 @@ def _require_together(words: argparse.Namespace, ending: str) -> None:
         faults.append(Fault("--sharp", words.sharp, "it is accepted for a .png"))
     if faults:
         raise FarmError(faults)
+
+
+def measures(words: argparse.Namespace, today: date) -> int:
+    books = Books(open_farm(words.file).plan_season, today)
+    if words.json:
+        _print_json(measures_json(books))
+    else:
+        print(measures_text(books))
+    return 0
 
 
 def figures(words: argparse.Namespace, today: date) -> int:

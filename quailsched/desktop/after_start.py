@@ -57,6 +57,12 @@ _FOR_SETUP = (
     "quailsched.desktop.season_table",
     "quailsched.desktop.setup.setup_view",
 )
+_FOR_BOOKS = (
+    "quailsched.outlook.batch_measures",
+    "quailsched.report.measures",
+    "quailsched.desktop.books.charts_page",
+    "quailsched.desktop.books.books_view",
+)
 _FOR_THE_REST = (
     "quailsched.desktop.season_canvas.drag_session",
     "quailsched.desktop.season_canvas.menu",
@@ -73,7 +79,7 @@ _FOR_THE_REST = (
     "quailsched.session.sharing",
     "quailsched.store.document_file",
 )
-MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_NEXT_SET, *_FOR_SETUP, *_FOR_THE_REST)
+MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_NEXT_SET, *_FOR_SETUP, *_FOR_BOOKS, *_FOR_THE_REST)
 
 
 def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
@@ -93,7 +99,7 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     yield lambda: window.setup_view
     yield lambda: window.put_in(SETUP)
     yield lambda: window.setup_view.figures
-    yield from _loading(_FOR_THE_REST)
+    yield from _loading((*_FOR_BOOKS, *_FOR_THE_REST))
 
 
 def _loading(names: tuple[str, ...]) -> Iterator[Callable[[], object]]:

@@ -143,7 +143,7 @@ class Rail(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         column = QVBoxLayout(self)
         column.setContentsMargins(7, 8, 7, 8)
-        column.setSpacing(10)
+        column.setSpacing(6)
         self._group = QButtonGroup(self)
         self._icons: list[tuple[QToolButton, str]] = []
         self._words = [(name, tip) for _, name, tip in views]

@@ -29,7 +29,7 @@ def connect(window: MainWindow) -> None:
     canvas.remove_asked.connect(window.remove)
     canvas.picked.connect(window.enable)
     season.clashes_counted.connect(window.top.show_clashes)
-    season.way_chosen.connect(window.take_way)
+    season.way_chosen.connect(lambda way: window.take_change(way.change))
     season.inspector_made.connect(lambda inspector: _connect_inspector(window, inspector))
     season.table_made.connect(lambda table: _connect_table(window, table))
     season.frees_up.place_opened.connect(window.change_place)

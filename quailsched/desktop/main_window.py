@@ -24,6 +24,7 @@ from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.stage import Stage
 from quailsched.desktop.tasks import Background, Run
+from quailsched.desktop.views import VIEWS, rail_rows
 from quailsched.report.season_name import season_name
 from quailsched.session.open_farm import Notice, OpenFarm
 from quailsched.session.paths import remember
@@ -31,13 +32,13 @@ from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.all_commands import AllCommands
+    from quailsched.desktop.books.books_view import BooksView
     from quailsched.desktop.next_set.view import NextSetView
     from quailsched.desktop.season_canvas.ghosts import Ghost
     from quailsched.desktop.setup.setup_view import SetupView
     from quailsched.edits.change import Change
-    from quailsched.planner.ways_out import WayOut
 
-SEASON, NEXT_SET, SETUP = 0, 1, 2
+SEASON, NEXT_SET, BOOKS, SETUP = range(4)
 
 
 class MainWindow(QMainWindow):
@@ -56,17 +57,11 @@ class MainWindow(QMainWindow):
             lambda: self.commands.files.write_calendar(),
             lambda: self.commands.clashes.next_clash(),
         )
-        self.rail = Rail(
-            [
-                ("season", say("Season"), say("Lanes of places over time (Ctrl+1)")),
-                ("egg", say("Next set"), say("When the next eggs can go in, and how many (Ctrl+2)")),
-                ("setup", say("Setup"), say("Places, people, batches and figures (Ctrl+3)")),
-            ]
-        )
+        self.rail = Rail(rail_rows())
         self.season = SeasonView(today, self._run)
         self._is_thinking = False  # the season shows the batch that Next set thinks of
         self.stack = QStackedWidget()
-        for view in (self.season, QWidget(), QWidget()):  # the others stand where their views will
+        for view in (self.season, *(QWidget() for _ in VIEWS[1:])):  # the others stand where their views will
             self.stack.addWidget(view)
         self.stage = Stage(self.stack)
         self.find_box = FindBox(lambda: self.opened.farm, today)
@@ -97,6 +92,12 @@ class MainWindow(QMainWindow):
         return made
 
     @cached_property
+    def books(self) -> BooksView:
+        from quailsched.desktop.books.books_view import BooksView
+
+        return BooksView(self.opened, self.today, self._run)
+
+    @cached_property
     def setup_view(self) -> SetupView:
         from quailsched.desktop.setup.setup_view import SetupView
 
@@ -106,7 +107,7 @@ class MainWindow(QMainWindow):
 
     def put_in(self, number: int) -> QWidget:
         """The view of that number, made if it is not yet, in its place."""
-        view = (lambda: self.season, lambda: self.next_set, lambda: self.setup_view)[number]()
+        view: QWidget = getattr(self, VIEWS[number].part)
         if self.stack.indexOf(view) < 0:
             take_place(self.stack, number, view)
         return view
@@ -140,7 +141,7 @@ class MainWindow(QMainWindow):
         """Show another farm, and remember it for the next start."""
         self.opened = opened
         opened.listen(self._changed)
-        for view in ("setup_view", "next_set"):
+        for view in ("setup_view", "books", "next_set"):
             if view in self.__dict__:
                 getattr(self, view).set_farm(opened)
         self.season.pick(Picked())
@@ -244,6 +245,9 @@ class MainWindow(QMainWindow):
         self.show_view(SEASON)
         self.season.take_focus()
 
+    def show_books(self) -> None:
+        self.show_view(BOOKS)
+
     def show_setup(self) -> None:
         self.show_view(SETUP)
 
@@ -270,10 +274,6 @@ class MainWindow(QMainWindow):
         from quailsched.edits.batches import shift
 
         self.attempt(lambda: self.opened.apply(shift(self.opened.farm, batch_id, days)))
-
-    def take_way(self, way: WayOut) -> None:
-        """Do what a way out proposes, as one step."""
-        self.take_change(way.change)
 
     def take_change(self, change: Change) -> None:
         self.attempt(lambda: self.opened.apply(change))

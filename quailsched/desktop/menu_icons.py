@@ -34,6 +34,7 @@ PICTURES = {
     "drop_trial": "drop",
     "show_season": "season",
     "show_next_set": "egg",
+    "show_books": "books",
     "show_setup": "setup",
     "swap_grouping": "grouping",
     "swap_table": "table",

@@ -17,7 +17,7 @@ from quailsched.quick import dataclass
 # The fields that a sort of count has beside its day and what it is of, the needed ones first with "!".
 FIELDS: Final[Mapping[Sort, tuple[str, ...]]] = {
     Sort.SET: ("number!",),
-    Sort.CLEAR: ("number!",),
+    Sort.CLEAR: ("number",),  # none clear is told too: fertility rests on it
     Sort.QUIT: ("number!",),
     Sort.PIPPED: ("number!",),
     Sort.HATCHED: ("number", "hour"),

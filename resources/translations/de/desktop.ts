@@ -52,6 +52,10 @@
    <translation>&amp;Vögel</translation>
   </message>
   <message>
+   <source>&amp;Books</source>
+   <translation>&amp;Bücher</translation>
+  </message>
+  <message>
    <source>&amp;Building</source>
    <translation>&amp;Bauen</translation>
   </message>
@@ -148,6 +152,10 @@
    <translation>&amp;Art</translation>
   </message>
   <message>
+   <source>&amp;Kind of chart</source>
+   <translation>&amp;Diagramm</translation>
+  </message>
+  <message>
    <source>&amp;Latitude</source>
    <translation>&amp;Breite</translation>
   </message>
@@ -170,6 +178,10 @@
   <message>
    <source>&amp;Next clash</source>
    <translation>Nächster &amp;Engpass</translation>
+  </message>
+  <message>
+   <source>&amp;Of</source>
+   <translation>&amp;von</translation>
   </message>
   <message>
    <source>&amp;Open farm…</source>
@@ -449,6 +461,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Paare aus Alter und Wert, etwa 0:103 10:155 42:310</translation>
   </message>
   <message>
+   <source>Age in days</source>
+   <translation>Alter in Tagen</translation>
+  </message>
+  <message>
    <source>All clashes</source>
    <translation>Alle Engpässe</translation>
   </message>
@@ -459,6 +475,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>All days; left and right move what is in view, plus and minus zoom</source>
    <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
+  </message>
+  <message>
+   <source>All eggs counted for the batch</source>
+   <translation>Alle Eier, die für den Satz gezählt wurden</translation>
+  </message>
+  <message>
+   <source>All feed recorded for the batch</source>
+   <translation>Alles Futter, das für den Satz notiert ist</translation>
+  </message>
+  <message>
+   <source>All hours of work recorded for the batch</source>
+   <translation>Alle Arbeitsstunden, die für den Satz notiert sind</translation>
   </message>
   <message>
    <source>All that dragging a band does</source>
@@ -475,6 +503,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>April</source>
    <translation>April</translation>
+  </message>
+  <message>
+   <source>As a &amp;table</source>
+   <translation>Als &amp;Tabelle</translation>
   </message>
   <message>
    <source>As the desktop is set</source>
@@ -533,6 +565,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Hier spüren Vögel die Nächte</translation>
   </message>
   <message>
+   <source>Birds weighed</source>
+   <translation>Vögel gewogen</translation>
+  </message>
+  <message>
+   <source>Books</source>
+   <translation>Bücher</translation>
+  </message>
+  <message>
    <source>Bring today into view</source>
    <translation>Den heutigen Tag zeigen</translation>
   </message>
@@ -587,6 +627,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Change…</source>
    <translation>Ändern …</translation>
+  </message>
+  <message>
+   <source>Chart</source>
+   <translation>Diagramm</translation>
+  </message>
+  <message>
+   <source>Charts</source>
+   <translation>Diagramme</translation>
   </message>
   <message>
    <source>Clashes</source>
@@ -685,8 +733,28 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Eier</translation>
   </message>
   <message>
+   <source>Eggs laid</source>
+   <translation>Eier gelegt</translation>
+  </message>
+  <message>
+   <source>Eggs of</source>
+   <translation>Eier von</translation>
+  </message>
+  <message>
    <source>Eggs or birds</source>
    <translation>Eier oder Vögel</translation>
+  </message>
+  <message>
+   <source>Eggs set, of all these batches</source>
+   <translation>Eingelegte Eier aller dieser Sätze</translation>
+  </message>
+  <message>
+   <source>Eggs set, or birds that came</source>
+   <translation>Eingelegte Eier, oder Vögel, die kamen</translation>
+  </message>
+  <message>
+   <source>Eggs were</source>
+   <translation>Eier wurden</translation>
   </message>
   <message>
    <source>Empty if you do not want it checked</source>
@@ -743,6 +811,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Fee&amp;der space</source>
    <translation>&amp;Fressplatz</translation>
+  </message>
+  <message>
+   <source>Feed</source>
+   <translation>Futter</translation>
   </message>
   <message>
    <source>Fewer days, wider</source>
@@ -829,12 +901,32 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wiesenvoliere: wandert über Gras</translation>
   </message>
   <message>
+   <source>Groups</source>
+   <translation>Gruppen</translation>
+  </message>
+  <message>
    <source>Hang lamps by a chain and a second cord, well away from bedding: they start fires.</source>
    <translation>Lampen an einer Kette und einer zweiten Schnur aufhängen, weit weg von der Einstreu: Sie lösen Brände aus.</translation>
   </message>
   <message>
+   <source>Hatch by incubator</source>
+   <translation>Schlupf nach Brüter</translation>
+  </message>
+  <message>
+   <source>Hatch, lay, feed and work by what was counted</source>
+   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde</translation>
+  </message>
+  <message>
+   <source>Hatch, lay, feed and work by what was counted (Ctrl+3)</source>
+   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde (Strg+3)</translation>
+  </message>
+  <message>
    <source>Hatcher: lockdown and hatch</source>
    <translation>Schlupfbrüter: Umlegen und Schlupf</translation>
+  </message>
+  <message>
+   <source>Hen-days</source>
+   <translation>Hennentage</translation>
   </message>
   <message>
    <source>History</source>
@@ -843,6 +935,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Holds {birds} Coturnix by the figures.</source>
    <translation>Fasst nach den Richtwerten {birds} Coturnix.</translation>
+  </message>
+  <message>
+   <source>Hours</source>
+   <translation>Stunden</translation>
   </message>
   <message>
    <source>How &amp;sure</source>
@@ -879,6 +975,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>In {place}, {days}</source>
    <translation>In {place}, {days}</translation>
+  </message>
+  <message>
+   <source>Incubator</source>
+   <translation>Brüter</translation>
   </message>
   <message>
    <source>Insert adds, Return changes, Delete removes; Ctrl+Up or Ctrl+Down sorts by the column of the cell.</source>
@@ -973,6 +1073,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Letzter Tag, {number}</translation>
   </message>
   <message>
+   <source>Lay against the curve</source>
+   <translation>Legen gegen die Kurve</translation>
+  </message>
+  <message>
+   <source>Lay expected</source>
+   <translation>Legeleistung erwartet</translation>
+  </message>
+  <message>
+   <source>Lay found</source>
+   <translation>Legeleistung gefunden</translation>
+  </message>
+  <message>
    <source>Leave a day earlier</source>
    <translation>Einen Tag früher verlassen</translation>
   </message>
@@ -1061,12 +1173,28 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Noch ist kein Satz geplant. Einen hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
   </message>
   <message>
+   <source>No batch tells yet whose hens laid its eggs.
+
+Once a batch of eggs names its breeding group, and its candling and hatch are recorded, fertility and hatch of each group stand here.</source>
+   <translation>Noch sagt kein Satz, wessen Hennen seine Eier gelegt haben.
+
+Sobald ein Satz Eier seine Zuchtgruppe nennt und Schieren und Schlupf notiert sind, stehen hier Befruchtung und Schlupf jeder Gruppe.</translation>
+  </message>
+  <message>
    <source>No batches yet, and no places for them. Begin with what holds your eggs, then the brooder and the pen.</source>
    <translation>Noch keine Sätze, und keine Plätze für sie. Mit dem beginnen, worin die Eier liegen, dann Aufzuchtbox und Voliere.</translation>
   </message>
   <message>
    <source>No batches yet. Say how many eggs go in and when: the days follow by themselves.</source>
    <translation>Noch keine Sätze. Angeben, wie viele Eier wann hineinkommen: Die Tage ergeben sich von selbst.</translation>
+  </message>
+  <message>
+   <source>No birds were weighed yet.
+
+Record weights of a batch, ten birds together will do, to see its growth.</source>
+   <translation>Noch wurden keine Vögel gewogen.
+
+Notiere Gewichte eines Satzes, zehn Vögel zusammen genügen, um sein Wachstum zu sehen.</translation>
   </message>
   <message>
    <source>No clash ahead</source>
@@ -1079,6 +1207,30 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>No day is read from this</source>
    <translation>Das ist als Tag nicht zu lesen</translation>
+  </message>
+  <message>
+   <source>No eggs are recorded of any batch yet.
+
+Record the eggs of a pen or a batch, day by day, to see its lay.</source>
+   <translation>Noch sind von keinem Satz Eier notiert.
+
+Notiere Tag für Tag die Eier einer Voliere oder eines Satzes, um die Legeleistung zu sehen.</translation>
+  </message>
+  <message>
+   <source>No eggs were set yet.
+
+Add a setter, hatcher or cabinet and a batch of eggs (Ctrl+B): its hatch then stands here.</source>
+   <translation>Noch wurden keine Eier eingelegt.
+
+Lege einen Vorbrüter, Schlupfbrüter oder Kombibrüter und einen Satz Eier an (Strg+B): Dann steht hier sein Schlupf.</translation>
+  </message>
+  <message>
+   <source>No hatch is recorded yet.
+
+Record how many chicks hatched of a batch to see the hatch of each incubator.</source>
+   <translation>Noch ist kein Schlupf notiert.
+
+Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes Brüters zu sehen.</translation>
   </message>
   <message>
    <source>No places yet.</source>
@@ -1095,6 +1247,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>None on this day</source>
    <translation>An diesem Tag keine</translation>
+  </message>
+  <message>
+   <source>Nothing is counted yet of {batches}.</source>
+   <translation>Noch nichts gezählt: {batches}.</translation>
+  </message>
+  <message>
+   <source>Nothing is counted yet.
+
+Record what was clear at candling, how many hatched and died, eggs, feed and weights: fertility, hatch, lay and feed conversion of each batch then stand here.</source>
+   <translation>Noch ist nichts gezählt.
+
+Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, Eier, Futter und Gewichte: Dann stehen hier Befruchtung, Schlupf, Legeleistung und Futterverwertung jedes Satzes.</translation>
   </message>
   <message>
    <source>Nothing is due on these days.</source>
@@ -1221,8 +1385,8 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Plätze</translation>
   </message>
   <message>
-   <source>Places, people, batches and figures (Ctrl+3)</source>
-   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+3)</translation>
+   <source>Places, people, batches and figures (Ctrl+4)</source>
+   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+4)</translation>
   </message>
   <message>
    <source>Places, people, batches and figures as tables</source>
@@ -1349,6 +1513,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einlegen am</translation>
   </message>
   <message>
+   <source>Set or came</source>
+   <translation>Anzahl am Anfang</translation>
+  </message>
+  <message>
    <source>Set {count} of {batch} on {day}</source>
    <translation>{count} von {batch} am {day} einlegen</translation>
   </message>
@@ -1371,6 +1539,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Show {name}</source>
    <translation>{name} zeigen</translation>
+  </message>
+  <message>
+   <source>Since</source>
+   <translation>Seit</translation>
   </message>
   <message>
    <source>So few would clash</source>
@@ -1453,8 +1625,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Die Engpässe voraus, oder was ausgewählt ist</translation>
   </message>
   <message>
+   <source>The day on which eggs were set or birds came</source>
+   <translation>Der Tag, an dem Eier eingelegt wurden oder Vögel kamen</translation>
+  </message>
+  <message>
    <source>The frame is what is in view: push it, or pull an edge</source>
    <translation>Der Rahmen zeigt, was zu sehen ist: schieben oder am Rand ziehen</translation>
+  </message>
+  <message>
+   <source>The numbers of the chart as a table</source>
+   <translation>Die Zahlen des Diagramms als Tabelle</translation>
   </message>
   <message>
    <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
@@ -1605,6 +1785,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wochen der Aufgaben</translation>
   </message>
   <message>
+   <source>Weight against the curve</source>
+   <translation>Gewicht gegen die Kurve</translation>
+  </message>
+  <message>
+   <source>Weight expected</source>
+   <translation>Gewicht erwartet</translation>
+  </message>
+  <message>
+   <source>Weight found</source>
+   <translation>Gewicht gefunden</translation>
+  </message>
+  <message>
    <source>What</source>
    <translation>Was</translation>
   </message>
@@ -1619,6 +1811,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>What is your farm called?</source>
    <translation>Wie heißt dein Hof?</translation>
+  </message>
+  <message>
+   <source>What the cell rests on</source>
+   <translation>Worauf die Zelle beruht</translation>
   </message>
   <message>
    <source>What the keys and the mouse do</source>
@@ -1687,6 +1883,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Work left, in hours</source>
    <translation>Arbeit übrig, in Stunden</translation>
+  </message>
+  <message>
+   <source>Working it out…</source>
+   <translation>Wird berechnet …</translation>
   </message>
   <message>
    <source>Write every chore into a file that phones and calendars read</source>
@@ -1761,6 +1961,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>hingenommene Engpässe</translation>
   </message>
   <message>
+   <source>age in weeks</source>
+   <translation>Alter in Wochen</translation>
+  </message>
+  <message>
    <source>age:value, such as 0:103 10:155 42:310</source>
    <translation>Alter:Wert, etwa 0:103 10:155 42:310</translation>
   </message>
@@ -1809,8 +2013,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>gezählt am</translation>
   </message>
   <message>
+   <source>day {age}: {found}, expected {expected}</source>
+   <translation>Tag {age}: {found}, erwartet {expected}</translation>
+  </message>
+  <message>
+   <source>each batch, of eggs set</source>
+   <translation>jeder Satz, der eingelegten Eier</translation>
+  </message>
+  <message>
    <source>empty</source>
    <translation>leer</translation>
+  </message>
+  <message>
+   <source>expected of {kind}</source>
+   <translation>erwartet: {kind}</translation>
   </message>
   <message>
    <source>feet, ounces, °F</source>
@@ -1947,6 +2163,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>not yet</source>
    <translation>noch nicht</translation>
+  </message>
+  <message>
+   <source>of eggs set</source>
+   <translation>der eingelegten Eier</translation>
+  </message>
+  <message>
+   <source>of fertile eggs</source>
+   <translation>der befruchteten Eier</translation>
   </message>
   <message>
    <source>old eggs</source>
@@ -2239,6 +2463,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{old} → {new}, {days} later</source>
    <translation>{old} → {new}, {days} später</translation>
+  </message>
+  <message>
+   <source>{place}, {use}: {value}, {eggs}</source>
+   <translation>{place}, {use}: {value}, {eggs}</translation>
   </message>
   <message>
    <source>{points} {unit}, by age in days</source>

@@ -4,6 +4,42 @@
  <context>
   <name>quailsched</name>
   <message>
+   <source>100 × (birds at the start − birds that died) ÷ birds at the start</source>
+   <translation>100 × (Vögel am Anfang − gestorbene Vögel) ÷ Vögel am Anfang</translation>
+  </message>
+  <message>
+   <source>100 × (eggs set − clear eggs) ÷ eggs set</source>
+   <translation>100 × (eingelegte Eier − klare Eier) ÷ eingelegte Eier</translation>
+  </message>
+  <message>
+   <source>100 × chicks hatched ÷ (eggs set − clear eggs)</source>
+   <translation>100 × geschlüpfte Küken ÷ (eingelegte Eier − klare Eier)</translation>
+  </message>
+  <message>
+   <source>100 × chicks hatched ÷ eggs set</source>
+   <translation>100 × geschlüpfte Küken ÷ eingelegte Eier</translation>
+  </message>
+  <message>
+   <source>100 × dressed weight ÷ live weight</source>
+   <translation>100 × Schlachtgewicht ÷ Lebendgewicht</translation>
+  </message>
+  <message>
+   <source>100 × eggs laid ÷ (hens housed × days)</source>
+   <translation>100 × gelegte Eier ÷ (Anfangshennen × Tage)</translation>
+  </message>
+  <message>
+   <source>100 × eggs laid ÷ hen-days</source>
+   <translation>100 × gelegte Eier ÷ Hennentage</translation>
+  </message>
+  <message>
+   <source>12 × feed fed ÷ eggs laid</source>
+   <translation>12 × verfüttertes Futter ÷ gelegte Eier</translation>
+  </message>
+  <message>
+   <source>A hen-day is one hen alive on a day on which eggs were counted. A hen that dies or leaves on a day does not count on it, one that hatches, comes or joins does. A day without a count does not count either way. Eggs counted for a place are shared by the hens that lay in it.</source>
+   <translation>Ein Hennentag ist eine lebende Henne an einem Tag, an dem Eier gezählt wurden. Eine Henne, die an einem Tag stirbt oder geht, zählt an ihm nicht mehr, eine, die schlüpft, kommt oder dazukommt, zählt. Ein Tag ohne Zählung zählt gar nicht. Eier, die für einen Platz gezählt wurden, teilen sich die Hennen, die dort legen.</translation>
+  </message>
+  <message>
    <source>Age at half lay</source>
    <translation>Alter bei halber Legeleistung</translation>
   </message>
@@ -48,6 +84,10 @@
    <translation>Bei kranken Vögeln einen Tierarzt fragen, nicht ein Programm; sie getrennt halten und zuletzt versorgen.</translation>
   </message>
   <message>
+   <source>At the start: those that hatched, came or joined. Culled and missing birds count as died; birds sold, processed or parted have lived. Not counted before a death or a head count is recorded.</source>
+   <translation>Am Anfang: die geschlüpft, gekommen oder dazugekommen sind. Gemerzte und fehlende Vögel gelten als gestorben; verkaufte, geschlachtete und abgeteilte haben überlebt. Nicht gezählt, solange weder ein Todesfall noch eine Zählung notiert ist.</translation>
+  </message>
+  <message>
    <source>Bird flu: keep wild birds off feed and water, keep new birds apart, and report sudden deaths as local rules ask.</source>
    <translation>Vogelgrippe: Wildvögel von Futter und Wasser fernhalten, neue Vögel getrennt halten und plötzliche Todesfälle melden, wie es die örtlichen Regeln verlangen.</translation>
   </message>
@@ -74,6 +114,10 @@
   <message>
    <source>Chill carcasses at once and keep them cold. Rules on processing and selling meat differ from place to place: ask the local authority.</source>
    <translation>Schlachtkörper sofort kühlen und kalt halten. Die Regeln für Schlachten und Fleischverkauf sind von Ort zu Ort verschieden: die örtliche Behörde fragen.</translation>
+  </message>
+  <message>
+   <source>Clear eggs are those without a germ, found at candling or when the rest is opened. Not counted before a candling is recorded.</source>
+   <translation>Klare Eier sind die ohne Keim, gefunden beim Schieren oder beim Öffnen der übrigen. Nicht gezählt, solange kein Schieren notiert ist.</translation>
   </message>
   <message>
    <source>Coldest night for birds that have just gone out</source>
@@ -172,6 +216,10 @@
    <translation>Tage mit Kieseln in der Tränke</translation>
   </message>
   <message>
+   <source>Dressing</source>
+   <translation>Ausschlachtung</translation>
+  </message>
+  <message>
    <source>Drinker space for each bird</source>
    <translation>Tränkenbreite je Vogel</translation>
   </message>
@@ -180,12 +228,24 @@
    <translation>Eier am Tag je 100 Hennen nach Alter</translation>
   </message>
   <message>
+   <source>Feed conversion</source>
+   <translation>Futterverwertung</translation>
+  </message>
+  <message>
    <source>Feed for each bird, each day, by age</source>
    <translation>Futter am Tag je Vogel nach Alter</translation>
   </message>
   <message>
+   <source>Feed from the first to the last day on which eggs were counted; where days between have no count, the share of it that goes with the hen-days that have one.</source>
+   <translation>Futter vom ersten bis zum letzten Tag, an dem Eier gezählt wurden; wo dazwischen Tage ohne Zählung sind, der Anteil, der auf die Hennentage mit Zählung fällt.</translation>
+  </message>
+  <message>
    <source>Feed of a grown bird, each day</source>
    <translation>Futter am Tag für einen ausgewachsenen Vogel</translation>
+  </message>
+  <message>
+   <source>Feed per dozen eggs</source>
+   <translation>Futter je Dutzend Eier</translation>
   </message>
   <message>
    <source>Feeder space for each bird, by age</source>
@@ -196,8 +256,16 @@
    <translation>Befruchtete Eier von den eingelegten</translation>
   </message>
   <message>
+   <source>Fertility</source>
+   <translation>Befruchtung</translation>
+  </message>
+  <message>
    <source>Floor for each bird by age</source>
    <translation>Fläche je Vogel nach Alter</translation>
+  </message>
+  <message>
+   <source>Gain: live weight of the birds that left and of those still there, less what they weighed at the start. Up to the last weighing, or until all have left. Birds that left unweighed take the mean of the weighing before; chicks that were not weighed, the weight of their kind. The feed of birds that died counts, their weight does not.</source>
+   <translation>Zunahme: Lebendgewicht der Vögel, die gingen, und derer, die noch da sind, weniger ihr Gewicht am Anfang. Bis zum letzten Wiegen, oder bis alle fort sind. Wer ungewogen ging, zählt mit dem Mittel des Wiegens davor; ungewogene Küken mit dem Gewicht ihrer Art. Das Futter gestorbener Vögel zählt, ihr Gewicht nicht.</translation>
   </message>
   <message>
    <source>Hatch lost for each day that eggs wait (points)</source>
@@ -208,8 +276,16 @@
    <translation>Schlupf von den eingelegten Eiern</translation>
   </message>
   <message>
+   <source>Hatch of fertile</source>
+   <translation>Schlupf der befruchteten</translation>
+  </message>
+  <message>
    <source>Hatch of fertile eggs</source>
    <translation>Schlupf von den befruchteten Eiern</translation>
+  </message>
+  <message>
+   <source>Hatch of set</source>
+   <translation>Schlupf der eingelegten</translation>
   </message>
   <message>
    <source>Hatcher humidity</source>
@@ -224,12 +300,28 @@
    <translation>Wärmelampen lösen Brände aus: die Lampe an einer Kette und einer zweiten Schnur aufhängen, nie nur an einer Klemme, mindestens 46 cm über der Einstreu und besser 90 cm von allem Brennbaren.</translation>
   </message>
   <message>
+   <source>Hen-day lay</source>
+   <translation>Legeleistung je Hennentag</translation>
+  </message>
+  <message>
+   <source>Hen-housed lay</source>
+   <translation>Legeleistung je Anfangshenne</translation>
+  </message>
+  <message>
    <source>Hens for each cock</source>
    <translation>Hennen je Hahn</translation>
   </message>
   <message>
+   <source>Hens housed are those alive on the day on which they went into the place where their first eggs were counted, whether they still live or not. Days are those on which eggs were counted.</source>
+   <translation>Anfangshennen sind die, die an dem Tag lebten, an dem sie an den Platz kamen, wo ihre ersten Eier gezählt wurden, ob sie noch leben oder nicht. Tage sind die, an denen Eier gezählt wurden.</translation>
+  </message>
+  <message>
    <source>Keeping native game birds usually needs a permit: ask the local authority before any come.</source>
    <translation>Heimisches Federwild zu halten braucht meist eine Genehmigung: die örtliche Behörde fragen, bevor welche kommen.</translation>
+  </message>
+  <message>
+   <source>Livability</source>
+   <translation>Überlebende</translation>
   </message>
   <message>
    <source>Most birds together</source>
@@ -238,6 +330,14 @@
   <message>
    <source>Most floor for each bird at which a group is calm</source>
    <translation>Größte Fläche je Vogel, bei der eine Gruppe ruhig ist</translation>
+  </message>
+  <message>
+   <source>Of all eggs that went in, clear ones too. Counted once a hatch is recorded, with as many chicks as are out.</source>
+   <translation>Von allen eingelegten Eiern, auch den klaren. Gezählt, sobald ein Schlupf notiert ist, mit so vielen Küken, wie geschlüpft sind.</translation>
+  </message>
+  <message>
+   <source>Of the birds processed of which both weights are recorded. What dressed means (skin, neck, giblets) is for you to keep the same.</source>
+   <translation>Von den geschlachteten Vögeln, von denen beide Gewichte notiert sind. Was zum Schlachtgewicht gehört (Haut, Hals, Innereien), sollte immer dasselbe sein.</translation>
   </message>
   <message>
    <source>Only somebody trained kills birds, in a way that leaves them insensible until dead; knives cut. A licence may be needed: local rules come first.</source>
@@ -276,6 +376,10 @@
    <translation>Temperatur im Vorbrüter, bewegte Luft</translation>
   </message>
   <message>
+   <source>Times fertility it is the hatch of set. Tells how well eggs were kept and incubated, whatever the cocks did.</source>
+   <translation>Mal Befruchtung ist das der Schlupf der eingelegten. Sagt, wie gut Eier gelagert und bebrütet wurden, unabhängig von den Hähnen.</translation>
+  </message>
+  <message>
    <source>Turns a day by hand</source>
    <translation>Wendungen am Tag von Hand</translation>
   </message>
@@ -298,6 +402,10 @@
   <message>
    <source>days</source>
    <translation>Tage</translation>
+  </message>
+  <message>
+   <source>feed fed ÷ gain in live weight</source>
+   <translation>verfüttertes Futter ÷ Zunahme an Lebendgewicht</translation>
   </message>
   <message>
    <source>from memory</source>
@@ -386,6 +494,14 @@
   <message>
    <source>{kind}: “{key}” is replaced twice; once is possible.</source>
    <translation>{kind}: „{key}“ ist zweimal ersetzt; möglich ist einmal.</translation>
+  </message>
+  <message>
+   <source>{name} = {formula}
+{note}
+Source: {source}</source>
+   <translation>{name} = {formula}
+{note}
+Quelle: {source}</translation>
   </message>
   <message>
    <source>{sources}; taken as {basis}</source>

@@ -68,6 +68,10 @@
    <translation>Verkaufte Vögel</translation>
   </message>
   <message>
+   <source>Breeding groups</source>
+   <translation>Zuchtgruppen</translation>
+  </message>
+  <message>
    <source>Came</source>
    <translation>Kamen</translation>
   </message>
@@ -140,6 +144,10 @@
    <translation>Wie sicher</translation>
   </message>
   <message>
+   <source>Incubators</source>
+   <translation>Brüter</translation>
+  </message>
+  <message>
    <source>Kind</source>
    <translation>Art</translation>
   </message>
@@ -150,6 +158,10 @@
   <message>
    <source>Lockdown</source>
    <translation>Umlegen</translation>
+  </message>
+  <message>
+   <source>More than one egg a hen and day: were eggs of several days counted on one?</source>
+   <translation>Mehr als ein Ei je Henne und Tag: Wurden Eier mehrerer Tage an einem gezählt?</translation>
   </message>
   <message>
    <source>New</source>
@@ -180,8 +192,16 @@
    <translation>Notiz</translation>
   </message>
   <message>
+   <source>Nothing has been counted yet.</source>
+   <translation>Noch ist nichts gezählt.</translation>
+  </message>
+  <message>
    <source>Nothing otherwise than in the plan.</source>
    <translation>Nichts anders als im Plan.</translation>
+  </message>
+  <message>
+   <source>Of no batch: {sums}</source>
+   <translation>Ohne Satz: {sums}</translation>
   </message>
   <message>
    <source>Own figure “{figure}”</source>
@@ -294,6 +314,10 @@
   <message>
    <source>Worse</source>
    <translation>Schlimmer</translation>
+  </message>
+  <message>
+   <source>a batch that was removed</source>
+   <translation>ein entfernter Satz</translation>
   </message>
   <message>
    <source>a place not built in time</source>
@@ -420,6 +444,10 @@
    <translation>hat eine andere Notiz</translation>
   </message>
   <message>
+   <source>hatched here</source>
+   <translation>hier geschlüpft</translation>
+  </message>
+  <message>
    <source>hours of light</source>
    <translation>Stunden Licht</translation>
   </message>
@@ -442,6 +470,10 @@
   <message>
    <source>is something else</source>
    <translation>ist etwas anderes</translation>
+  </message>
+  <message>
+   <source>lb</source>
+   <translation>lb</translation>
   </message>
   <message>
    <source>less: {clash}</source>
@@ -482,6 +514,10 @@
   <message>
    <source>nobody at home</source>
    <translation>niemand da</translation>
+  </message>
+  <message>
+   <source>not counted</source>
+   <translation>nicht gezählt</translation>
   </message>
   <message>
    <source>not told</source>
@@ -538,6 +574,14 @@
   <message>
    <source>season {year}</source>
    <translation>Saison {year}</translation>
+  </message>
+  <message>
+   <source>set and hatched here</source>
+   <translation>hier eingelegt und geschlüpft</translation>
+  </message>
+  <message>
+   <source>set here</source>
+   <translation>hier eingelegt</translation>
   </message>
   <message>
    <source>set of days away</source>
@@ -728,8 +772,16 @@
    <translation>{day}, etwa {number} Küken</translation>
   </message>
   <message>
+   <source>{eggs} eggs laid</source>
+   <translation>{eggs} Eier gelegt</translation>
+  </message>
+  <message>
    <source>{eggs} on {day}, {origin}</source>
    <translation>{eggs} am {day}, {origin}</translation>
+  </message>
+  <message>
+   <source>{farm}: measures</source>
+   <translation>{farm}: Kennzahlen</translation>
   </message>
   <message>
    <source>{farm}: no clash but accepted ones from {day} on, so no way out is needed.</source>
@@ -768,8 +820,52 @@
    <translation>{farm}: {trials} neben dem Plan</translation>
   </message>
   <message>
+   <source>{hours} worked</source>
+   <translation>{hours} gearbeitet</translation>
+  </message>
+  <message>
    <source>{leaving} from {place}</source>
    <translation>{leaving} aus {place}</translation>
+  </message>
+  <message>
+   <source>{mass} of feed</source>
+   <translation>{mass} Futter</translation>
+  </message>
+  <message>
+   <source>{part} chicks of {whole} eggs set</source>
+   <translation>{part} Küken aus {whole} eingelegten Eiern</translation>
+  </message>
+  <message>
+   <source>{part} chicks of {whole} fertile eggs</source>
+   <translation>{part} Küken aus {whole} befruchteten Eiern</translation>
+  </message>
+  <message>
+   <source>{part} dressed of {whole} live</source>
+   <translation>{part} Schlachtgewicht von {whole} Lebendgewicht</translation>
+  </message>
+  <message>
+   <source>{part} eggs of {whole} hens housed, counted on {days}</source>
+   <translation>{part} Eier von {whole} Anfangshennen, gezählt: {days}</translation>
+  </message>
+  <message>
+   <source>{part} eggs on {whole} hen-days</source>
+   <translation>{part} Eier an {whole} Hennentagen</translation>
+  </message>
+  <message>
+   <source>{part} of feed for {whole} eggs</source>
+   <translation>{part} Futter für {whole} Eier</translation>
+  </message>
+  <message>
+   <source>{part} of feed for {whole} of gain</source>
+   <translation>{part} Futter für {whole} Zunahme</translation>
+  </message>
+  <message>
+   <source>{part} of {whole} birds lived</source>
+   <translation>{part} von {whole} Vögeln haben überlebt</translation>
+  </message>
+  <message>
+   <source>{part} of {whole} eggs set were fertile</source>
+   <translation>{part} von {whole} eingelegten Eiern waren befruchtet</translation>
   </message>
   <message>
    <source>{place} cannot be used</source>

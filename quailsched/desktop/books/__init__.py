@@ -1,0 +1,1 @@
+"""The Books view: what was counted, as measures in tables and charts."""

@@ -277,6 +277,8 @@ def _counts(plan: Farm) -> Iterator[Change]:
     aged = apply(plan, put(plan, replace(old, start=TODAY - timedelta(days=40))))
     for sort in Sort:
         a_count = _a_count(aged, sort)
+        if sort is Sort.PARTED:
+            continue  # see ``part_off`` below
         yield (change := record(aged, a_count, TODAY))
         yield counts.followed(aged, Change(change.label, change.touches[:1]), a_count)
         if sort not in (Sort.PARTED, Sort.JOINED):

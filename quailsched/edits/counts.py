@@ -6,16 +6,17 @@ from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 from quailsched.edits.change import Change, Touch, apply
+from quailsched.edits.missing import missing_count, short_by
 from quailsched.edits.records import sound
-from quailsched.edits.reflow import reflowed
+from quailsched.edits.reflow import planned_end, reflowed
 from quailsched.farm.fact_words import count_words
-from quailsched.farm.facts import Cause, Count, Sort
-from quailsched.farm.faults import FarmError, Fault, field_of
+from quailsched.farm.facts import Count, Sort
+from quailsched.farm.faults import FarmError, Fault, Finding, field_of
 from quailsched.farm.kinds import kind_of
-from quailsched.farm.ledger import lines_of, standing
+from quailsched.farm.ledger import standing
 from quailsched.farm.records import Batch, Farm, Part, Place
 from quailsched.farm.units import count_text, day_text
-from quailsched.season.birds import birds_on, hatched
+from quailsched.season.birds import birds_on, by_the_books, hatched
 from quailsched.season.days import days_of
 from quailsched.season.lived import lived_of
 from quailsched.words import number_text, say
@@ -31,13 +32,17 @@ def record(farm: Farm, count: Count, today: date) -> Change:
     """
     not_to_come(count, today)
     told = _with_plan(farm, count)
-    change = followed(farm, Change(label_of(farm, told), (Touch(None, told),)), told)
-    missing = _missing(farm, told)
-    if missing is not None:
-        after = apply(farm, change)
-        step = followed(after, Change("", (Touch(None, missing),)), missing)
-        change = replace(change.then(step), label=change.label)
-    return _sound(farm, change, told.id)
+    return _sound(farm, _written(farm, label_of(farm, told), told), told.id)
+
+
+def _written(farm: Farm, label: str, count: Count) -> Change:
+    """``count`` in the farm, birds that are missing by it beside it, and the plan after both."""
+    change = followed(farm, Change(label, (Touch(None, count),)), count)
+    after = apply(farm, change)
+    missing = missing_count(after, count)
+    if missing is None:
+        return change
+    return replace(change.then(followed(after, Change(label, (Touch(None, missing),)), missing)), label=label)
 
 
 def _sound(farm: Farm, change: Change, count_id: str) -> Change:
@@ -55,8 +60,11 @@ def correct(farm: Farm, count_id: str, better: Count, today: date) -> Change:
     _stays_with_both(old)
     not_to_come(better, today)
     told = replace(better, corrects=count_id, plan_day=old.plan_day, plan_number=old.plan_number)
-    label = say("Correct: {what}", what=label_of(farm, told))
-    return _sound(farm, followed(farm, Change(label, (Touch(None, told),)), told), told.id)
+    if better.batch_id != old.batch_id:
+        accepted = say("take it back and record it for the other batch instead")
+        where = field_of(count_words(old), say("batch"))
+        raise FarmError([Fault(where, Finding(say("it is of another batch")), accepted, "batch_id", old.id)])
+    return _sound(farm, _written(farm, say("Correct: {what}", what=label_of(farm, told)), told), told.id)
 
 
 def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Change:
@@ -68,12 +76,12 @@ def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Chan
     _stays_with_both(old)
     gone = replace(old, id=new_id, corrects=count_id, is_taken_back=True, entered=entered)
     label = say("Take back: {what}", what=label_of(farm, old))
-    change = Change(label, (Touch(None, gone),))
-    if old.sort is Sort.SET and old.plan_day is not None and old.plan_number:
-        batch = farm.batch(old.batch_id)
-        planned = replace(batch, start=old.plan_day, number=old.plan_number)
-        return sound(farm, change.then(Change(label, (Touch(batch, planned),))))
-    return sound(farm, followed(farm, change, gone) if old.sort is Sort.HATCHED else change)
+    try:
+        return sound(farm, _written(farm, label, gone))
+    except FarmError:  # the plan has gone on from there: it stays as it is
+        change = Change(label, (Touch(None, gone),))
+        missing = missing_count(apply(farm, change), gone)
+        return sound(farm, change.then(Change(label, (Touch(None, missing),))) if missing else change)
 
 
 def followed(farm: Farm, change: Change, count: Count) -> Change:
@@ -126,33 +134,14 @@ def _with_plan(farm: Farm, count: Count) -> Count:
         goes = [stay.from_day for stay in batch.stays if stay.place_id == count.place_id]
         at = min(goes, key=lambda day: abs((count.day - batch.start).days - day), default=None)
         return count if at is None else replace(count, plan_day=batch.start + timedelta(days=at))
+    if count.sort.takes_birds or count.sort in (Sort.CLEAR, Sort.QUIT):
+        return replace(count, plan_day=planned_end(batch, count))
     if count.sort is Sort.FEATHERED:
         return replace(count, plan_day=batch.start + timedelta(days=days.feathered))
     if count.sort in (Sort.COUNTED, Sort.SEXED):
         day_number = (count.day - batch.start).days
         return replace(count, plan_number=birds_on(kind, batch, day_number, Part.ALL, lived))
     return count
-
-
-def _missing(farm: Farm, count: Count) -> Count | None:
-    """The birds that should have been there at a head count, as dead ones; None if all were."""
-    batch = farm.find(count.batch_id)
-    if count.sort not in (Sort.COUNTED, Sort.SEXED) or not isinstance(batch, Batch):
-        return None
-    counts = farm.counts_of(batch.id)
-    lived = lived_of(batch, counts)
-    if lived.hatched is None and batch.origin.is_eggs:
-        return None  # how many there should be was never counted
-    if count.part is not Part.ALL:
-        return None
-    there = next(line.birds for line in lines_of(batch, (*counts, count)) if line.count.id == count.id)
-    gone = there - count.number
-    if gone <= 0:
-        return None
-    return Count(
-        f"{count.id}-missing", Sort.DIED, count.day, count.entered, gone,
-        batch_id=count.batch_id, place_id=count.place_id, part=count.part, cause=Cause.MISSING,
-    )  # fmt: skip
 
 
 def label_of(farm: Farm, count: Count) -> str:
@@ -196,9 +185,13 @@ def odd_about(farm: Farm, count: Count) -> list[str]:
     if count.sort is Sort.DIED and count.number > max(5, alive // 5):
         found.append(say("{number} of {alive} died in one day.", number=number_text(count.number),
                          alive=count_text(alive, "bird")))  # fmt: skip
-    if count.sort in (Sort.COUNTED, Sort.SEXED) and lived.hatched is not None and count.number < alive:
+    if count.sort in (Sort.COUNTED, Sort.SEXED) and (missing := short_by(farm, count)):
         found.append(say("{number} birds should be there: {missing} would be written down as missing.",
-                         number=number_text(alive), missing=number_text(alive - count.number)))  # fmt: skip
+                         number=number_text(count.number + missing), missing=number_text(missing)))  # fmt: skip
+    there = by_the_books(kind, batch, day, count.part, lived)
+    if count.sort is Sort.MOVED and lived.hatched is not None and 0 < count.number < there * 9 // 10:
+        found.append(say("{number} of {alive} moved, but in the plan all of them do. For some only, part them from {batch}.",
+                         number=number_text(count.number), alive=count_text(there, "bird"), batch=batch.name))  # fmt: skip
     if count.sort is Sort.WEIGHED and count.number and count.grams:
         expected, each = kind.at("weight_g", max(day - days.hatch, 0)), count.grams / count.number
         if not expected / 2 <= each <= expected * 2:

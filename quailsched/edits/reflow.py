@@ -7,14 +7,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import pairwise
+from datetime import date, timedelta
 
+from quailsched.edits.borders import shifted, with_borders
+from quailsched.edits.moves import moved as moved
+from quailsched.edits.moves import unmoved
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.kinds import kind_of
-from quailsched.farm.records import Batch, Farm, Part, Place, Role, Stay
-from quailsched.season.birds import birds_on
+from quailsched.farm.ledger import standing
+from quailsched.farm.records import Batch, Farm, Part, Place, Role
+from quailsched.husbandry.kind import Kind
+from quailsched.season.birds import by_the_books, hatched
 from quailsched.season.days import Days, days_of, end_of
-from quailsched.season.lived import lived_of
+from quailsched.season.lived import Lived, lived_of
 
 _PARTS = (Part.ALL, Part.HENS, Part.COCKS)
 
@@ -25,62 +30,55 @@ def reflowed(before: Farm, after: Farm, count: Count) -> tuple[Batch | Place, ..
     ``after`` is ``before`` with the count in it (or, where it is corrected, with what stands in its place).
     """
     if count.sort is Sort.BUILT:
-        return tuple(_built(after, count))
-    found = []
-    for batch_id in {count.batch_id, count.to_batch_id} - {""}:
-        batch = after.batch(batch_id)
-        changed = _replanned(before, after, batch, count)
-        if changed != batch:
-            found.append(changed)
-    return tuple(found)
+        return tuple(one for one in _built(after, count) if one != after.find(one.id))
+    batch = after.find(count.batch_id)
+    if not isinstance(batch, Batch):
+        return ()
+    changed = _replanned(before, after, batch, count)
+    return (changed,) if changed != batch else ()
+
+
+def planned_end(batch: Batch, count: Count) -> date | None:
+    """The day on which the stay ends in which the birds of ``count`` are; None if it is left open."""
+    day = (count.day - batch.start).days
+    here = [
+        s for s in batch.stays if s.from_day <= day and (s.part in (count.part, Part.ALL) or count.part is Part.ALL)
+    ]
+    return None if not here or here[-1].to_day is None else batch.start + timedelta(days=here[-1].to_day)
 
 
 def _replanned(before: Farm, after: Farm, batch: Batch, count: Count) -> Batch:
     if count.sort is Sort.SET:
-        return replace(batch, start=count.day, number=count.number)
+        return _set(before, batch, count)
     if count.sort is Sort.MOVED:
-        return moved(after, batch, count)
-    if count.sort in (Sort.HATCHED, Sort.FEATHERED):
+        return unmoved(after, batch, count) if count.is_taken_back else moved(after, batch, count)
+    fixed = frozenset(lived_of(batch, after.counts_of(batch.id)).moved)
+    if count.sort is Sort.HATCHED:
         old, new = _days(before, batch), _days(after, batch)
-        fixed = lived_of(batch, after.counts_of(batch.id)).moved
-        batch = _shifted(batch, new.hatch - old.hatch, old, frozenset(fixed))
-        return _feathered(after, batch, new, frozenset(fixed)) if count.sort is Sort.FEATHERED else batch
-    return _left(after, batch, count) if count.sort.takes_birds and count.batch_id == batch.id else batch
+        batch = shifted(batch, new.hatch - old.hatch, old.lockdown, fixed)
+    if count.sort is Sort.FEATHERED and not count.is_taken_back:
+        batch = _feathered(after, batch, _days(after, batch), fixed)
+    if count.corrects:
+        batch = _returned(before, after, batch)
+    if count.sort.takes_birds or count.sort in (Sort.CLEAR, Sort.QUIT, Sort.HATCHED):
+        return _left(after, batch)
+    return batch
+
+
+def _set(before: Farm, batch: Batch, count: Count) -> Batch:
+    """Set on the day of ``count``, or as was planned before it; what has happened since stays on its days."""
+    start, number = count.day, count.number
+    if count.is_taken_back:
+        start, number = count.plan_day or batch.start, count.plan_number or batch.number
+    lived, days = lived_of(batch, before.counts_of(batch.id)), _days(before, batch)
+    later = (start - batch.start).days
+    fixed = {day: day - later for stay in batch.stays for day in (stay.from_day, stay.to_day) if day is not None
+             and (day in lived.moved or (lived.hatch is not None and day > days.lockdown))}  # fmt: skip
+    return replace(with_borders(batch, fixed) if later else batch, start=start, number=number)
 
 
 def _days(farm: Farm, batch: Batch) -> Days:
     return days_of(kind_of(farm, batch), batch, lived_of(batch, farm.counts_of(batch.id)))
-
-
-def _shifted(batch: Batch, by: int, old: Days, fixed: frozenset[int]) -> Batch:
-    """Every border after lockdown ``by`` days later, but for those of ``fixed``."""
-    if not by:
-        return batch
-    borders = {day for stay in batch.stays for day in (stay.from_day, stay.to_day) if day is not None}
-    return _with_borders(batch, {day: day + by for day in borders if day > old.lockdown and day not in fixed})
-
-
-def _with_borders(batch: Batch, moved_to: dict[int, int]) -> Batch:
-    """The stays with borders on other days; what then has no day left between its borders gets one."""
-    stays = []
-    for stay in batch.stays:
-        start = moved_to.get(stay.from_day, stay.from_day)
-        end = stay.to_day if stay.to_day is None else moved_to.get(stay.to_day, stay.to_day)
-        stays.append(replace(stay, from_day=start, to_day=end))
-    return replace(batch, stays=_in_line(tuple(stays)))
-
-
-def _in_line(stays: tuple[Stay, ...]) -> tuple[Stay, ...]:
-    """Each stay at least a day long and beginning where the one before it ends."""
-    due: dict[Part, int] = {}
-    found = []
-    for stay in stays:
-        start = max(stay.from_day, due.get(stay.part, due.get(Part.ALL, stay.from_day)))
-        end = stay.to_day if stay.to_day is None else max(stay.to_day, start + 1)
-        found.append(replace(stay, from_day=start, to_day=end))
-        if end is not None:
-            due[stay.part] = end
-    return tuple(found)
 
 
 def _feathered(farm: Farm, batch: Batch, days: Days, fixed: frozenset[int]) -> Batch:
@@ -88,138 +86,90 @@ def _feathered(farm: Farm, batch: Batch, days: Days, fixed: frozenset[int]) -> B
     for stay in batch.stays:
         is_brooder = farm.place(stay.place_id).role is Role.BROODER
         if is_brooder and stay.to_day is not None and stay.to_day < days.may_leave_brooder and stay.to_day not in fixed:
-            return _with_borders(batch, {stay.to_day: days.may_leave_brooder})
+            return with_borders(batch, {stay.to_day: days.may_leave_brooder}, fixed)
     return batch
 
 
 def _built(farm: Farm, count: Count) -> Iterator[Batch | Place]:
     """The place stands from that day on; birds that were to go there before it stood wait where they are."""
     place = farm.place(count.place_id)
-    was_building = bool(place.work_hours) or place.ready_on is not None
-    finished = replace(place, ready_on=count.day, work_hours=0.0, work_from=None)
-    if finished != place:
-        yield finished
-    for batch in farm.batches if was_building else ():
+    if count.is_taken_back:
+        yield replace(place, ready_on=count.plan_day) if count.plan_day is not None else place
+        return
+    if not (place.work_hours or place.ready_on is not None or count.corrects):
+        return  # it stood already
+    yield replace(place, ready_on=count.day, work_hours=0.0, work_from=None)
+    for batch in farm.batches:
         fixed = lived_of(batch, farm.counts_of(batch.id)).moved
         ready = (count.day - batch.start).days
         waits = {
             stay.from_day: ready
-            for earlier, stay in pairwise(batch.stays)
-            if stay.place_id == place.id and earlier.place_id != place.id and stay.from_day < ready
-            and stay.from_day not in fixed
+            for stay in batch.stays
+            if stay.place_id == place.id and stay.from_day < ready and stay.from_day not in fixed
+            and any(one.place_id != place.id and one.to_day == stay.from_day and one.part in (stay.part, Part.ALL)
+                    for one in batch.stays)
         }  # fmt: skip
-        changed = _with_borders(batch, waits) if waits else batch
-        if changed != batch:
-            yield changed
+        yield with_borders(batch, waits, fixed) if waits else batch
 
 
-def _left(farm: Farm, batch: Batch, count: Count) -> Batch:
-    """The stays of birds of which none is left end on that day."""
+def _left(farm: Farm, batch: Batch) -> Batch:
+    """The stays of birds of which none is left end on the day on which the last went."""
     kind, lived = kind_of(farm, batch), lived_of(batch, farm.counts_of(batch.id))
-    day = (count.day - batch.start).days
-    if birds_on(kind, batch, day, Part.ALL, lived) == 0:
-        empty = set(_PARTS)
-    else:
-        apart = {stay.part for stay in batch.stays if stay.part is not Part.ALL and stay.from_day <= day}
-        empty = {part for part in apart if birds_on(kind, batch, day, part, lived) == 0}
-    days = _days(farm, batch)
+    days = days_of(kind, batch, lived)
+    gone: dict[Part, int | None] = dict.fromkeys(_PARTS, _gone_on(kind, batch, Part.ALL, lived))
+    apart = {stay.part for stay in batch.stays} - {Part.ALL}
+    for part in apart if gone[Part.ALL] is None else ():
+        begins = min(stay.from_day for stay in batch.stays if stay.part is part)
+        left_on = _gone_on(kind, batch, part, lived)
+        gone[part] = left_on if left_on is not None and begins <= left_on else None
     stays = []
     for stay in batch.stays:
-        if stay.part not in empty or end_of(stay, days) <= day:
+        day = gone[stay.part]
+        if day is None or end_of(stay, days) <= day:
             stays.append(stay)
         elif stay.from_day < day or not stays:
             stays.append(replace(stay, to_day=max(day, stay.from_day + 1), leaving=None))
     return replace(batch, stays=tuple(stays))
 
 
-def moved(farm: Farm, batch: Batch, count: Count) -> Batch:
-    """``batch`` with birds in the place of ``count`` from its day on: the planned move, on that day, or a new stay.
+def _gone_on(kind: Kind, batch: Batch, part: Part, lived: Lived) -> int | None:
+    """The day on which the last birds of ``part`` went, or it was plain that none hatch; None while some are left."""
+    eggs = batch.number - lived.eggs_taken - (lived.hatched or 0) if batch.origin.is_eggs else 0
+    if not hatched(kind, batch, lived) and not any(number < 0 for _, _, number in lived.gone):
+        return None if eggs > 0 else max([*(day for day, _ in lived.taken), lived.known_to or 0])
+    went = sorted({at for at, _, number in lived.gone if number > 0})
+    is_hatching = eggs > 0 and bool(went) and went[-1] < days_of(kind, batch, lived).dry
+    if not went or is_hatching or by_the_books(kind, batch, max(went[-1], lived.known_to or 0), part, lived):
+        return None
+    last = went[-1]
+    for day in reversed(went):
+        if by_the_books(kind, batch, day, part, lived):
+            break
+        last = day
+    return last
 
-    A part that moves while all are still together parts from the rest then.
+
+def _returned(before: Farm, after: Farm, batch: Batch) -> Batch:
+    """Stays that ended because nobody was left go on as was planned before, where there are some again.
+
+    What was to come after them was lost then.
     """
-    day = (count.day - batch.start).days
-    days = _days(farm, batch)
-    chains = {part: [stay for stay in batch.stays if stay.part is part] for part in _PARTS}
-    apart_from = min((stay.from_day for stay in batch.stays if stay.part is not Part.ALL), default=None)
-    if count.part is not Part.ALL and (apart_from is None or day < apart_from):
-        chains = _parted(chains, count, day)
-    elif count.part is Part.ALL and (apart_from is None or day < apart_from or _plans(chains[Part.ALL], count)):
-        chains[Part.ALL] = _chain_moved(chains[Part.ALL], count, day, days)
-        end = chains[Part.ALL][-1].to_day
-        for part in (Part.HENS, Part.COCKS):
-            if chains[part] and end is not None:
-                chains[part][0] = replace(chains[part][0], from_day=end)
-    else:
-        parts = (Part.HENS, Part.COCKS) if count.part is Part.ALL else (count.part,)
-        wanted = [part for part in parts if chains[part]]
-        planned = [part for part in wanted if _plans(chains[part], count)]
-        for part in planned or wanted:
-            chains[part] = _chain_moved(chains[part], count, day, days)
-        if chains[Part.ALL] and all(chains[part] for part in parts) and _begins(chains, day):
-            chains[Part.ALL][-1] = replace(chains[Part.ALL][-1], to_day=day)
-    return replace(batch, stays=_in_line(tuple(stay for part in _PARTS for stay in chains[part])))
-
-
-def _plans(chain: list[Stay], count: Count) -> bool:
-    return any(stay.place_id == count.place_id for stay in chain)
-
-
-def _begins(chains: dict[Part, list[Stay]], day: int) -> bool:
-    """Whether the parts all begin on ``day``, and the rest together before it."""
-    firsts = [chains[part][0].from_day for part in (Part.HENS, Part.COCKS) if chains[part]]
-    return bool(firsts) and all(first == day for first in firsts) and chains[Part.ALL][-1].from_day < day
-
-
-def _chain_moved(chain: list[Stay], count: Count, day: int, days: Days) -> list[Stay]:
-    """Stays of the same birds, which were put into another place on ``day``."""
-    planned = [i for i, stay in enumerate(chain) if stay.place_id == count.place_id]
-    if planned:
-        at = min(planned, key=lambda i: abs(chain[i].from_day - day))
-        length = None if chain[at].to_day is None else (chain[at].to_day or 0) - chain[at].from_day
-        before = [stay for stay in chain[:at] if stay.from_day < day]
-        later = chain[at + 1 :]
-        end = chain[at].to_day
-        if end is not None and end <= day:
-            end = day + max(length or 1, 1)
-            later = [stay for stay in later if stay.to_day is None or stay.to_day > end]
-        stays = [*before, replace(chain[at], from_day=day, to_day=end), *later]
-        if before:
-            stays[len(before) - 1] = replace(before[-1], to_day=day)
-        return _joined_up(stays)
-    at = max((i for i, stay in enumerate(chain) if stay.from_day <= day), default=0)
-    here = chain[at]
-    if here.from_day >= day:
-        return [*chain[:at], replace(here, place_id=count.place_id), *chain[at + 1 :]]
-    end = here.to_day if here.to_day is None or here.to_day > day else max(end_of(here, days), day + 1)
-    there = replace(here, place_id=count.place_id, from_day=day, to_day=end)
-    return _joined_up([*chain[:at], replace(here, to_day=day, leaving=None), there, *chain[at + 1 :]])
-
-
-def _joined_up(chain: list[Stay]) -> list[Stay]:
-    """Each stay from where the one before it ends."""
-    stays = chain[:1]
-    for stay in chain[1:]:
-        start = stays[-1].to_day
-        assert start is not None
-        end = stay.to_day if stay.to_day is None else max(stay.to_day, start + 1)
-        stays.append(replace(stay, from_day=start, to_day=end))
-    return stays
-
-
-def _parted(chains: dict[Part, list[Stay]], count: Count, day: int) -> dict[Part, list[Stay]]:
-    """The part of ``count`` in its place from ``day`` on, the other where all were until its own plan begins."""
-    together = chains[Part.ALL]
-    at = max((i for i, stay in enumerate(together) if stay.from_day < day), default=0)
-    here = together[at]
-    other = Part.COCKS if count.part is Part.HENS else Part.HENS
-    ends = [chain[-1] for chain in (chains[count.part], together) if chain]
-    goes = Stay(count.place_id, day, ends[0].to_day, count.part, ends[0].leaving)
-    if goes.to_day is not None and goes.to_day <= day:
-        goes = replace(goes, to_day=day + 1)
-    rest = [replace(stay, part=other, from_day=max(stay.from_day, day)) for stay in together[at:]]
-    rest = [stay for stay in rest if stay.to_day is None or stay.to_day > stay.from_day]
-    return {
-        Part.ALL: [*together[:at], replace(here, to_day=day, leaving=None)],
-        count.part: [goes],
-        other: _joined_up([*rest, *chains[other]]),
-    }
+    kind, lived = kind_of(after, batch), lived_of(batch, after.counts_of(batch.id))
+    plans = {(one.day - batch.start).days: one.plan_day for one in standing(before.counts_of(batch.id))
+             if one.batch_id == batch.id and (one.sort.takes_birds or one.sort in (Sort.CLEAR, Sort.QUIT))}  # fmt: skip
+    lasting = {part for part in _PARTS if _gone_on(kind, batch, part, lived) is None}
+    apart = any(stay.part is not Part.ALL for stay in batch.stays)
+    stays = list(batch.stays)
+    for part in lasting:
+        at = max((i for i, stay in enumerate(stays) if stay.part is part), default=None)
+        if at is None or (part is Part.ALL and apart) or stays[at].leaving is not None:
+            continue
+        end = stays[at].to_day
+        gone = [day for day in plans if end in (day, day + 1)]
+        if end is None or not gone:
+            continue
+        plan = plans[gone[-1]]
+        planned = None if plan is None else (plan - batch.start).days
+        if planned is None or planned > end:
+            stays[at] = replace(stays[at], to_day=planned)
+    return replace(batch, stays=tuple(stays))

@@ -9,6 +9,8 @@ from uuid import NAMESPACE_OID, uuid5
 from quailsched.edits.change import Change, Touch
 from quailsched.edits.records import sound
 from quailsched.farm.check import MOST_NAME_LETTERS
+from quailsched.farm.faults import FarmError, Fault, field_of
+from quailsched.farm.ledger import has_facts
 from quailsched.farm.records import Batch, Farm, Stay
 from quailsched.words import number_text, say
 
@@ -18,9 +20,14 @@ def split_batch(farm: Farm, batch_id: str, number: int, index: int, from_day: in
     for stay ``index``: from day ``from_day`` on it has the place ``place_id`` instead.
 
     The new batch's name is the first free one after the old one's; its id follows from the arguments, so that the
-    same split gives the same farm. Raises FarmError if one of the two would be no batch.
+    same split gives the same farm. Raises FarmError if one of the two would be no batch, and where things were counted:
+    nobody knows of which of the two.
     """
     batch = farm.batch(batch_id)
+    if has_facts(farm, batch):
+        accepted = say("things were counted of it since: birds can part from it instead")
+        where = field_of(say("split"), batch.name)
+        raise FarmError([Fault(where, number, accepted, "number", batch_id)])
     name = part_name(farm, batch)
     new_id = str(uuid5(NAMESPACE_OID, f"{batch_id} {name} {number} {index} {from_day} {place_id}"))
     rest = replace(batch, number=batch.number - number)

@@ -5,14 +5,14 @@ Also what the keeper has said about chores, and chores of the keeper's own.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import datetime, time
 
 from quailsched.farm.check_values import date_faults, text_faults, whole_faults
 from quailsched.farm.fact_words import count_words, field_words
 from quailsched.farm.facts import ChoreMark, Count, OwnChore, Sort
-from quailsched.farm.faults import Fault, Finding, field_of
+from quailsched.farm.faults import Fault, Finding, Words, field_of
 from quailsched.farm.ledger import FIELDS, Line, lines_of, standing
 from quailsched.farm.records import Batch, Farm, Part, Person, Place
 from quailsched.farm.terms import named
@@ -75,8 +75,10 @@ def _reference_faults(farm: Farm, count: Count, where: str) -> Iterator[Fault]:
             accepted = say("the id of a record of this farm is accepted")
             yield Fault(field_of(where, field_words(field)), record_id, accepted, field)
     corrected = farm.find(count.corrects) if count.corrects else None
-    if count.corrects and not (isinstance(corrected, Count) and corrected.sort is count.sort):
-        accepted = say("the id of a count of the same sort is accepted")
+    if count.corrects and not (
+        isinstance(corrected, Count) and (corrected.sort, corrected.batch_id) == (count.sort, count.batch_id)
+    ):
+        accepted = say("the id of a count of the same sort, of the same batch, is accepted")
         yield Fault(field_of(where, say("corrects")), count.corrects, accepted, "corrects")
     if count.is_taken_back and not count.corrects:
         accepted = say("what is taken back is needed")
@@ -117,7 +119,8 @@ def _number_faults(batch: Batch, line: Line, where: str) -> Iterator[Fault]:
     if count.batch_id != batch.id:
         return
     number = field_of(where, field_words("number"))
-    if count.sort in (Sort.CLEAR, Sort.QUIT, Sort.PIPPED, Sort.HATCHED) and count.number > max(line.eggs, 0):
+    is_of_eggs = count.sort in (Sort.CLEAR, Sort.QUIT, Sort.PIPPED, Sort.HATCHED) and batch.origin.is_eggs
+    if is_of_eggs and count.number > max(line.eggs, 0):
         accepted = say(
             "of {set} set, {left} were left by then", set=count_text(batch.number, "egg"), left=number_text(line.eggs)
         )
@@ -132,6 +135,7 @@ def _plan_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
     """A plan that says otherwise than what happened: facts win."""
     for count in standing(farm.counts_of(batch.id)):
         if count.batch_id != batch.id:
+            yield from _parted_faults(farm, batch, count)
             continue
         where = field_of(count_words(count), batch.name)
         if count.sort is Sort.SET and (count.day, count.number) != (batch.start, batch.number):
@@ -139,8 +143,8 @@ def _plan_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
                 "{eggs} were set on {day}; what happened stays, correct the count instead",
                 eggs=count_text(count.number, "egg"), day=day_text(count.day),
             )  # fmt: skip
-            planned = say("{eggs} on {day}", eggs=number_text(batch.number), day=day_text(batch.start))
-            yield Fault(where, planned, accepted, "start", batch.id)
+            planned = say("{eggs} on {day}", eggs=count_text(batch.number, "egg"), day=day_text(batch.start))
+            yield Fault(where, Words(planned), accepted, "start", batch.id)
         if count.sort is Sort.MOVED and not _is_there(batch, count):
             place = farm.find(count.place_id)
             accepted = say(
@@ -148,6 +152,33 @@ def _plan_faults(farm: Farm, batch: Batch) -> Iterator[Fault]:
                 place=place.name if isinstance(place, Place) else count.place_id, day=day_text(count.day),
             )  # fmt: skip
             yield Fault(where, Finding(say("the plan says otherwise")), accepted, "stays", batch.id)
+
+
+def _parted_faults(farm: Farm, batch: Batch, count: Count) -> Iterator[Fault]:
+    """Birds that became ``batch`` are as many as left the other one, on that day."""
+    if count.sort is not Sort.PARTED or (count.day, count.number) == (batch.start, batch.number):
+        return
+    other = farm.find(count.batch_id)
+    accepted = say(
+        "{birds} parted from {batch} on {day}; what happened stays",
+        birds=count_text(count.number, "bird"), day=day_text(count.day),
+        batch=other.name if isinstance(other, Batch) else count.batch_id,
+    )  # fmt: skip
+    planned = say("{birds} on {day}", birds=count_text(batch.number, "bird"), day=day_text(batch.start))
+    is_start = count.day != batch.start
+    yield Fault(field_of(count_words(count), batch.name), Words(planned), accepted, "start" if is_start else "number",
+                batch.id)  # fmt: skip
+
+
+def doubled_faults(counts: Iterable[Count]) -> Iterator[Fault]:
+    """Counts of which two stand in the place of one."""
+    seen: set[str] = set()
+    for count in counts:
+        if count.corrects and count.corrects in seen:
+            where = field_of(count_words(count), say("corrects"))
+            accepted = say("another count corrects it already, each is corrected once")
+            yield Fault(where, count.corrects, accepted, "corrects", count.id)
+        seen.add(count.corrects)
 
 
 def _is_there(batch: Batch, count: Count) -> bool:

@@ -6,8 +6,8 @@ or joins does (the convention of the published examples of hen-day lay, rows ``e
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
-from datetime import date
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from datetime import date, datetime
 from typing import Final
 
 from quailsched.farm.facts import Count, Sort
@@ -74,17 +74,23 @@ class Line:
 
 
 def lines_of(batch: Batch, counts: Iterable[Count]) -> Iterator[Line]:
-    """The standing counts of ``batch`` in order of days, on one day gains before losses.
+    """The standing counts of ``batch`` in order of days: on one day eggs, then gains, then what was seen of all, then
+    losses and head counts as they were written down.
 
-    As long as no hatch is recorded, as many birds may be there as eggs are left.
+    As long as no hatch is recorded, as many birds may be there as eggs are left; until the hatch, eggs move.
     """
+    counts = tuple(counts)
     of_batch = standing(counts)
-    has_hatch = any(one.sort is Sort.HATCHED and one.batch_id == batch.id for one in of_batch)
+    hatches = [one.day for one in of_batch if one.sort is Sort.HATCHED and one.batch_id == batch.id]
+    is_hatched = bool(hatches) or not batch.origin.is_eggs
     eggs = batch.number if batch.origin.is_eggs else 0
     birds = 0 if batch.origin.is_eggs else batch.number
     lost_before_hatch = 0
-    for count in sorted(of_batch, key=lambda one: (one.day, _rank(batch, one))):
-        there = birds if has_hatch or not batch.origin.is_eggs else eggs + birds - lost_before_hatch
+    first_written = _first_written(counts)
+    for count in sorted(of_batch, key=lambda one: (one.day, _rank(batch, one), first_written(one))):
+        there = birds if is_hatched else eggs + birds - lost_before_hatch
+        if count.sort is Sort.MOVED and hatches and count.day < hatches[0]:
+            there = eggs
         yield Line(count, eggs, there)
         if count.sort is Sort.JOINED and count.to_batch_id == batch.id:
             birds += count.number
@@ -96,8 +102,32 @@ def lines_of(batch: Batch, counts: Iterable[Count]) -> Iterator[Line]:
         elif count.sort in (Sort.CLEAR, Sort.QUIT):
             eggs -= count.number
         elif count.sort.takes_birds:
-            birds -= count.number if has_hatch or not batch.origin.is_eggs else 0
-            lost_before_hatch += 0 if has_hatch or not batch.origin.is_eggs else count.number
+            birds -= count.number if is_hatched else 0
+            lost_before_hatch += 0 if is_hatched else count.number
+
+
+def _first_written(counts: tuple[Count, ...]) -> Callable[[Count], tuple[datetime, str]]:
+    """When what a count stands for was first written down: a correction has the place of what it corrects."""
+    if not any(count.corrects for count in counts):
+        return lambda count: (count.entered, count.id)
+
+    def first(count: Count) -> tuple[datetime, str]:
+        oldest = trace_of(counts, count)[-1:] or [count]
+        return oldest[0].entered, oldest[0].id
+
+    return first
+
+
+def heir_of(counts: Iterable[Count], count_id: str) -> Count | None:
+    """What stands in the place of a count by now, itself if it was never corrected; None if it was taken back."""
+    counts = tuple(counts)
+    by_id = {one.id: one for one in counts}
+    next_of = {one.corrects: one for one in counts if one.corrects}
+    found, seen = by_id.get(count_id), {count_id}
+    while found is not None and (later := next_of.get(found.id)) is not None and later.id not in seen:
+        found = later
+        seen.add(later.id)
+    return None if found is None or found.is_taken_back else found
 
 
 def _rank(batch: Batch, count: Count) -> int:
@@ -105,7 +135,7 @@ def _rank(batch: Batch, count: Count) -> int:
         return 1
     if count.sort.is_of_eggs:
         return 0
-    return 3 if count.sort.takes_birds else 2
+    return 3 if count.sort.takes_birds or count.sort in (Sort.COUNTED, Sort.SEXED) else 2
 
 
 def eggs_left(batch: Batch, counts: Iterable[Count], day: date) -> int:

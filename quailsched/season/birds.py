@@ -83,7 +83,7 @@ def _counted(kind: Kind, batch: Batch, day: int, part: Part, lived: Lived) -> in
     known = _known_to(kind, batch, lived)
     till = min(day, known)
     if part is Part.ALL:
-        there = hatched(kind, batch, lived) - sum(n for at, _, n in lived.gone if at <= till)
+        there = hatched(kind, batch, lived) - lived.less_by(till)
     else:
         laying, surplus = _parts_on(kind, batch, till, lived)
         there = laying if part is Part.HENS else surplus
@@ -98,17 +98,43 @@ def _known_to(kind: Kind, batch: Batch, lived: Lived) -> int:
 
 @lru_cache(maxsize=65536)
 def _parts_on(kind: Kind, batch: Batch, day: int, lived: Lived) -> tuple[int, int]:
-    """(laying group, surplus cocks) on ``day``, which is not after the last count."""
-    split = min(_split_day(batch), day)
-    total = hatched(kind, batch, lived) - sum(n for at, _, n in lived.gone if at <= split)
-    laying, surplus = _shared(kind, max(total, 0), lived)
-    for at, part, number in lived.gone:
-        if split < at <= day:
-            from_surplus = number if part is Part.COCKS else 0 if number < 0 or part is Part.HENS else number - laying
-            from_surplus = min(max(from_surplus, 0), surplus)
-            surplus -= from_surplus
-            laying = max(laying - (number - from_surplus), 0)
-    return laying, surplus
+    """(laying group, surplus cocks) on ``day``, which is not after the last count.
+
+    All of them are shared out as they were found at sexing, or by halves; losses that are told of one group are its
+    own, however early, and others are shared until the groups part. The two add up to all birds.
+    """
+    sexed, split = -1 if lived.sexed is None else lived.sexed.day, _split_day(batch)
+    of_all = [at <= sexed or (part is Part.ALL and at <= split) for at, part, _ in lived.gone]
+    past = [(gone, shared) for gone, shared in zip(lived.gone, of_all, strict=True) if gone[0] <= day]
+    out = hatched(kind, batch, lived) - sum(number for at, number in lived.late if at > day)
+    together = out - sum(number for (_, _, number), is_of_all in past if is_of_all)
+    groups = _shared(kind, max(together, 0), lived)
+    for (_, part, number), is_of_all in past:
+        if not is_of_all:
+            groups = _without(groups, part, number)
+    return groups
+
+
+def _without(groups: tuple[int, int], part: Part, number: int) -> tuple[int, int]:
+    """(laying group, surplus cocks) without ``number`` birds of ``part``; what one group lacks, the other has lost.
+
+    Of birds that nobody told the group of, the laying group loses; it also gains those that joined.
+    """
+    laying, surplus = groups
+    if number < 0:
+        return laying - number, surplus
+    if part is Part.COCKS:
+        cocks = min(number, surplus)
+        return max(laying - (number - cocks), 0), surplus - cocks
+    hens = min(number, laying)
+    return laying - hens, max(surplus - (number - hens), 0)
+
+
+def by_the_books(kind: Kind, batch: Batch, day: int, part: Part, lived: Lived) -> int:
+    """Birds of ``part`` that should be there on ``day`` by what was counted, none having died unseen."""
+    if part is not Part.ALL and any(stay.part is not Part.ALL for stay in batch.stays):
+        return _parts_on(kind, batch, day, lived)[0 if part is Part.HENS else 1]
+    return max(hatched(kind, batch, lived) - lived.less_by(day), 0)
 
 
 def _shared(kind: Kind, total: int, lived: Lived) -> tuple[int, int]:

@@ -14,10 +14,9 @@ from quailsched.farm.ledger import standing, total
 from quailsched.farm.records import Batch, Part
 from quailsched.quick import dataclass
 
-# The sorts after which the number of birds is known.
+# The sorts after which the number of birds is known. Birds that move are not counted one by one.
 _TELLS_BIRDS = (
-    *(Sort.HATCHED, Sort.COUNTED, Sort.DIED, Sort.MOVED, Sort.SEXED, Sort.SOLD, Sort.PROCESSED),
-    *(Sort.PARTED, Sort.JOINED),
+    *(Sort.HATCHED, Sort.COUNTED, Sort.DIED, Sort.SEXED, Sort.SOLD, Sort.PROCESSED, Sort.PARTED, Sort.JOINED),
 )
 
 
@@ -35,7 +34,8 @@ class Sexed:
 class Lived:
     """The facts of one batch. As it starts, for a batch of which nothing is known.
 
-    ``hatch`` is the day by which half of the chicks were out, ``hatched`` how many. ``taken`` are (day, eggs) out of
+    ``hatch`` is the day by which half of the chicks were out, ``hatched`` how many came out in all, ``late`` are (day,
+    chicks) of them that came out after it. ``taken`` are (day, eggs) out of
     the machine, ``is_candled`` whether clear ones were looked for. ``gone`` are (day, which birds, how many) that died,
     left or, less than 0, joined. ``known_to`` is the last day on which birds were counted. ``feathered`` is the day
     on which all were. ``moved`` are the days on which birds are known to have moved.
@@ -43,6 +43,7 @@ class Lived:
 
     hatch: int | None = None
     hatched: int | None = None
+    late: tuple[tuple[int, int], ...] = ()
     taken: tuple[tuple[int, int], ...] = ()
     is_candled: bool = False
     gone: tuple[tuple[int, Part, int], ...] = ()
@@ -50,6 +51,11 @@ class Lived:
     known_to: int | None = None
     feathered: int | None = None
     moved: tuple[int, ...] = ()
+
+    def less_by(self, day: int) -> int:
+        """How many fewer than all that hatched there are at the end of ``day``: gone by then, or not out yet."""
+        gone = sum(number for at, _, number in self.gone if at <= day) if self.gone else 0
+        return gone + sum(number for at, number in self.late if at > day)
 
     @property
     def eggs_taken(self) -> int:
@@ -79,9 +85,11 @@ def _lived(batch_id: str, start: int, counts: tuple[Count, ...]) -> Lived:
     sexed = [one for one in own if one.sort is Sort.SEXED]
     feathered = [day(one) for one in own if one.sort is Sort.FEATHERED]
     counted = [day(one) for one in holds if one.sort in _TELLS_BIRDS and (one in own or _has_joined(one, batch_id))]
+    hatch = _half_out(hatches, day) if hatches else None
     return Lived(
-        hatch=_half_out(hatches, day) if hatches else None,
+        hatch=hatch,
         hatched=total(hatches, Sort.HATCHED) if hatches else None,
+        late=tuple((day(one), one.number) for one in hatches if hatch is not None and day(one) > hatch),
         taken=tuple(sorted((day(one), one.number) for one in own if one.sort in (Sort.CLEAR, Sort.QUIT))),
         is_candled=any(one.sort is Sort.CLEAR for one in own),
         gone=tuple(sorted(gone)),

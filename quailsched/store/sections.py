@@ -173,8 +173,8 @@ class _FactDoubts:
         no_id = {type(one.record) for one in read if "id" in one.broken or one.record.id in doubled}
         self._lost = no_id | set(unusable)
         self._counts = [one for one in read if isinstance(one.record, Count)]
-        if any("sort" in one.broken for one in self._counts):
-            self._lost.add(Count)  # one corrects only another of its sort
+        if any(one.broken & {"sort", "batch_id"} for one in self._counts):
+            self._lost.add(Count)  # one corrects only another of its sort and batch
         self._batches = {one.record.id: one for one in read if isinstance(one.record, Batch)}
 
     def hide(self, fault: Fault, one: ReadRecord[Any]) -> bool:

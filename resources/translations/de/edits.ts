@@ -156,6 +156,10 @@
    <translation>er schlüpft am {day}: Dann können Vögel abgeteilt werden</translation>
   </message>
   <message>
+   <source>it is of another batch</source>
+   <translation>sie ist von einem anderen Satz</translation>
+  </message>
+  <message>
    <source>it is on the route of {batches}: give them another place first</source>
    <translation>er liegt auf dem Weg von {batches}: erst einen anderen Platz geben</translation>
   </message>
@@ -184,12 +188,20 @@
    <translation>Platz entfernen</translation>
   </message>
   <message>
+   <source>split</source>
+   <translation>teilen</translation>
+  </message>
+  <message>
    <source>stand-in</source>
    <translation>Vertretung</translation>
   </message>
   <message>
    <source>take acceptance back</source>
    <translation>nicht mehr hinnehmen</translation>
+  </message>
+  <message>
+   <source>take it back and record it for the other batch instead</source>
+   <translation>sie stattdessen zurücknehmen und für den anderen Satz aufschreiben</translation>
   </message>
   <message>
    <source>the clash ({reason})</source>
@@ -214,6 +226,10 @@
   <message>
    <source>the trial takes this place away, so the batch needs another one</source>
    <translation>der Versuch nimmt diesen Platz weg, also braucht der Satz einen anderen</translation>
+  </message>
+  <message>
+   <source>things were counted of it since: birds can part from it instead</source>
+   <translation>seither wurde davon gezählt: Stattdessen lassen sich Vögel davon abteilen</translation>
   </message>
   <message>
    <source>today, {day}, or a day before is accepted</source>
@@ -306,6 +322,10 @@
   <message>
    <source>{number} of {alive} died in one day.</source>
    <translation>{number} von {alive} sind an einem Tag gestorben.</translation>
+  </message>
+  <message>
+   <source>{number} of {alive} moved, but in the plan all of them do. For some only, part them from {batch}.</source>
+   <translation>{number} von {alive} umgesetzt, aber im Plan sind es alle. Sind es nur einige, sie von {batch} abteilen.</translation>
   </message>
   <message>
    <source>{number} of {batch} become {new}, in {place}</source>

@@ -296,6 +296,10 @@
    <translation>ein anderer Satz wird angenommen</translation>
   </message>
   <message>
+   <source>another count corrects it already, each is corrected once</source>
+   <translation>eine andere Zählung berichtigt sie schon, jede wird einmal berichtigt</translation>
+  </message>
+  <message>
    <source>another {what} has it already, each needs its own</source>
    <translation>der Name ist schon vergeben ({what}), jeder braucht seinen eigenen</translation>
   </message>
@@ -872,8 +876,8 @@
    <translation>nötig ist die Kennung eines Satzes</translation>
   </message>
   <message>
-   <source>the id of a count of the same sort is accepted</source>
-   <translation>die id einer Zählung derselben Art wird angenommen</translation>
+   <source>the id of a count of the same sort, of the same batch, is accepted</source>
+   <translation>die id einer Zählung derselben Art, vom selben Satz, wird angenommen</translation>
   </message>
   <message>
    <source>the id of a place is needed</source>
@@ -1010,6 +1014,14 @@
   <message>
    <source>{batch} was set on {day}: that day or a later one is accepted</source>
    <translation>{batch} wurde am {day} eingelegt: Dieser Tag oder ein späterer wird angenommen</translation>
+  </message>
+  <message>
+   <source>{birds} on {day}</source>
+   <translation>{birds} am {day}</translation>
+  </message>
+  <message>
+   <source>{birds} parted from {batch} on {day}; what happened stays</source>
+   <translation>{birds} wurden am {day} von {batch} abgeteilt; was geschehen ist, bleibt</translation>
   </message>
   <message>
    <source>{eggs} on {day}</source>

@@ -1,0 +1,301 @@
+"""The plan after a count: what follows from it moves along, to the day; what is known to have happened stays."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from quailsched.edits.change import apply
+from quailsched.edits.counts import correct, record, take_back
+from quailsched.farm.check import require_sound
+from quailsched.farm.facts import Sort
+from quailsched.farm.records import Leaving, Part, Role
+from quailsched.season.season import Season
+from tests.builders import ARK, BROODER, HATCHER, PEN, RUN, SETTER, on, stay
+from tests.edits.counted import NOW, TODAY, TOGETHER, birds, clover, fact, known, stays
+
+HATCH = fact(Sort.HATCHED, 17, 70)
+PLANNED = [
+    ("setter", 0, 15, "all"), ("hatcher", 15, 18, "all"), ("brooder", 18, 46, "all"), ("pen", 46, None, "hens"),
+    ("ark", 46, 60, "cocks"),
+]  # fmt: skip
+
+
+def later(by: int) -> list[tuple[str, int, int | None, str]]:
+    """The plan of Clover with all that comes after the hatch ``by`` days later."""
+    return [
+        ("setter", 0, 15, "all"), ("hatcher", 15, 18 + by, "all"), ("brooder", 18 + by, 46 + by, "all"),
+        ("pen", 46 + by, None, "hens"), ("ark", 46 + by, 60 + by, "cocks"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("by", [-1, 1, 2])
+def test_a_hatch_on_another_day_moves_brooder_and_pens_along(by: int) -> None:
+    one = known(clover(), fact(Sort.HATCHED, 17 + by, 70))
+    assert stays(one) == later(by)
+    days = Season(one).days(one.batch("clover"))
+    assert (days.lockdown, days.hatch, days.dry, days.feathered) == (15, 17 + by, 18 + by, 42 + by)
+    assert [birds(one, 17 + by + day) for day in (-1, 0, 1)] == [0, 70, 70]
+
+
+def test_a_hatch_on_its_day_moves_nothing() -> None:
+    assert stays(known(clover(), HATCH)) == PLANNED
+
+
+def test_of_several_hatch_counts_the_day_holds_by_which_half_were_out() -> None:
+    # 10, 50 and 10: 10 are out by day 16, 60 of 70 by day 17.
+    one = known(clover(), fact(Sort.HATCHED, 16, 10))
+    assert stays(one) == later(-1)
+    one = known(one, fact(Sort.HATCHED, 17, 50), fact(Sort.HATCHED, 18, 10))
+    assert stays(one) == PLANNED
+    assert [birds(one, day) for day in (16, 17, 18)] == [0, 60, 70]
+    # 35 and 35: half of 70 are out by day 16.
+    assert stays(known(clover(), fact(Sort.HATCHED, 16, 35), fact(Sort.HATCHED, 17, 35))) == later(-1)
+
+
+def test_a_day_on_which_birds_moved_stays_when_the_hatch_turns_out_later() -> None:
+    one = known(clover(), fact(Sort.HATCHED, 17, 10), fact(Sort.MOVED, 18, 10, place_id=BROODER.id))
+    one = known(one, fact(Sort.HATCHED, 18, 60))  # now half were out a day later
+    expected = later(1)
+    expected[1:3] = [("hatcher", 15, 18, "all"), ("brooder", 18, 47, "all")]
+    assert stays(one) == expected
+
+
+def test_seventy_of_a_hundred_and_twenty_are_seventy_birds_everywhere() -> None:
+    one = known(clover(number=120), HATCH)
+    # 35 hens with 12 of 35 cocks, and 23 surplus; 200 cm2 each.
+    assert (birds(one, 30), birds(one, 50, Part.HENS), birds(one, 50, Part.COCKS)) == (70, 47, 23)
+    season = Season(one)
+    brooder, pen, ark = (season.slice_on(place, on(day)) for place, day in ((BROODER, 30), (PEN, 50), (ARK, 50)))
+    assert [piece and piece.floor_cm2 for piece in (brooder, pen, ark)] == [14_000, 9_400, 4_600]
+
+
+def test_birds_that_feather_slowly_stay_in_the_brooder_until_they_are() -> None:
+    one = known(clover(), HATCH, fact(Sort.FEATHERED, 50))
+    expected = [*PLANNED[:2], ("brooder", 18, 50, "all"), ("pen", 50, None, "hens"), ("ark", 50, 60, "cocks")]
+    assert stays(one) == expected
+    assert Season(one).days(one.batch("clover")).feathered == 50
+
+
+def test_birds_that_feather_early_leave_when_planned() -> None:
+    one = known(clover(), HATCH, fact(Sort.FEATHERED, 38))
+    assert stays(one) == PLANNED
+    assert Season(one).days(one.batch("clover")).may_leave_brooder == 42  # feathered by 38, off heat by 17 + 25
+
+
+def test_birds_that_were_moved_out_before_they_were_feathered_stay_out() -> None:
+    one = known(clover(route=TOGETHER), HATCH, fact(Sort.MOVED, 46, 70, place_id=PEN.id), fact(Sort.FEATHERED, 50))
+    assert stays(one)[2:] == [("brooder", 18, 46, "all"), ("pen", 46, 90, "all")]
+
+
+def test_a_pen_that_is_finished_a_week_late_keeps_birds_where_they_are() -> None:
+    one = clover(replace(PEN, ready_on=on(46), work_hours=20.0, work_from=on(0)))
+    one = known(one, HATCH, fact(Sort.BUILT, 53, batch="", place_id=PEN.id))
+    pen = one.place(PEN.id)
+    assert (pen.ready_on, pen.work_hours, pen.work_from) == (on(53), 0.0, None)
+    assert stays(one)[2:] == [("brooder", 18, 53, "all"), ("pen", 53, None, "hens"), ("ark", 53, 60, "cocks")]
+
+
+def test_a_pen_for_cocks_that_is_finished_late_keeps_all_where_they_are() -> None:
+    one = clover(replace(ARK, ready_on=on(46)))
+    one = known(one, HATCH, fact(Sort.BUILT, 53, batch="", place_id=ARK.id))
+    assert stays(one)[2:] == [("brooder", 18, 53, "all"), ("pen", 53, None, "hens"), ("ark", 53, 60, "cocks")]
+
+
+def test_a_pen_of_both_groups_that_is_finished_late_keeps_both() -> None:
+    route = (*clover().batch("clover").stays[:3], stay(RUN, 46, 50, Part.HENS), stay(PEN, 50, None, Part.HENS),
+             stay(RUN, 46, 50, Part.COCKS), stay(PEN, 50, 60, Part.COCKS))  # fmt: skip
+    one = known(clover(replace(PEN, ready_on=on(46)), route=route), fact(Sort.BUILT, 53, batch="", place_id=PEN.id))
+    assert stays(one)[3:] == [
+        *(("run", 46, 53, "hens"), ("pen", 53, None, "hens"), ("run", 46, 53, "cocks"), ("pen", 53, 60, "cocks")),
+    ]
+
+
+def test_a_pen_that_is_finished_in_time_moves_nobody() -> None:
+    one = known(clover(replace(PEN, ready_on=on(46))), fact(Sort.BUILT, 40, batch="", place_id=PEN.id))
+    assert (stays(one), one.place(PEN.id).ready_on) == (PLANNED, on(40))
+
+
+def test_a_pen_that_stood_already_stays_as_it_is() -> None:
+    one = known(clover(), fact(Sort.BUILT, 53, batch="", place_id=PEN.id))
+    assert (one.place(PEN.id).ready_on, stays(one)) == (None, PLANNED)
+
+
+def test_a_pen_that_is_not_finished_after_all_is_planned_as_before() -> None:
+    before = clover(replace(PEN, ready_on=on(60)))
+    one = known(before, fact(Sort.BUILT, 40, batch="", place_id=PEN.id))
+    one = apply(one, take_back(one, "builtpen-40-0", "gone", NOW))
+    assert one.place(PEN.id).ready_on == on(60)
+
+
+# Moves
+
+
+def test_a_planned_move_on_another_day_begins_the_stay_then() -> None:
+    for day in (17, 19):
+        one = known(clover(), HATCH, fact(Sort.MOVED, day, 70, place_id=BROODER.id))
+        assert stays(one)[1:3] == [("hatcher", 15, day, "all"), ("brooder", day, 46, "all")]
+        assert one.counts[-1].plan_day == on(18)
+
+
+def test_a_move_to_a_place_that_was_not_planned_is_a_stay_of_its_own() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 40, 70, place_id=RUN.id))
+    assert stays(one)[2:] == [
+        *(("brooder", 18, 40, "all"), ("run", 40, 46, "all"), ("pen", 46, None, "hens"), ("ark", 46, 60, "cocks")),
+    ]
+    assert one.counts[-1].plan_day is None
+
+
+def test_all_moving_into_the_pen_of_the_hens_are_together_there_until_they_part() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 44, 70, place_id=PEN.id))
+    assert stays(one)[2:] == [
+        *(("brooder", 18, 44, "all"), ("pen", 44, 46, "all"), ("pen", 46, None, "hens"), ("ark", 46, 60, "cocks")),
+    ]
+
+
+def test_hens_that_move_early_part_from_the_cocks_then() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 44, 47, place_id=PEN.id, part=Part.HENS))
+    assert stays(one)[2:] == [
+        *(("brooder", 18, 44, "all"), ("pen", 44, None, "hens")),
+        *(("brooder", 44, 46, "cocks"), ("ark", 46, 60, "cocks")),
+    ]
+
+
+def test_hens_that_move_late_wait_where_all_were() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 48, 47, place_id=PEN.id, part=Part.HENS))
+    assert stays(one)[2:] == [
+        *(("brooder", 18, 46, "all"), ("brooder", 46, 48, "hens"), ("pen", 48, None, "hens"), ("ark", 46, 60, "cocks")),
+    ]
+    one = known(one, fact(Sort.MOVED, 49, 23, place_id=ARK.id, part=Part.COCKS))
+    assert stays(one)[5:] == [("brooder", 46, 49, "cocks"), ("ark", 49, 60, "cocks")]
+
+
+def test_a_late_move_of_all_goes_for_the_group_that_was_to_go_there() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 48, 70, place_id=PEN.id))
+    assert ("pen", 48, None, "hens") in stays(one)
+
+
+def test_one_group_moves_to_another_place_without_the_other() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 50, 23, place_id=RUN.id, part=Part.COCKS))
+    assert stays(one)[3:] == [("pen", 46, None, "hens"), ("ark", 46, 50, "cocks"), ("run", 50, 60, "cocks")]
+    assert one.batch("clover").stays[-1].leaving is Leaving.PROCESSED
+
+
+def test_both_groups_move_to_another_place_together() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 50, 70, place_id=RUN.id))
+    assert stays(one)[3:] == [
+        *(("pen", 46, 50, "hens"), ("run", 50, None, "hens"), ("ark", 46, 50, "cocks"), ("run", 50, 60, "cocks")),
+    ]
+
+
+def test_a_move_that_is_corrected_happened_on_the_other_day_only() -> None:
+    moved = fact(Sort.MOVED, 40, 70, place_id=RUN.id)
+    one = known(clover(), HATCH, moved)
+    one = require_sound(apply(one, correct(one, moved.id, replace(moved, id="better", day=on(43)), TODAY)))
+    assert stays(one)[2:4] == [("brooder", 18, 43, "all"), ("run", 43, 46, "all")]
+
+
+@pytest.mark.parametrize(("day", "place"), [(20, BROODER), (16, BROODER), (40, RUN), (44, PEN)])
+def test_a_move_that_is_taken_back_is_planned_as_before(day: int, place: object) -> None:
+    moved = fact(Sort.MOVED, day, place_id=getattr(place, "id", ""))
+    one = known(clover(), moved)
+    assert stays(one) != PLANNED
+    one = require_sound(apply(one, take_back(one, moved.id, "gone", NOW)))
+    assert stays(one) == PLANNED
+
+
+def test_a_day_on_which_birds_moved_cannot_be_pushed_away_by_the_next_count() -> None:
+    # Moved to the brooder on day 17; a hatch that turns out on day 18 leaves the move on its day.
+    one = known(clover(), fact(Sort.MOVED, 17, place_id=BROODER.id), fact(Sort.HATCHED, 18, 70))
+    assert stays(one)[1:3] == [("hatcher", 15, 17, "all"), ("brooder", 17, 47, "all")]
+
+
+def test_birds_that_are_put_back_where_they_were_stay_there_again() -> None:
+    out, back = fact(Sort.MOVED, 40, 70, place_id=RUN.id), fact(Sort.MOVED, 43, 70, place_id=BROODER.id)
+    for known_before in ((), (fact(Sort.MOVED, 18, 70, place_id=BROODER.id),)):
+        one = known(clover(), HATCH, *known_before, out, back)
+        assert stays(one)[2:5] == [("brooder", 18, 40, "all"), ("run", 40, 43, "all"), ("brooder", 43, 46, "all")]
+
+
+def test_a_move_long_after_the_plan_had_them_elsewhere_is_a_return() -> None:
+    one = known(clover(route=TOGETHER), HATCH, fact(Sort.MOVED, 62, 70, place_id=BROODER.id))
+    assert stays(one)[2:] == [("brooder", 18, 46, "all"), ("pen", 46, 62, "all"), ("brooder", 62, 90, "all")]
+
+
+# The last birds
+
+
+def test_the_last_birds_sold_end_the_stay() -> None:
+    one = known(clover(), HATCH, fact(Sort.SOLD, 40, 70))
+    assert stays(one) == [*PLANNED[:2], ("brooder", 18, 40, "all")]
+    assert birds(one, 40) == 0
+    assert Season(one).slice_on(BROODER, on(40)) is None
+
+
+@pytest.mark.parametrize("order", [(0, 1), (1, 0)])
+def test_the_stay_ends_with_the_last_of_them_in_whatever_order_they_are_written_down(order: tuple[int, int]) -> None:
+    sold = (fact(Sort.SOLD, 40, 60), fact(Sort.DIED, 44, 10))
+    one = known(clover(), HATCH, *(sold[number] for number in order))
+    assert stays(one) == [*PLANNED[:2], ("brooder", 18, 44, "all")]
+
+
+def test_a_bird_that_is_left_keeps_the_stays() -> None:
+    assert stays(known(clover(), HATCH, fact(Sort.SOLD, 40, 69))) == PLANNED
+
+
+def test_processed_cocks_end_their_stay_and_no_other() -> None:
+    one = known(clover(), HATCH, fact(Sort.PROCESSED, 55, 23, part=Part.COCKS, grams=4600, dressed_g=3200))
+    assert stays(one) == [*PLANNED[:4], ("ark", 46, 55, "cocks")]
+    assert [birds(one, 55, part) for part in Part] == [47, 47, 0]
+
+
+def test_chicks_sold_while_others_still_hatch_leave_a_place_for_these() -> None:
+    one = known(clover(), fact(Sort.HATCHED, 17, 40), fact(Sort.SOLD, 17, 40), fact(Sort.HATCHED, 18, 30))
+    assert [place for place, _, _, _ in stays(one)] == ["setter", "hatcher", "brooder", "pen", "ark"]
+    assert (birds(one, 17), birds(one, 18)) == (0, 30)
+
+
+def test_eggs_that_are_all_clear_end_the_batch() -> None:
+    one = known(clover(), fact(Sort.CLEAR, 7, 90), fact(Sort.QUIT, 14, 10))
+    assert stays(one) == [("setter", 0, 14, "all")]
+    one = known(clover(), fact(Sort.CLEAR, 7, 90), fact(Sort.HATCHED, 18, 0), fact(Sort.QUIT, 19, 10))
+    assert stays(one) == [("setter", 0, 15, "all"), ("hatcher", 15, 19, "all")]
+
+
+def test_none_hatched_yet_keeps_the_stays() -> None:
+    assert len(stays(known(clover(), fact(Sort.HATCHED, 17, 0)))) == 5
+
+
+def test_a_sale_of_all_that_was_one_of_a_few_gives_the_birds_their_place_back() -> None:
+    sold = fact(Sort.SOLD, 40, 70)
+    one = known(clover(), HATCH, sold)
+    after = require_sound(apply(one, correct(one, sold.id, replace(sold, id="better", number=7), TODAY)))
+    assert stays(after) == PLANNED[:3]  # what was to come after it has to be planned again
+    assert birds(after, 41) == 63
+    assert stays(apply(one, take_back(one, sold.id, "gone", NOW))) == PLANNED[:3]
+
+
+def test_a_hatch_of_more_than_were_sold_gives_the_others_their_place_back() -> None:
+    one = known(clover(), HATCH, fact(Sort.SOLD, 50, 70))
+    assert stays(one) == [*PLANNED[:3], ("pen", 46, 50, "hens"), ("ark", 46, 50, "cocks")]
+    one = require_sound(apply(one, correct(one, HATCH.id, replace(HATCH, id="better", number=73), TODAY)))
+    assert [(part, end) for place, _, end, part in stays(one) if place == "pen"] == [("hens", None)] or birds(
+        one, 50, Part.HENS
+    ) == 0
+
+
+# What cannot follow
+
+
+def test_no_count_leaves_an_unsound_plan_for_any_day_of_hatch_and_move() -> None:
+    for day in range(0, 40):
+        for place in (SETTER, HATCHER, BROODER, PEN, RUN):
+            one = clover()
+            move = fact(Sort.MOVED, day, place_id=place.id)
+            if day == 0 and place.role not in (Role.SETTER, Role.HATCHER):
+                continue  # no eggs are set in a pen: refused
+            one = require_sound(apply(one, record(one, move, TODAY)))
+            for hatch in range(max(day - 3, 1), day + 4):
+                one_hatched = require_sound(apply(one, record(one, fact(Sort.HATCHED, hatch, 70), TODAY)))
+                assert birds(one_hatched, hatch) == 70

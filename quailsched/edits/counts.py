@@ -190,8 +190,13 @@ def odd_about(farm: Farm, count: Count) -> list[str]:
                          number=number_text(count.number + missing), missing=number_text(missing)))  # fmt: skip
     there = by_the_books(kind, batch, day, count.part, lived)
     if count.sort is Sort.MOVED and lived.hatched is not None and 0 < count.number < there * 9 // 10:
-        found.append(say("{number} of {alive} moved, but in the plan all of them do. For some only, part them from {batch}.",
-                         number=number_text(count.number), alive=count_text(there, "bird"), batch=batch.name))  # fmt: skip
+        words = {"number": number_text(count.number), "alive": count_text(there, "bird"), "batch": batch.name}
+        found.append(
+            say(
+                "{number} of {alive} moved, but in the plan all of them do. For some only, part them from {batch}.",
+                **words,
+            )
+        )
     if count.sort is Sort.WEIGHED and count.number and count.grams:
         expected, each = kind.at("weight_g", max(day - days.hatch, 0)), count.grams / count.number
         if not expected / 2 <= each <= expected * 2:

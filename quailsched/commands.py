@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
 from quailsched.desktop.paper.papers import LEAST_WEEKS, usual_paper
-from quailsched.edits.tables.rows import Fate
-from quailsched.edits.tables.sheet import Options
+from quailsched.edits.tables.cells import DayOrder
+from quailsched.edits.tables.rows import Fate, Taking
+from quailsched.edits.tables.sheet import Log, Options
 from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
@@ -219,8 +221,10 @@ def import_records(words: argparse.Namespace, today: date) -> int:
     """Exit code 1 if rows were left out, 2 if all of them were."""
     opened = open_farm(words.file)
     place_id = _place_id(opened, words.place)
-    options = Options(words.sort, words.delimiter, words.day_order, words.decimal, words.kind, place_id)
-    taking = look_at_table(opened, read_table(words.table), options, today)
+    log = Log(words.sort) if words.sort else None
+    order = DayOrder(words.day_order) if words.day_order else None
+    options = Options(log, words.delimiter, order, words.decimal, words.kind, place_id)
+    taking = _look_at_table(opened, read_table(words.table), options, today)
     if not words.preview:
         take_table(opened, taking)
     if words.json:
@@ -229,6 +233,16 @@ def import_records(words: argparse.Namespace, today: date) -> int:
         print(taking_text(taking, is_done=not words.preview))
     out = len(taking.of(Fate.OUT))
     return 2 if out == len(taking.rows) else 1 if out else 0
+
+
+def _look_at_table(opened: OpenFarm, text: str, options: Options, today: date) -> Taking:
+    """As in the session; where the order of days is open, the words that say it are named."""
+    try:
+        return look_at_table(opened, text, options, today)
+    except FarmError as error:
+        names = {"day_order": "--day-order day, month or year"}
+        told = [replace(f, accepted=f"{f.accepted}: {names[f.field]}") if f.field in names else f for f in error.faults]
+        raise FarmError(told) from None
 
 
 def _place_id(opened: OpenFarm, name: str | None) -> str:

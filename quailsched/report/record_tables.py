@@ -1,4 +1,4 @@
-"""Every kind of record as a table for spreadsheets: CSV as in RFC 4180, days as in ISO 8601, the same in every language.
+"""Every kind of record as a table: CSV as in RFC 4180, days as in ISO 8601, the same in every language.
 
 Also a hatch log and an egg log, which ``edits.tables`` reads in again. Files are written by ``session.tables``.
 """
@@ -13,7 +13,7 @@ from datetime import date, datetime
 from enum import Enum
 from typing import Any
 
-from quailsched.farm.facts import ChoreMark, Count, OwnChore, Sort
+from quailsched.farm.facts import ChoreMark, OwnChore, Sort
 from quailsched.farm.ledger import FIELDS
 from quailsched.farm.records import Acceptance, Batch, Farm, FigureChoice, Person, Place, Settings, Span, Stay, Trial
 from quailsched.report.logs import egg_log, hatch_log

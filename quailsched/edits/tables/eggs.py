@@ -125,12 +125,12 @@ class Eggs:
         sheet, farm, now = self.sheet, self.pieces.farm, self.pieces.now
         day = sheet.day(line, Column.DAY)
         if day is None:
-            raise sheet.fault(line, Column.DAY, Finding(say("it is missing")), say("the day is needed"))
+            raise sheet.fault(Column.DAY, Finding(say("it is missing")), say("the day is needed"))
         place, batch = place_in(farm, sheet, line), batch_in(farm, sheet, line)
         if batch is not None and day < batch.start:
             accepted = say("{batch} is of {day} in the farm: that day or a later one is accepted",
                            batch=batch.name, day=full_day(batch.start))  # fmt: skip
-            raise sheet.fault(line, Column.DAY, sheet.words(line, Column.DAY), accepted)
+            raise sheet.fault(Column.DAY, sheet.words(line, Column.DAY), accepted)
         if place is None and batch is None and self.options.place_id:
             place = farm.place(self.options.place_id)
         found = []
@@ -159,7 +159,7 @@ class Eggs:
         together, each = sheet.grams(line, Column.WEIGHT), sheet.grams(line, Column.WEIGHT_EACH)
         if together and not weighed:
             accepted = say("the number of birds that were weighed together is needed")
-            raise sheet.fault(line, Column.WEIGHED, Finding(say("it is missing")), accepted)
+            raise sheet.fault(Column.WEIGHED, Finding(say("it is missing")), accepted)
         number = weighed or 1
         if grams := round(together or (each or 0) * number):
             yield Sort.WEIGHED, number, grams
@@ -168,7 +168,7 @@ class Eggs:
         """The only batch that is in a place on a day; FarmError if there are none, or several."""
         value = self.sheet.words(line, column)
         if place is None:
-            raise self.sheet.fault(line, column, value, say("the batch or the place of these birds is needed"))
+            raise self.sheet.fault(column, value, say("the batch or the place of these birds is needed"))
         there = {batch.id: batch for start, end, batch in self._who.get(place.id, ()) if start <= day < end}
         if len(there) == 1:
             return next(iter(there.values()))
@@ -176,7 +176,7 @@ class Eggs:
         accepted = say("{batches} are in {place} on {day}: a column that names the batch is needed", **told)
         if not there:
             accepted = say("no batch is in {place} on {day}", **told)
-        raise self.sheet.fault(line, column, value, accepted)
+        raise self.sheet.fault(column, value, accepted)
 
 
 def _what(count: Count) -> str:

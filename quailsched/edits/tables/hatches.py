@@ -81,7 +81,7 @@ class Hatches:
             return None
         if not batch.origin.is_eggs:
             accepted = say("{batch} came as birds: it has no eggs in a machine", batch=batch.name)
-            raise sheet.fault(line, Column.NAME, name, accepted)
+            raise sheet.fault(Column.NAME, name, accepted)
         kind_id = self._kind(line)
         if sheet.words(line, Column.KIND) and kind_id != batch.kind:
             there = say(handbook()[batch.kind].name)
@@ -99,7 +99,7 @@ class Hatches:
         stays = self._stays_from(line, usual_route(farm, kind_id, Origin.OWN_EGGS))
         if not stays:
             accepted = say("the farm needs a setter, a hatcher or a cabinet first")
-            raise sheet.fault(line, Column.PLACE, Finding(say("there is none for eggs")), accepted)
+            raise sheet.fault(Column.PLACE, Finding(say("there is none for eggs")), accepted)
         name = sheet.words(line, Column.NAME) or self._free_name(start)
         note = sheet.words(line, Column.NOTE)
         return Batch(self.pieces.now.new_id(), name, kind_id, Origin.OWN_EGGS, start, eggs, stays, note=note)
@@ -108,7 +108,7 @@ class Hatches:
         name = self.sheet.words(line, Column.NAME)
         accepted = say("a new batch needs it; the farm has none called “{name}”", name=name)
         return self.sheet.fault(
-            line, column, Finding(say("it is missing")), accepted if name else say("a new batch needs it")
+            column, Finding(say("it is missing")), accepted if name else say("a new batch needs it")
         )
 
     def _free_name(self, start: date) -> str:
@@ -127,7 +127,7 @@ class Hatches:
             if text.casefold() in (name.casefold() for name in names):
                 return kind.id
         accepted = say("one of {choices} is accepted", choices=", ".join(handbook()))
-        raise self.sheet.fault(line, Column.KIND, text, accepted)
+        raise self.sheet.fault(Column.KIND, text, accepted)
 
     def _stays_from(self, line: Line, route: tuple[Stay, ...]) -> tuple[Stay, ...]:
         """The usual route, but for the machine that the row names."""
@@ -136,7 +136,7 @@ class Hatches:
             return route
         if not place.role.holds_eggs:
             accepted = say("eggs start where eggs are held")
-            raise self.sheet.fault(line, Column.PLACE, place.name, accepted)
+            raise self.sheet.fault(Column.PLACE, place.name, accepted)
         in_eggs = [stay for stay in route if self.pieces.farm.place(stay.place_id).role.holds_eggs]
         others = route[len(in_eggs) :]
         if place.role is Role.CABINET:
@@ -180,7 +180,7 @@ class Hatches:
         if abs((start - batch.start).days) > _MOST_APART_DAYS:
             accepted = say("{batch} is of {day} in the farm: a name of its own is accepted for another batch",
                            batch=batch.name, day=full_day(batch.start))  # fmt: skip
-            raise sheet.fault(line, Column.SET_DAY, sheet.words(line, Column.SET_DAY), accepted)
+            raise sheet.fault(Column.SET_DAY, sheet.words(line, Column.SET_DAY), accepted)
         yield Count(now.new_id(), Sort.SET, start, now.entered, eggs, batch_id=batch.id)
 
     def _day(self, line: Line, batch: Batch, start: date, sort: Sort) -> tuple[date, bool]:
@@ -197,7 +197,7 @@ class Hatches:
             due = hatch_day or due
         elif due > today + timedelta(days=_HATCH_MAY_BE_EARLY_DAYS):
             accepted = say("it is due on {day}: the day on which it hatched is needed", day=full_day(due))
-            raise self.sheet.fault(line, Column.HATCHED, self.sheet.words(line, Column.HATCHED), accepted)
+            raise self.sheet.fault(Column.HATCHED, self.sheet.words(line, Column.HATCHED), accepted)
         return min(due, max(today, start)), True
 
     def _words(self, line: Line, batch: Batch, counts: list[Count], *, is_new: bool) -> str:

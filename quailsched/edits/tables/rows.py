@@ -21,12 +21,12 @@ _Named = TypeVar("_Named", Place, Batch)
 
 
 class Fate(StrEnum):
-    TAKEN = "taken"
+    TAKEN = "taken in"
     THERE = "there already"
     OUT = "left out"
 
 
-FATE_WORDS: Final = (marked("taken"), marked("there already"), marked("left out"))
+FATE_WORDS: Final = (marked("taken in"), marked("there already"), marked("left out"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,13 +56,8 @@ def row_of(line: Line, fate: Fate, words: str) -> Row:
 
 
 def out(line: Line, error: FarmError) -> Row:
-    """A row that is left out, and why: each fault with the number of the row."""
-    start = say("row {number}", number=line.number)
-    told = []
-    for fault in error.faults:
-        sentence = fault.sentence()
-        told.append(sentence if sentence.startswith(start) else f"{start}: {sentence}")
-    return row_of(line, Fate.OUT, " ".join(told))
+    """A row that is left out, and why."""
+    return row_of(line, Fate.OUT, " ".join(fault.sentence() for fault in error.faults))
 
 
 def full_day(day: date) -> str:
@@ -88,10 +83,10 @@ def _named(records: tuple[_Named, ...], name: str, sheet: Sheet, line: Line, col
             return record
     names = ", ".join(record.name for record in records[:_MOST_NAMES]) + ("…" if len(records) > _MOST_NAMES else "")
     accepted = say("one of {choices} is accepted", choices=names) if names else say("the farm has none yet")
-    raise sheet.fault(line, column, name, accepted)
+    raise sheet.fault(column, name, accepted)
 
 
 def told_already(sheet: Sheet, line: Line, column: Column, found: object, there: str) -> FarmError:
     """What a cell says is otherwise in the farm, where it stays."""
     accepted = say("the farm has {there}: what happened stays, correct the count there", there=there)
-    return sheet.fault(line, column, Words(str(found)), accepted)
+    return sheet.fault(column, Words(str(found)), accepted)

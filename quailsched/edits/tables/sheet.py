@@ -14,7 +14,7 @@ from typing import Final
 from quailsched.edits.tables.cells import DayOrder, day_in, decimal_mark_of, grams_in, is_empty, number_in, orders_of
 from quailsched.edits.tables.grid import Grid, Line, grid_of
 from quailsched.edits.tables.headings import Column, meaning
-from quailsched.farm.faults import FarmError, Fault, Finding, field_of
+from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.units import day_text, names_text
 from quailsched.words import marked, number_text, say
 
@@ -92,7 +92,7 @@ class Sheet:
         if found is None:
             accepted = say("a day like 2027-04-06 or 6 Apr 2027 is accepted, figures alone with the {order}",
                            order=say(self.orders[0]))  # fmt: skip
-            raise self.fault(line, column, text, accepted)
+            raise self.fault(column, text, accepted)
         return found
 
     def whole(self, line: Line, column: Column) -> int | None:
@@ -103,7 +103,7 @@ class Sheet:
         found = number_in(text, self.decimal_mark)
         if found is None or found != int(found) or not 0 <= found <= MOST_IN_CELL:
             accepted = say("a whole number from 0 to {most} is accepted", most=number_text(MOST_IN_CELL))
-            raise self.fault(line, column, text, accepted)
+            raise self.fault(column, text, accepted)
         return int(found)
 
     def grams(self, line: Line, column: Column) -> float | None:
@@ -114,17 +114,16 @@ class Sheet:
         found = grams_in(text, self.decimal_mark, self.units_g.get(column))
         if found is None or not 0 <= found <= MOST_IN_CELL * 1_000:
             accepted = say("a weight with its unit in the cell or the heading is accepted: g, kg, oz or lb")
-            raise self.fault(line, column, text, accepted)
+            raise self.fault(column, text, accepted)
         return found
 
     def heading(self, column: Column) -> str:
         """The heading of a column as it stands in the table; where there is none, as it would."""
         return self.grid.headings[self.columns[column]] if column in self.columns else str(column)
 
-    def fault(self, line: Line, column: Column, value: object, accepted: str) -> FarmError:
-        """What is wrong with a cell, by the number of its row and the heading of its column."""
-        where = field_of(say("row {number}", number=line.number), self.heading(column))
-        return FarmError([Fault(where, value, accepted, column)])
+    def fault(self, column: Column, value: object, accepted: str) -> FarmError:
+        """What is wrong with a cell, by the heading of its column as it stands in the table."""
+        return FarmError([Fault(self.heading(column), value, accepted, column)])
 
 
 def sheet_of(text: str, options: Options = Options()) -> Sheet:
@@ -189,7 +188,7 @@ def open_order_fault(sheet: Sheet) -> FarmError:
         days = [day for order in sheet.orders if (day := day_in(cell, order)) is not None]
         if len(set(days)) > 1:
             told = say(" or ").join(f"{day_text(day)} {day.year}" for day in days)
-            accepted = say("it may be {days}: say what comes first", days=told)
-            return FarmError([Fault(say("order of days"), cell, accepted, "day_order")])
+            found = Finding(say("“{cell}” may be {days}", cell=cell, days=told))
+            return FarmError([Fault(say("order of days"), found, say("say what comes first"), "day_order")])
     accepted = say("say what comes first")
     return FarmError([Fault(say("order of days"), Finding(say("it is open")), accepted, "day_order")])

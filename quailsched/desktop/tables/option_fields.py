@@ -38,7 +38,7 @@ class OptionFields(QWidget):
         )
         self.kind = self._field(say("New batches a&re"), {kind.id: say(kind.name) for kind in handbook().values()})
         self.place = self._field(
-            say("Rows without a p&lace are of"), {"": say("no place"), **{one.id: one.name for one in farm.places}}
+            say("Rows without a p&lace are of"), {"": say("not told"), **{one.id: one.name for one in farm.places}}
         )
         for field in (self.log, self.delimiter, self.order, self.mark):
             field.setItemText(0, say("as found"))

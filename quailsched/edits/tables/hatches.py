@@ -201,11 +201,14 @@ class Hatches:
         return min(due, max(today, start)), True
 
     def _words(self, line: Line, batch: Batch, counts: list[Count], *, is_new: bool) -> str:
-        told = []
-        for count in counts:
-            is_sure = count.sort is Sort.SET or not self._day(line, batch, count.day, count.sort)[1]
-            pattern = say("{number} {sort} on {day}") if is_sure else say("{number} {sort}, taken to be on {day}")
-            number, sort = number_text(count.number), say(count.sort)
-            told.append(pattern.format(number=number, sort=sort, day=full_day(count.day)))
+        told = [self._count_words(line, batch, count) for count in counts]
         what = say("new batch {batch}: {counts}") if is_new else say("{batch}: {counts}")
         return what.format(batch=batch.name, counts=names_text(told))
+
+    def _count_words(self, line: Line, batch: Batch, count: Count) -> str:
+        day = full_day(count.day)
+        if count.sort is Sort.SET:
+            return say("{eggs} set on {day}", eggs=count_text(count.number, "egg"), day=day)
+        is_guessed = self._day(line, batch, count.day, count.sort)[1]
+        pattern = say("{number} {sort}, taken to be on {day}" if is_guessed else "{number} {sort} on {day}")
+        return pattern.format(number=number_text(count.number), sort=say(count.sort), day=day)

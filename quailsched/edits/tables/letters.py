@@ -38,10 +38,11 @@ def _by_mark(data: bytes) -> str:
         return "utf-8-sig"
     if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
         return "utf-16"
-    begin = data[:200]
-    if len(begin) >= 4 and not any(begin[1::2]):
+    even, odd = data[:400:2].count(0), data[1:400:2].count(0)
+    most = len(data[:400]) * 3 // 8  # three of four letters; a dash or a euro sign is no Western letter
+    if odd > most and not even:
         return "utf-16-le"
-    return "utf-16-be" if len(begin) >= 4 and not any(begin[::2]) else ""
+    return "utf-16-be" if even > most and not odd else ""
 
 
 def _fault(found: str) -> FarmError:

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from quailsched.edits.tables.eggs import Eggs
-from quailsched.edits.tables.grid import Line
 from quailsched.edits.tables.hatches import Hatches
 from quailsched.edits.tables.pieces import Now, Pieces
 from quailsched.edits.tables.rows import Fate, Row, Taking, row_of
@@ -14,14 +12,6 @@ from quailsched.edits.tables.sheet import LOG_WORDS, Log, Options, Sheet, open_o
 from quailsched.farm.records import Farm
 from quailsched.farm.units import count_text
 from quailsched.words import say
-
-
-@dataclass(frozen=True, slots=True)
-class Twice:
-    """A row that stands in the table before, word by word."""
-
-    line: Line
-    first: int
 
 
 def taking_of(farm: Farm, text: str, options: Options, now: Now) -> Taking:
@@ -37,30 +27,31 @@ def taking_of(farm: Farm, text: str, options: Options, now: Now) -> Taking:
 
 def taken(farm: Farm, sheet: Sheet, options: Options, now: Now) -> Taking:
     """As ``taking_of``, for a table that is read already, by the first of its orders of days."""
-    once, twice = _parted(sheet)
+    good, others = _parted(sheet)
     pieces = Pieces(farm, now)
     of_log = Hatches if sheet.log is Log.HATCHES else Eggs
-    rows = [*of_log(once, options, pieces).rows(), *_told(twice)]
+    rows = [*of_log(good, options, pieces).rows(), *others]
     rows.sort(key=lambda row: row.number)
     many = sum(row.fate is Fate.TAKEN for row in rows)
     label = say("Take in {rows} of a table ({log})", rows=count_text(many, "row"), log=say(LOG_WORDS[sheet.log]))
     return Taking(sheet, tuple(rows), pieces.whole(label))
 
 
-def _parted(sheet: Sheet) -> tuple[Sheet, list[Twice]]:
-    """The sheet without the rows that stand in it twice, and these."""
+def _parted(sheet: Sheet) -> tuple[Sheet, list[Row]]:
+    """The sheet without the rows that stand in it twice, or that have more cells than it has headings: theirs."""
     seen: dict[tuple[str, ...], int] = {}
-    once, twice = [], []
+    good, others = [], []
+    many = len(sheet.grid.headings)
     for line in sheet.grid.lines:
         cells = tuple(cell.strip() for cell in line.cells)
         if cells in seen:
-            twice.append(Twice(line, seen[cells]))
+            others.append(row_of(line, Fate.THERE, say("the same as row {number}", number=seen[cells])))
+        elif any(cells[many:]):
+            words = say("it has {cells} for {headings}: a cell that holds a “{mark}” needs quotation marks around it",
+                        cells=count_text(len(cells), "cell"), headings=count_text(many, "heading"),
+                        mark=sheet.grid.delimiter)  # fmt: skip
+            others.append(row_of(line, Fate.OUT, words))
         else:
             seen[cells] = line.number
-            once.append(line)
-    return replace(sheet, grid=replace(sheet.grid, lines=tuple(once))), twice
-
-
-def _told(twice: list[Twice]) -> Iterator[Row]:
-    for one in twice:
-        yield row_of(one.line, Fate.THERE, say("the same as row {number}", number=one.first))
+            good.append(line)
+    return replace(sheet, grid=replace(sheet.grid, lines=tuple(good))), others

@@ -8,6 +8,8 @@ from collections.abc import Mapping
 from enum import StrEnum
 from typing import Final
 
+from quailsched.words import marked
+
 
 class Column(StrEnum):
     """A column that is taken in. Its value is the heading under which tables are given out."""
@@ -47,7 +49,13 @@ class Column(StrEnum):
         return self in (Column.NAME, Column.KIND, Column.PLACE, Column.NOTE)
 
 
-# As ``_plain`` writes them. Parted by ";".
+COLUMN_WORDS: Final = (  # to be said where a table has no such heading
+    *(marked("batch"), marked("kind"), marked("place"), marked("day"), marked("set on"), marked("eggs set")),
+    *(marked("candled on"), marked("clear"), marked("quit on"), marked("quit"), marked("hatched on")),
+    *(marked("hatched"), marked("eggs"), marked("laid"), marked("feed"), marked("feed bought"), marked("died")),
+    *(marked("birds weighed"), marked("weight"), marked("average weight"), marked("note")),
+)
+# As ``plain`` writes them, parted by ";".
 _SYNONYMS: Final[Mapping[Column, str]] = {
     Column.NAME: "batch;batch name;batch no;batch number;hatch;hatch no;hatch nr;name;group;flock;clutch;"
     "satz;brut;brut nr;brutnummer;charge;gruppe;herde;gelege",

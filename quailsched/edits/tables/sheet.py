@@ -5,7 +5,7 @@ Found from the whole table; what the keeper says (``Options``) counts before wha
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -119,7 +119,7 @@ class Sheet:
 
     def heading(self, column: Column) -> str:
         """The heading of a column as it stands in the table; where there is none, as it would."""
-        return self.grid.headings[self.columns[column]] if column in self.columns else str(column)
+        return self.grid.headings[self.columns[column]] if column in self.columns else say(column)
 
     def fault(self, column: Column, value: object, accepted: str) -> FarmError:
         """What is wrong with a cell, by the heading of its column as it stands in the table."""
@@ -139,7 +139,7 @@ def sheet_of(text: str, options: Options = Options()) -> Sheet:
                 grams[column] = unit_g
     log = options.log or _log_of(found)
     columns = _of_log(log, found)
-    _require(log, columns)
+    _require(log, columns, [grid.headings[index] for index in columns.values()])
     if not grid.lines:
         accepted = say("rows below its headings are needed")
         raise FarmError([Fault(say("table"), Finding(say("it has none")), accepted, "file")])
@@ -169,15 +169,15 @@ def _of_log(log: Log, found: Mapping[Column, int]) -> dict[Column, int]:
     return {column: index for column, index in columns.items() if column in _USED[log]}
 
 
-def _require(log: Log, columns: Mapping[Column, int]) -> None:
+def _require(log: Log, columns: Collection[Column], headings: list[str]) -> None:
     if log is Log.HATCHES:
-        is_enough = Column.NAME in columns or {Column.SET_DAY, Column.NUMBER_SET} <= columns.keys()
+        is_enough = Column.NAME in columns or {Column.SET_DAY, Column.NUMBER_SET} <= set(columns)
         needed = say("a hatch log needs headings for the day of setting and the eggs set, or for the batch")
     else:
         is_enough = Column.DAY in columns and any(column in columns for column in (*_OF_EGGS, Column.NOTE))
         needed = say("an egg log needs headings for the day and for eggs, feed, deaths or weights")
     if not is_enough:
-        names = names_text([f"“{column}”" for column in columns]) or say("none")
+        names = names_text([f"“{heading}”" for heading in headings]) or say("none")
         raise FarmError([Fault(say("headings"), Finding(say("these are known: {names}", names=names)), needed, "file")])
 
 

@@ -113,6 +113,8 @@ def test_the_hatch_log_of_a_farm_is_there_already_and_makes_the_same_log_in_anot
 
 def test_the_egg_log_of_a_farm_is_there_already_and_makes_the_same_log_in_another() -> None:
     text = table(LIVED, "egg-log").text()
+    assert "2027-04-30,Pen,,26,,2500,,,\r\n" in text  # 12 and 14 eggs, day 60 after 1 March
+    assert "2027-04-10,,Clover,,,,,10,1850\r\n" in text
     fates, same = taken_into(LIVED, text)
     assert set(fates) == {Fate.THERE}
     assert same == LIVED

@@ -99,7 +99,7 @@ class Eggs:
     def _has(self, count: Count) -> bool:
         """Whether the farm has this already; what stands for it then stands for no other row."""
         left = self._left.get((count.sort, count.day), [])
-        alike = [one for one in left if _is_of_same(one, count)]
+        alike = [one for one in left if self._is_of_same(one, count)]
         closest = [one for one in alike if (one.batch_id, one.place_id) == (count.batch_id, count.place_id)]
         ways = [*([one] for one in (*closest, *alike)), closest, alike]
         same = next((way for way in ways if way and _sum(way) == _amount(count)), None)
@@ -107,10 +107,29 @@ class Eggs:
             left.remove(one)
         return same is not None
 
+    def _is_of_same(self, one: Count, other: Count) -> bool:
+        """Whether two counts of a day can be of the same birds: neither names another batch or another place.
+
+        Of birds that died or were weighed the batch says enough. Where one names the batch and the other the place,
+        the batch has to be there.
+        """
+        if one.sort.needs_batch:
+            return one.batch_id == other.batch_id
+        pairs = ((one.batch_id, other.batch_id), (one.place_id, other.place_id))
+        if any(a == b for a, b in pairs):
+            return all(a == b or not a or not b for a, b in pairs)
+        batch_id, place_id = one.batch_id or other.batch_id, one.place_id or other.place_id
+        is_half_told = not (one.batch_id and other.batch_id) and not (one.place_id and other.place_id)
+        return is_half_told and batch_id in self._there(place_id, one.day)
+
+    def _there(self, place_id: str, day: date) -> dict[str, Batch]:
+        """The batches that are in a place on a day, by id."""
+        return {batch.id: batch for start, end, batch in self._who.get(place_id, ()) if start <= day < end}
+
     def _require_free(self, line: Line, count: Count) -> None:
         """Nothing else of the same sort, day and place is in the farm, or FarmError."""
         left = self._left.get((count.sort, count.day), [])
-        alike = [one for one in left if _is_of_same(one, count)]
+        alike = [one for one in left if self._is_of_same(one, count)]
         if alike:
             number, grams = _sum(alike)
             there = f"{number_text(grams)} g" if grams else number_text(number)
@@ -169,7 +188,7 @@ class Eggs:
         value = self.sheet.words(line, column)
         if place is None:
             raise self.sheet.fault(column, value, say("the batch or the place of these birds is needed"))
-        there = {batch.id: batch for start, end, batch in self._who.get(place.id, ()) if start <= day < end}
+        there = self._there(place.id, day)
         if len(there) == 1:
             return next(iter(there.values()))
         told = {"place": place.name, "day": full_day(day), "batches": names_text([one.name for one in there.values()])}
@@ -184,17 +203,6 @@ def _what(count: Count) -> str:
     if count.sort is Sort.WEIGHED:
         return say("{number} {sort}, {grams} g together", number=number, sort=sort, grams=grams)
     return f"{grams} g {sort}" if count.grams else f"{number} {sort}"
-
-
-def _is_of_same(one: Count, other: Count) -> bool:
-    """Whether two counts of a day can be of the same birds: neither names another batch or another place.
-
-    Of birds that died or were weighed the batch says enough.
-    """
-    if one.sort.needs_batch:
-        return one.batch_id == other.batch_id
-    pairs = ((one.batch_id, other.batch_id), (one.place_id, other.place_id))
-    return all(a == b or not a or not b for a, b in pairs) and any(a == b for a, b in pairs)
 
 
 def _amount(count: Count) -> tuple[int, int]:

@@ -192,7 +192,7 @@ class Hatches:
         today, kind = self.pieces.now.today, kind_of(self.pieces.farm, batch)
         due = start + timedelta(days=days_of(kind, batch).hatch)
         if sort is Sort.CLEAR:
-            due = min(start + timedelta(days=kind.days("candle_day")), hatch_day or due)
+            due = start + timedelta(days=kind.days("candle_day"))
         elif sort is Sort.QUIT:
             due = hatch_day or due
         elif due > today + timedelta(days=_HATCH_MAY_BE_EARLY_DAYS):

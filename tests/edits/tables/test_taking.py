@@ -20,7 +20,7 @@ from quailsched.farm.facts import Count, Sort
 from quailsched.farm.faults import FarmError, Fault
 from quailsched.farm.ledger import standing, total
 from quailsched.farm.records import Batch, Farm
-from tests.builders import ALL_PLACES, CABINET, PEN, bought, eggs, farm, hatch_route, on, stay
+from tests.builders import ALL_PLACES, CABINET, PEN, RUN, bought, eggs, farm, hatch_route, on, stay
 
 TODAY = date(2027, 12, 1)
 EMPTY = farm(*ALL_PLACES)
@@ -153,7 +153,7 @@ def test_kind_and_machine_come_from_the_row_and_else_from_what_the_keeper_says()
 @pytest.mark.parametrize(("row", "part"), [
     ("A,moa,,2027-03-01,50,", "one of coturnix, coturnix-heavy, bobwhite, button is accepted"),
     ("A,,Moon,2027-03-01,50,", "one of Setter, Hatcher, Cabinet, Brooder, Pen, Run, Ark is accepted"),
-    ("A,,Pen,2027-03-01,50,", "eggs start where eggs are held"),
+    ("A,,Pen,2027-03-01,50,", "place: “Pen” cannot be used; eggs start where eggs are held"),
     ("A,,,2027-03-01,50.5,", "a whole number from 0 to 1,000,000 is accepted"),
     ("A,,,2027-03-01,,", "eggs set: it is missing; a new batch needs it; the farm has none called “A”"),
     ("A,,,,50,", "set on: it is missing"), ("A,,,2027-03-01,-5,", "“-5” cannot be used"),
@@ -205,13 +205,53 @@ def test_an_egg_log_gives_counts_of_the_place_and_deaths_of_the_batch_that_is_th
 
 
 def test_what_was_counted_by_hand_is_not_counted_twice() -> None:
-    by_hand = Count("h", Sort.LAID, date(2027, 4, 1), number=31, batch_id="hens", place_id="pen")
+    laid_by_hand = Count("h", Sort.LAID, date(2027, 4, 1), number=31, batch_id="hens", place_id="pen")
     dead = Count("d", Sort.DIED, date(2027, 4, 2), number=1, batch_id="hens")
-    known = apply(HENS, record(HENS, by_hand, TODAY))
+    known = apply(HENS, record(HENS, laid_by_hand, TODAY))
     known = apply(known, record(known, dead, TODAY))
     _, after = take(known, LOG)
     assert total(after.counts, Sort.LAID) == 31 + 29
     assert total(after.counts, Sort.DIED) == 1
+
+
+def by_hand(into: Farm, sort: Sort, number: int, batch: str = "", place: str = "") -> Farm:
+    one = Count(f"h{next(NUMBERS)}", sort, date(2027, 4, 1), number=number, batch_id=batch, place_id=place)
+    return apply(into, record(into, one, TODAY))
+
+
+def laid(number: int) -> str:
+    return f"day,place,eggs\n2027-04-01,Pen,{number}\n"
+
+
+def test_several_counts_of_a_place_are_known_as_their_sum_beside_one_of_its_batch() -> None:
+    known = by_hand(
+        by_hand(by_hand(HENS, Sort.LAID, 12, place="pen"), Sort.LAID, 14, place="pen"), Sort.LAID, 5, "hens", "pen"
+    )
+    assert fates(take(known, laid(26))[0]) == [(2, Fate.THERE)]  # the two of the place
+    assert fates(take(known, laid(31))[0]) == [(2, Fate.THERE)]  # all three
+    assert fates(take(known, laid(17))[0]) == [(2, Fate.OUT)]
+
+
+def test_eggs_of_a_batch_are_those_of_the_place_where_it_is() -> None:
+    assert fates(take(by_hand(HENS, Sort.LAID, 12, "hens"), laid(12))[0]) == [(2, Fate.THERE)]
+    away = farm(*ALL_PLACES, bought("Hens", 40, 60, stay(RUN, 0, None)))
+    taking, after = take(by_hand(away, Sort.LAID, 12, "hens"), laid(12))
+    assert fates(taking) == [(2, Fate.TAKEN)]
+    assert total(after.counts, Sort.LAID) == 24
+
+
+def test_eggs_of_a_batch_before_it_came_are_left_out() -> None:
+    taking, _ = take(HENS, "day,batch,eggs\n2027-02-28,Hens,12\n2027-03-01,Hens,12\n")
+    assert fates(taking) == [(2, Fate.OUT), (3, Fate.TAKEN)]
+    assert "Hens is of 1 Mar 2027 in the farm" in taking.rows[0].words
+
+
+def test_deaths_of_one_batch_are_not_those_of_another() -> None:
+    two = farm(*ALL_PLACES, *(bought(name, 40, 60, stay(PEN, 0, None)) for name in ("Hens", "More")))
+    known = by_hand(two, Sort.DIED, 2, "hens")
+    taking, after = take(known, "day,batch,died\n2027-04-01,More,2\n")
+    assert fates(taking) == [(2, Fate.TAKEN)]
+    assert total(after.counts, Sort.DIED) == 4
 
 
 def test_another_number_for_the_same_day_and_place_is_left_out() -> None:

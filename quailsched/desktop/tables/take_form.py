@@ -6,6 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QComboBox, QDialog, QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.forms.fields import button, dress
@@ -22,6 +23,7 @@ from quailsched.session.open_farm import OpenFarm
 from quailsched.session.tables import look_at_table, read_table
 from quailsched.words import marked, say
 
+_SIZE_PX = QSize(1080, 620)
 TABLE_FILES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 
 
@@ -50,7 +52,7 @@ class TakeForm(QDialog):
         self.fields.changed.connect(self.look)
         self.shown.currentIndexChanged.connect(self._show_rows)
         dress(self)
-        self.resize(1080, 620)
+        self.resize(_SIZE_PX.boundedTo(self.screen().availableSize()))
         self.rows.view.setFocus()
         self.read(path)
 

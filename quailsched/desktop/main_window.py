@@ -49,7 +49,7 @@ class MainWindow(QMainWindow):
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
         self.background = Background(self)
-        self.today, self.opened, self._run = today, opened, run or self.background.run
+        self.today, self.opened, self.run = today, opened, run or self.background.run
         self.top = TopBar(
             *(self.undo, self.redo),
             lambda: self.commands.files.write_calendar(),
@@ -62,7 +62,7 @@ class MainWindow(QMainWindow):
                 ("setup", say("Setup"), say("Places, people, batches and figures (Ctrl+3)")),
             ]
         )
-        self.season = SeasonView(today, self._run)
+        self.season = SeasonView(today, self.run)
         self._is_thinking = False  # the season shows the batch that Next set thinks of
         self.stack = QStackedWidget()
         for view in (self.season, QWidget(), QWidget()):  # the others stand where their views will
@@ -98,7 +98,7 @@ class MainWindow(QMainWindow):
     def next_set(self) -> NextSetView:
         from quailsched.desktop.next_set.view import NextSetView
 
-        made = NextSetView(self.opened, self.today, self._run)
+        made = NextSetView(self.opened, self.today, self.run)
         made.set_asked.connect(self.take_change)
         made.look_asked.connect(self.see_next_set)
         return made

@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QFileDialog
 
-from quailsched.desktop.tasks import Run
 from quailsched.words import number_text, say
 
 if TYPE_CHECKING:
@@ -18,10 +17,10 @@ if TYPE_CHECKING:
 
 
 class TableCommands:
-    """Records from a table and as tables, for one window. ``run`` carries out slow work."""
+    """Records from a table and as tables, for one window."""
 
-    def __init__(self, window: MainWindow, run: Run) -> None:
-        self._window, self._run = window, run
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
 
     def take_records(self) -> None:
         """Ask for a table, show what becomes of its rows, and take the good ones in as one step."""
@@ -34,7 +33,7 @@ class TableCommands:
         if not chosen:
             return
         opened = self._window.opened
-        form = TakeForm(self._window, opened, Path(chosen), self._window.today, self._run)
+        form = TakeForm(self._window, opened, Path(chosen), self._window.today, self._window.run)
         if form.exec() == QDialog.DialogCode.Accepted and (taking := form.taking) is not None:
             self._window.attempt(lambda: take_table(opened, taking))
         form.deleteLater()

@@ -9,7 +9,8 @@ from pathlib import Path
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QComboBox, QDialog, QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from quailsched.desktop.forms.fields import button, dress
+from quailsched.desktop.buttons import button
+from quailsched.desktop.forms.fields import dress
 from quailsched.desktop.labels import label
 from quailsched.desktop.tables.option_fields import OptionFields
 from quailsched.desktop.tables.rows_table import RowsTable

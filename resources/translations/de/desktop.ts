@@ -212,6 +212,14 @@
    <translation>Versuch &amp;beginnen …</translation>
   </message>
   <message>
+   <source>&amp;Take in</source>
+   <translation>Über&amp;nehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Take in {rows}</source>
+   <translation>{rows} über&amp;nehmen</translation>
+  </message>
+  <message>
    <source>&amp;Trials</source>
    <translation>&amp;Versuche</translation>
   </message>
@@ -454,6 +462,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
   </message>
   <message>
+   <source>Another file…</source>
+   <translation>Andere Datei…</translation>
+  </message>
+  <message>
    <source>Another name for the trial</source>
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
@@ -464,6 +476,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>April</source>
    <translation>April</translation>
+  </message>
+  <message>
+   <source>As it stands</source>
+   <translation>Wie es dasteht</translation>
   </message>
   <message>
    <source>As the desktop is set</source>
@@ -590,6 +606,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Farben wie der &amp;Schreibtisch</translation>
   </message>
   <message>
+   <source>Columns &amp;parted by</source>
+   <translation>Spalten &amp;getrennt durch</translation>
+  </message>
+  <message>
    <source>Compare</source>
    <translation>Vergleichen</translation>
   </message>
@@ -620,6 +640,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>December</source>
    <translation>Dezember</translation>
+  </message>
+  <message>
+   <source>Decimals &amp;after</source>
+   <translation>&amp;Dezimalzeichen</translation>
   </message>
   <message>
    <source>Do it</source>
@@ -1018,6 +1042,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Nächstes Einlegen</translation>
   </message>
   <message>
+   <source>New batches a&amp;re</source>
+   <translation>&amp;Neue Sätze sind</translation>
+  </message>
+  <message>
    <source>New farm</source>
    <translation>Neuer Hof</translation>
   </message>
@@ -1056,6 +1084,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>No places yet. Add a setter, a brooder and a pen.</source>
    <translation>Noch keine Plätze. Einen Vorbrüter, eine Aufzuchtbox und eine Voliere hinzufügen.</translation>
+  </message>
+  <message>
+   <source>No row can be taken in yet.</source>
+   <translation>Noch kann keine Zeile übernommen werden.</translation>
   </message>
   <message>
    <source>Nobody yet. Add who does the chores.</source>
@@ -1142,6 +1174,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Eine Hofdatei öffnen</translation>
   </message>
   <message>
+   <source>Order of &amp;days</source>
+   <translation>&amp;Reihenfolge der Tage</translation>
+  </message>
+  <message>
    <source>Out of use</source>
    <translation>Außer Betrieb</translation>
   </message>
@@ -1210,12 +1246,32 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ausgewähltes ent&amp;fernen …</translation>
   </message>
   <message>
+   <source>Reading the rows…</source>
+   <translation>Die Zeilen werden gelesen…</translation>
+  </message>
+  <message>
    <source>Ready on</source>
    <translation>Fertig am</translation>
   </message>
   <message>
    <source>Reason, {number}</source>
    <translation>Grund, {number}</translation>
+  </message>
+  <message>
+   <source>Records &amp;from a table…</source>
+   <translation>Aufzeichnungen a&amp;us einer Tabelle…</translation>
+  </message>
+  <message>
+   <source>Records as &amp;tables…</source>
+   <translation>Aufzeichnungen als &amp;Tabellen…</translation>
+  </message>
+  <message>
+   <source>Records as tables</source>
+   <translation>Aufzeichnungen als Tabellen</translation>
+  </message>
+  <message>
+   <source>Records from a table</source>
+   <translation>Aufzeichnungen aus einer Tabelle</translation>
   </message>
   <message>
    <source>Redo</source>
@@ -1252,6 +1308,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Route</source>
    <translation>Weg</translation>
+  </message>
+  <message>
+   <source>Row</source>
+   <translation>Zeile</translation>
+  </message>
+  <message>
+   <source>Rows of the table</source>
+   <translation>Zeilen der Tabelle</translation>
+  </message>
+  <message>
+   <source>Rows without a p&amp;lace are of</source>
+   <translation>Zeilen &amp;ohne Ort sind von</translation>
   </message>
   <message>
    <source>Save</source>
@@ -1386,8 +1454,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Drei Jahre zeigen</translation>
   </message>
   <message>
+   <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+   <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+  </message>
+  <message>
    <source>Take acceptance back</source>
    <translation>Nicht mehr hinnehmen</translation>
+  </message>
+  <message>
+   <source>Take in a hatch log or an egg log, row by row</source>
+   <translation>Ein Brutbuch oder eine Legeliste übernehmen, Zeile für Zeile</translation>
   </message>
   <message>
    <source>Take the last step back</source>
@@ -1396,6 +1472,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Taken back: {label}.</source>
    <translation>Zurückgenommen: {label}.</translation>
+  </message>
+  <message>
+   <source>Taken in?</source>
+   <translation>Übernommen?</translation>
   </message>
   <message>
    <source>The &amp;chores, each with a box to tick</source>
@@ -1570,6 +1650,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Was möchtest du versuchen?</translation>
   </message>
   <message>
+   <source>What happens, or why not</source>
+   <translation>Was geschieht, oder warum nicht</translation>
+  </message>
+  <message>
    <source>What is it called?</source>
    <translation>Wie heißt er?</translation>
   </message>
@@ -1636,6 +1720,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Write every chore into a file that phones and calendars read</source>
    <translation>Alle Aufgaben in eine Datei schreiben, die Telefone und Kalender lesen</translation>
+  </message>
+  <message>
+   <source>Write every kind of record as tables (CSV)</source>
+   <translation>Alle Arten von Aufzeichnungen als Tabellen schreiben (CSV)</translation>
   </message>
   <message>
    <source>Write the calendar to</source>
@@ -1718,12 +1806,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>vor</translation>
   </message>
   <message>
+   <source>all rows</source>
+   <translation>alle Zeilen</translation>
+  </message>
+  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
   <message>
    <source>and {number} more</source>
    <translation>und {number} weitere</translation>
+  </message>
+  <message>
+   <source>as found</source>
+   <translation>wie gefunden</translation>
+  </message>
+  <message>
+   <source>as found: {found}</source>
+   <translation>wie gefunden: {found}</translation>
   </message>
   <message>
    <source>as on {day}, printed {printed}</source>
@@ -1752,6 +1852,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>comes {days}</source>
    <translation>kommt {days}</translation>
+  </message>
+  <message>
+   <source>comma, as in 1,5</source>
+   <translation>Komma, wie in 1,5</translation>
   </message>
   <message>
    <source>counted on</source>
@@ -1878,10 +1982,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>niemand geplant</translation>
   </message>
   <message>
-   <source>none</source>
-   <translation>keine</translation>
-  </message>
-  <message>
    <source>not built</source>
    <translation>nicht gebaut</translation>
   </message>
@@ -1916,6 +2016,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>past their day</source>
    <translation>überfällig</translation>
+  </message>
+  <message>
+   <source>point</source>
+   <translation>Punkt</translation>
+  </message>
+  <message>
+   <source>point, as in 1.5</source>
+   <translation>Punkt, wie in 1.5</translation>
   </message>
   <message>
    <source>printed {day}</source>
@@ -2188,6 +2296,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>{points} {unit}, by age in days</source>
    <translation>{points} {unit}, nach Alter in Tagen</translation>
+  </message>
+  <message>
+   <source>{rows} rows are in {tables} tables in {folder}.</source>
+   <translation>{rows} Zeilen sind in {tables} Tabellen in {folder}.</translation>
   </message>
   <message>
    <source>{taken} of {places} taken</source>

@@ -141,11 +141,11 @@
   </message>
   <message>
    <source>a new batch needs it</source>
-   <translation>ein neuer Satz braucht sie</translation>
+   <translation>ein neuer Satz braucht das</translation>
   </message>
   <message>
    <source>a new batch needs it; the farm has none called “{name}”</source>
-   <translation>ein neuer Satz braucht sie; der Hof hat keinen namens „{name}“</translation>
+   <translation>ein neuer Satz braucht das; der Hof hat keinen namens „{name}“</translation>
   </message>
   <message>
    <source>a place that the plan no longer has</source>

@@ -12,11 +12,13 @@ from quailsched.words import marked, number_text, say
 DELIMITER_WORDS = {",": marked("comma"), ";": marked("semicolon"), "\t": marked("tab"), "|": marked("bar")}
 
 
-def sum_text(taking: Taking) -> str:
-    """ "112 rows: 100 to be taken, 10 there already, 2 left out." """
+def sum_text(taking: Taking, *, is_done: bool = False) -> str:
+    """ "112 rows: 100 to take, 10 there already, 2 left out." """
     told = {fate: number_text(len(taking.of(fate))) for fate in Fate}
     return say(
-        "{rows}: {taken} to take, {there} there already, {out} left out.",
+        "{rows}: {taken} taken in, {there} there already, {out} left out."
+        if is_done
+        else "{rows}: {taken} to take, {there} there already, {out} left out.",
         rows=count_text(len(taking.rows), "row"), taken=told[Fate.TAKEN], there=told[Fate.THERE], out=told[Fate.OUT],
     )  # fmt: skip
 
@@ -38,7 +40,7 @@ def taking_text(taking: Taking, *, is_done: bool) -> str:
     """Each row with what becomes of it. Where it is done already, only what was left out is told by row."""
     rows = taking.of(Fate.OUT) if is_done else taking.rows
     lines = [sheet_text(taking), *(f"{row.number:>5}  {say(row.fate)}: {row.words}" for row in rows)]
-    return "\n".join([*lines, sum_text(taking)])
+    return "\n".join([*lines, sum_text(taking, is_done=is_done)])
 
 
 def taking_json(taking: Taking, *, is_done: bool) -> dict[str, Any]:

@@ -37,11 +37,11 @@ def test_all_rows_are_taken_in_once(example: Path, tmp_path: Path, capsys: pytes
     log = table(tmp_path, HATCHES)
     code, out, _ = run(capsys, "import-records", log, example)
     assert code == 0
-    assert "2 rows: 2 to take, 0 there already, 0 left out." in out
+    assert "2 rows: 2 taken in, 0 there already, 0 left out." in out
     assert len(open_farm(example).plan.counts) == 8
     code, out, _ = run(capsys, "import-records", log, example)
     assert code == 0
-    assert "0 to take, 2 there already" in out
+    assert "0 taken in, 2 there already" in out
     assert len(open_farm(example).history()) == 1
 
 
@@ -52,6 +52,7 @@ def test_a_preview_tells_every_row_and_changes_nothing(
     code, out, _ = run(capsys, "import-records", table(tmp_path, HATCHES), example, "--preview")
     assert code == 0
     assert "    2  taken in: new batch Autumn: 120 eggs set on 3 Oct 2026" in out
+    assert "2 to take" in out
     assert open_farm(example).plan.counts == ()
     assert example.read_bytes() == before
 

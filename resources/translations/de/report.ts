@@ -836,6 +836,10 @@
    <translation>{record}: Der Plan hat es inzwischen entfernt; übernommen bringt der Versuch es zurück.</translation>
   </message>
   <message>
+   <source>{rows}: {taken} taken in, {there} there already, {out} left out.</source>
+   <translation>{rows}: {taken} übernommen, {there} schon da, {out} ausgelassen.</translation>
+  </message>
+  <message>
    <source>{rows}: {taken} to take, {there} there already, {out} left out.</source>
    <translation>{rows}: {taken} zu übernehmen, {there} schon da, {out} ausgelassen.</translation>
   </message>

@@ -168,6 +168,11 @@ def test_a_bad_cell_is_told_with_its_heading_its_value_and_what_would_be_accepte
     assert after == EMPTY
 
 
+def test_a_machine_that_holds_no_eggs_is_told_by_its_heading() -> None:
+    taking, _ = take(EMPTY, "batch,incubator,set on,eggs set\nA,Pen,2027-03-01,50\n")
+    assert taking.rows[0].words == "incubator: “Pen” cannot be used; eggs start where eggs are held."
+
+
 def test_birds_that_came_as_birds_have_no_hatch_log() -> None:
     chicks = bought("Chicks", 40, 60, stay(PEN, 0, None))
     taking, _ = take(farm(*ALL_PLACES, chicks), f"batch,set on,eggs set\n{chicks.name},{on(0).isoformat()},40\n")

@@ -162,15 +162,17 @@ def test_the_sort_of_log_can_be_said_and_then_its_own_fields_count(form: Callabl
     assert not made.fields.place.isEnabled()
 
 
-def test_an_answer_that_comes_after_the_window_has_gone_is_passed_over(opened: OpenFarm, tmp_path: Path) -> None:
+def test_an_answer_that_comes_after_the_window_has_gone_is_passed_over(
+    opened: OpenFarm, tmp_path: Path, qtbot: QtBot
+) -> None:
     waiting: list[Callable[[], None]] = []
     (tmp_path / "log.csv").write_text(LOG)
     made = TakeForm(None, opened, tmp_path / "log.csv", TODAY, lambda work, done: waiting.append(lambda: done(work())))
+    qtbot.addWidget(made)
     assert made.total.text() == "Reading the rows…"
     made.reject()
     waiting[0]()
     assert made.taking is None
-    made.deleteLater()
 
 
 def test_the_good_rows_are_taken_in_from_the_menu_and_one_undo_takes_them_back(

@@ -10,7 +10,7 @@ import io
 import os
 import re
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from pathlib import Path
 from typing import NoReturn
@@ -172,7 +172,42 @@ def parser() -> argparse.ArgumentParser:
     )
     sub.add_argument("document", metavar="X.json", type=Path, help="the document")
     sub.add_argument("file", metavar="FILE", type=Path, help="a new file")
+    _add_import_records(words)
+    sub = word("records", "every kind of record as tables (CSV), a hatch log and an egg log too", json=False)
+    sub.add_argument("--out", type=Path, required=True, metavar="FOLDER", help="the folder, made if it is not there")
     return top
+
+
+def _add_import_records(words: argparse._SubParsersAction[_Parser]) -> None:
+    text = "a hatch log or an egg log from a table, the good rows in one step"
+    ending = "exit code 1 if rows were left out, 2 if nothing could be read"
+    sub = words.add_parser("import-records", help=f"{text}; {ending}", description=f"{text.capitalize()}; {ending}.")
+    sub.add_argument("table", metavar="FILE.csv", type=Path, help="the table")
+    sub.add_argument("file", metavar="FILE", type=Path, help="the farm")
+    sub.add_argument("--preview", action="store_true", help="what would become of each row; nothing is changed")
+    sub.add_argument("--json", action="store_true", help="for machines")
+    sub.add_argument("--kind", type=_kind, default="coturnix", metavar="KIND", help="of new batches (coturnix)")
+    sub.add_argument("--place", metavar="NAME", help="of rows that name neither a place nor a batch")
+    about = {
+        "--sort": ("what it is", {"hatches": "hatches", "eggs": "eggs"}),
+        "--day-order": (
+            "what stands first in 3/4/2027",
+            {"day": "day first", "month": "month first", "year": "year first"},
+        ),
+        "--delimiter": ("what parts the columns", {"comma": ",", "semicolon": ";", "tab": "\t", "bar": "|"}),
+        "--decimal": ("what parts decimals", {"comma": ",", "point": "."}),
+    }
+    for name, (what, choices) in about.items():
+        sub.add_argument(name, type=_choice(choices), metavar="|".join(choices), help=f"{what} (found by itself)")
+
+
+def _choice(choices: Mapping[str, str]) -> Callable[[str], object]:
+    def read(text: str) -> object:
+        if text not in choices:
+            raise argparse.ArgumentTypeError(f"“{text}” cannot be used; one of {', '.join(choices)} is accepted")
+        return choices[text]
+
+    return read
 
 
 def _add_picture(sub: argparse.ArgumentParser) -> None:
@@ -190,7 +225,7 @@ def _add_picture(sub: argparse.ArgumentParser) -> None:
 
 WORDS = (
     *("example", "clashes", "ways-out", "next-set", "trials", "places", "chores", "calendar", "picture", "measures"),
-    *("figures", "export", "import"),
+    *("figures", "export", "import", "import-records", "records"),
 )
 
 
@@ -230,9 +265,8 @@ def _run(arguments: list[str], today: date) -> int:
     from quailsched import commands
 
     words = parser().parse_args(arguments)
-    command: _Command = getattr(
-        commands, {"import": "import_", "ways-out": "ways_out_", "next-set": "next_set"}.get(words.word, words.word)
-    )
+    name = {"import": "import_", "ways-out": "ways_out_"}.get(words.word, words.word.replace("-", "_"))
+    command: _Command = getattr(commands, name)
     return command(words, today)
 
 

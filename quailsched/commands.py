@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
 from quailsched.chores.work_out import chores_between
 from quailsched.desktop.paper.papers import LEAST_WEEKS, usual_paper
+from quailsched.edits.tables.cells import DayOrder
+from quailsched.edits.tables.rows import Fate, Taking
+from quailsched.edits.tables.sheet import Log, Options
 from quailsched.farm.faults import FarmError, Fault, Finding
 from quailsched.farm.kinds import kind_in
 from quailsched.husbandry.handbook import handbook
@@ -25,6 +29,7 @@ from quailsched.report.figures import figures_json, figures_text
 from quailsched.report.measures import measures_json, measures_text
 from quailsched.report.next_set import next_set_json, next_set_text
 from quailsched.report.places import places_json, places_text
+from quailsched.report.taking import taking_json, taking_text
 from quailsched.report.trials import trials_json, trials_text
 from quailsched.report.wanted import wanted_json, wanted_text
 from quailsched.report.ways_out import ways_out_json, ways_out_text
@@ -36,6 +41,7 @@ from quailsched.session.open_farm import OpenFarm
 from quailsched.session.paths import data_dir
 from quailsched.session.pictures import give_picture
 from quailsched.session.sharing import give_calendar
+from quailsched.session.tables import give_tables, look_at_table, read_table, take_table
 
 _DAYS = 120  # of the next set
 
@@ -219,6 +225,52 @@ def export(words: argparse.Namespace, today: date) -> int:
 def import_(words: argparse.Namespace, today: date) -> int:
     import_farm(words.document, words.file)
     print(f"The farm of {words.document} is in {words.file}.")
+    return 0
+
+
+def import_records(words: argparse.Namespace, today: date) -> int:
+    """Exit code 1 if rows were left out, 2 if all of them were."""
+    opened = open_farm(words.file)
+    place_id = _place_id(opened, words.place)
+    log = Log(words.sort) if words.sort else None
+    order = DayOrder(words.day_order) if words.day_order else None
+    options = Options(log, words.delimiter, order, words.decimal, words.kind, place_id)
+    taking = _look_at_table(opened, read_table(words.table), options, today)
+    if not words.preview:
+        take_table(opened, taking)
+    if words.json:
+        _print_json(taking_json(taking, is_done=not words.preview))
+    else:
+        print(taking_text(taking, is_done=not words.preview))
+    out = len(taking.of(Fate.OUT))
+    return 2 if out == len(taking.rows) else 1 if out else 0
+
+
+def _look_at_table(opened: OpenFarm, text: str, options: Options, today: date) -> Taking:
+    """As in the session; where the order of days is open, the words that say it are named."""
+    try:
+        return look_at_table(opened, text, options, today)
+    except FarmError as error:
+        names = {"day_order": "--day-order day, month or year"}
+        told = [replace(f, accepted=f"{f.accepted}: {names[f.field]}") if f.field in names else f for f in error.faults]
+        raise FarmError(told) from None
+
+
+def _place_id(opened: OpenFarm, name: str | None) -> str:
+    """The id of the place with this name; "" for none. Raises FarmError for one that the farm does not have."""
+    places = opened.plan.places
+    found = [place.id for place in places if name and place.name.strip().casefold() == name.strip().casefold()]
+    if name is not None and not found:
+        choices = ", ".join(place.name for place in places) or "none, as the farm has no places,"
+        raise FarmError([Fault("--place", name, f"one of {choices} is accepted")])
+    return found[0] if found else ""
+
+
+def records(words: argparse.Namespace, today: date) -> int:
+    opened = open_farm(words.file)
+    tables = give_tables(opened, words.out)
+    rows = sum(len(table.rows) for table in tables)
+    print(f"{rows:,} rows of {opened.plan.settings.name} are in {len(tables)} tables in {words.out}.")
     return 0
 
 

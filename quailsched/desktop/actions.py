@@ -37,6 +37,10 @@ COMMANDS = (
     Command("save_picture", "&Save a picture…", "&Farm", "", "The whole season as a page, a picture or a drawing"),
     Command("export_document", "E&xport everything…", "&Farm", "", "Write the whole farm as one JSON document"),
     Command("import_document", "&Import a document…", "&Farm", "", "Make a farm file from an exported document"),
+    Command(
+        "take_records", "Records &from a table…", "&Farm", "", "Take in a hatch log or an egg log, row by row", True
+    ),
+    Command("give_records", "Records as &tables…", "&Farm", "", "Write every kind of record as tables (CSV)"),
     Command("close", "&Quit", "&Farm", "Ctrl+Q", "", True),
     Command("undo", "&Undo", "&Change", "Ctrl+Z", "Take the last step back"),
     Command("redo", "&Redo", "&Change", "Ctrl+Shift+Z", "Do the step that was taken back again"),

@@ -44,6 +44,7 @@ _FOR_THE_KEYS = (
     "quailsched.desktop.file_commands",
     "quailsched.desktop.trial_commands",
     "quailsched.desktop.paper_commands",
+    "quailsched.desktop.table_commands",
     "quailsched.desktop.all_commands",
     "quailsched.desktop.actions",
 )

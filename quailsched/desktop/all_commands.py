@@ -11,6 +11,7 @@ from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.language_commands import LanguageCommands
 from quailsched.desktop.paper_commands import PaperCommands
 from quailsched.desktop.record_commands import RecordCommands
+from quailsched.desktop.table_commands import TableCommands
 from quailsched.desktop.trial_commands import TrialCommands
 from quailsched.desktop.view_commands import ViewCommands
 
@@ -25,6 +26,7 @@ class AllCommands:
         self.files, self.records, self.clashes = FileCommands(window), RecordCommands(window), ClashCommands(window)
         self.trials, self.looks, self.colours = TrialCommands(window), ViewCommands(window), ColourCommands(window)
         self.paper, self.language, self.help = PaperCommands(window), LanguageCommands(window), HelpCommands(window)
+        self.tables = TableCommands(window)
 
     def owners(self) -> tuple[object, ...]:
         return tuple(vars(self).values())

@@ -51,14 +51,14 @@ class MainWindow(QMainWindow):
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
         self.background = Background(self)
-        self.today, self.opened, self._run = today, opened, run or self.background.run
+        self.today, self.opened, self.run = today, opened, run or self.background.run
         self.top = TopBar(
             *(self.undo, self.redo),
             lambda: self.commands.files.write_calendar(),
             lambda: self.commands.clashes.next_clash(),
         )
         self.rail = Rail(rail_rows())
-        self.season = SeasonView(today, self._run)
+        self.season = SeasonView(today, self.run)
         self._is_thinking = False  # the season shows the batch that Next set thinks of
         self.stack = QStackedWidget()
         for view in (self.season, *(QWidget() for _ in VIEWS[1:])):  # the others stand where their views will
@@ -84,7 +84,7 @@ class MainWindow(QMainWindow):
     def next_set(self) -> NextSetView:
         from quailsched.desktop.next_set.view import NextSetView
 
-        made = NextSetView(self.opened, self.today, self._run)
+        made = NextSetView(self.opened, self.today, self.run)
         made.set_asked.connect(self.take_change)
         made.look_asked.connect(self.see_next_set)
         made.place_wanted.connect(lambda: self.commands.records.add_place())
@@ -95,7 +95,7 @@ class MainWindow(QMainWindow):
     def books(self) -> BooksView:
         from quailsched.desktop.books.books_view import BooksView
 
-        return BooksView(self.opened, self.today, self._run)
+        return BooksView(self.opened, self.today, self.run)
 
     @cached_property
     def setup_view(self) -> SetupView:

@@ -18,6 +18,8 @@ PICTURES = {
     "save_picture": "picture",
     "export_document": "export",
     "import_document": "import",
+    "take_records": "import",
+    "give_records": "table",
     "undo": "undo",
     "redo": "redo",
     "add_batch": "egg",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Mapping
 
-from tests.bench import canvas, planner, season, starting
+from tests.bench import canvas, planner, season, starting, tables
 from tests.bench.table import Bench, run
 
 BENCHES: Mapping[str, Bench] = {
@@ -16,6 +16,7 @@ BENCHES: Mapping[str, Bench] = {
     "recount": season.recount,
     "ways": planner.ways,
     "landscape": planner.landscape,
+    "tables": tables.tables,
     "frames": canvas.frames,
     "start": starting.start,
 }

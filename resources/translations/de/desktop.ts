@@ -228,6 +228,14 @@
    <translation>Versuch &amp;beginnen …</translation>
   </message>
   <message>
+   <source>&amp;Take in</source>
+   <translation>Über&amp;nehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Take in {rows}</source>
+   <translation>{rows} über&amp;nehmen</translation>
+  </message>
+  <message>
    <source>&amp;Trials</source>
    <translation>&amp;Versuche</translation>
   </message>
@@ -493,6 +501,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alles, was das Ziehen eines Bandes tut</translation>
   </message>
   <message>
+   <source>Another file…</source>
+   <translation>Andere Datei…</translation>
+  </message>
+  <message>
    <source>Another name for the trial</source>
    <translation>Ein anderer Name für den Versuch</translation>
   </message>
@@ -507,6 +519,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>As a &amp;table</source>
    <translation>Als &amp;Tabelle</translation>
+  </message>
+  <message>
+   <source>As it stands</source>
+   <translation>Wie es dasteht</translation>
   </message>
   <message>
    <source>As the desktop is set</source>
@@ -653,6 +669,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Farben wie der &amp;Schreibtisch</translation>
   </message>
   <message>
+   <source>Columns &amp;parted by</source>
+   <translation>Spalten &amp;getrennt durch</translation>
+  </message>
+  <message>
    <source>Compare</source>
    <translation>Vergleichen</translation>
   </message>
@@ -683,6 +703,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>December</source>
    <translation>Dezember</translation>
+  </message>
+  <message>
+   <source>Decimals &amp;after</source>
+   <translation>&amp;Dezimalzeichen</translation>
   </message>
   <message>
    <source>Details</source>
@@ -1157,6 +1181,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Nächstes Einlegen</translation>
   </message>
   <message>
+   <source>New batches a&amp;re</source>
+   <translation>&amp;Neue Sätze sind</translation>
+  </message>
+  <message>
    <source>New farm</source>
    <translation>Neuer Hof</translation>
   </message>
@@ -1239,6 +1267,10 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
   <message>
    <source>No places yet. Begin with what holds your eggs, then the brooder and the pen.</source>
    <translation>Noch keine Plätze. Mit dem beginnen, worin die Eier liegen, dann Aufzuchtbox und Voliere.</translation>
+  </message>
+  <message>
+   <source>No row can be taken in yet.</source>
+   <translation>Noch kann keine Zeile übernommen werden.</translation>
   </message>
   <message>
    <source>Nobody yet. Tell who does the chores, and when they are away: work that needs hands is checked.</source>
@@ -1341,6 +1373,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Eine Hofdatei öffnen</translation>
   </message>
   <message>
+   <source>Order of &amp;days</source>
+   <translation>&amp;Reihenfolge der Tage</translation>
+  </message>
+  <message>
    <source>Out of use</source>
    <translation>Außer Betrieb</translation>
   </message>
@@ -1409,12 +1445,32 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Ausgewähltes ent&amp;fernen …</translation>
   </message>
   <message>
+   <source>Reading the rows…</source>
+   <translation>Die Zeilen werden gelesen…</translation>
+  </message>
+  <message>
    <source>Ready on</source>
    <translation>Fertig am</translation>
   </message>
   <message>
    <source>Reason, {number}</source>
    <translation>Grund, {number}</translation>
+  </message>
+  <message>
+   <source>Records &amp;from a table…</source>
+   <translation>Aufzeichnungen a&amp;us einer Tabelle…</translation>
+  </message>
+  <message>
+   <source>Records as &amp;tables…</source>
+   <translation>Aufzeichnungen als &amp;Tabellen…</translation>
+  </message>
+  <message>
+   <source>Records as tables</source>
+   <translation>Aufzeichnungen als Tabellen</translation>
+  </message>
+  <message>
+   <source>Records from a table</source>
+   <translation>Aufzeichnungen aus einer Tabelle</translation>
   </message>
   <message>
    <source>Redo</source>
@@ -1451,6 +1507,18 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Route</source>
    <translation>Weg</translation>
+  </message>
+  <message>
+   <source>Row</source>
+   <translation>Zeile</translation>
+  </message>
+  <message>
+   <source>Rows of the table</source>
+   <translation>Zeilen der Tabelle</translation>
+  </message>
+  <message>
+   <source>Rows without a p&amp;lace are of</source>
+   <translation>Zeilen &amp;ohne Ort sind von</translation>
   </message>
   <message>
    <source>Save</source>
@@ -1593,8 +1661,16 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>&amp;Drei Jahre zeigen</translation>
   </message>
   <message>
+   <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+   <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+  </message>
+  <message>
    <source>Take acceptance back</source>
    <translation>Nicht mehr hinnehmen</translation>
+  </message>
+  <message>
+   <source>Take in a hatch log or an egg log, row by row</source>
+   <translation>Ein Brutbuch oder eine Legeliste übernehmen, Zeile für Zeile</translation>
   </message>
   <message>
    <source>Take the last step back</source>
@@ -1603,6 +1679,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Taken back: {label}.</source>
    <translation>Zurückgenommen: {label}.</translation>
+  </message>
+  <message>
+   <source>Taken in?</source>
+   <translation>Übernommen?</translation>
   </message>
   <message>
    <source>The &amp;chores, each with a box to tick</source>
@@ -1805,6 +1885,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Was möchtest du versuchen?</translation>
   </message>
   <message>
+   <source>What happens, or why not</source>
+   <translation>Was geschieht, oder warum nicht</translation>
+  </message>
+  <message>
    <source>What is it called?</source>
    <translation>Wie heißt er?</translation>
   </message>
@@ -1893,6 +1977,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Alle Aufgaben in eine Datei schreiben, die Telefone und Kalender lesen</translation>
   </message>
   <message>
+   <source>Write every kind of record as tables (CSV)</source>
+   <translation>Alle Arten von Aufzeichnungen als Tabellen schreiben (CSV)</translation>
+  </message>
+  <message>
    <source>Write the calendar to</source>
    <translation>Den Kalender schreiben nach</translation>
   </message>
@@ -1973,12 +2061,24 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>vor</translation>
   </message>
   <message>
+   <source>all rows</source>
+   <translation>alle Zeilen</translation>
+  </message>
+  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
   <message>
    <source>and {number} more</source>
    <translation>und {number} weitere</translation>
+  </message>
+  <message>
+   <source>as found</source>
+   <translation>wie gefunden</translation>
+  </message>
+  <message>
+   <source>as found: {found}</source>
+   <translation>wie gefunden: {found}</translation>
   </message>
   <message>
    <source>as on {day}, printed {printed}</source>
@@ -2007,6 +2107,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>comes {days}</source>
    <translation>kommt {days}</translation>
+  </message>
+  <message>
+   <source>comma, as in 1,5</source>
+   <translation>Komma, wie in 1,5</translation>
   </message>
   <message>
    <source>counted on</source>
@@ -2145,10 +2249,6 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>niemand geplant</translation>
   </message>
   <message>
-   <source>none</source>
-   <translation>keine</translation>
-  </message>
-  <message>
    <source>not built</source>
    <translation>nicht gebaut</translation>
   </message>
@@ -2191,6 +2291,14 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>past their day</source>
    <translation>überfällig</translation>
+  </message>
+  <message>
+   <source>point</source>
+   <translation>Punkt</translation>
+  </message>
+  <message>
+   <source>point, as in 1.5</source>
+   <translation>Punkt, wie in 1.5</translation>
   </message>
   <message>
    <source>printed {day}</source>
@@ -2471,6 +2579,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{points} {unit}, by age in days</source>
    <translation>{points} {unit}, nach Alter in Tagen</translation>
+  </message>
+  <message>
+   <source>{rows} rows are in {tables} tables in {folder}.</source>
+   <translation>{rows} Zeilen sind in {tables} Tabellen in {folder}.</translation>
   </message>
   <message>
    <source>{taken} of {places} taken</source>

@@ -188,6 +188,10 @@
    <translation>Niemand da für {place}</translation>
   </message>
   <message>
+   <source>Not taken in: {headings}.</source>
+   <translation>Nicht übernommen: {headings}.</translation>
+  </message>
+  <message>
    <source>Note</source>
    <translation>Notiz</translation>
   </message>
@@ -218,6 +222,10 @@
   <message>
    <source>Quarantine not over in {place}</source>
    <translation>Quarantäne nicht vorbei in {place}</translation>
+  </message>
+  <message>
+   <source>Read as a {log}: columns parted by a {delimiter}, days with the {order}, decimals after “{mark}”.</source>
+   <translation>Gelesen als {log}: Spalten getrennt durch {delimiter}, Tage mit der Reihenfolge „{order}“, Dezimalzeichen „{mark}“.</translation>
   </message>
   <message>
    <source>Room left throughout each week from</source>
@@ -344,6 +352,10 @@
    <translation>anders: {word}</translation>
   </message>
   <message>
+   <source>bar</source>
+   <translation>Strich</translation>
+  </message>
+  <message>
    <source>being built, ready on {day}</source>
    <translation>im Bau, fertig am {day}</translation>
   </message>
@@ -386,6 +398,10 @@
   <message>
    <source>clashes</source>
    <translation>Engpässe</translation>
+  </message>
+  <message>
+   <source>comma</source>
+   <translation>Komma</translation>
   </message>
   <message>
    <source>curve</source>
@@ -576,6 +592,10 @@
    <translation>Saison {year}</translation>
   </message>
   <message>
+   <source>semicolon</source>
+   <translation>Semikolon</translation>
+  </message>
+  <message>
    <source>set and hatched here</source>
    <translation>hier eingelegt und geschlüpft</translation>
   </message>
@@ -622,6 +642,10 @@
   <message>
    <source>sure pct</source>
    <translation>Sicherheit in %</translation>
+  </message>
+  <message>
+   <source>tab</source>
+   <translation>Tabulator</translation>
   </message>
   <message>
    <source>the same</source>
@@ -906,6 +930,14 @@
   <message>
    <source>{record}: the plan has taken it away by now; kept, the trial brings it back.</source>
    <translation>{record}: Der Plan hat es inzwischen entfernt; übernommen bringt der Versuch es zurück.</translation>
+  </message>
+  <message>
+   <source>{rows}: {taken} taken in, {there} there already, {out} left out.</source>
+   <translation>{rows}: {taken} übernommen, {there} schon da, {out} ausgelassen.</translation>
+  </message>
+  <message>
+   <source>{rows}: {taken} to take, {there} there already, {out} left out.</source>
+   <translation>{rows}: {taken} zu übernehmen, {there} schon da, {out} ausgelassen.</translation>
   </message>
   <message>
    <source>{tried} each leaves some of it. Change the plan by hand, or add room.</source>

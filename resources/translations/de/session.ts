@@ -24,6 +24,10 @@
    <translation>Seite oder Bild von Quailsched</translation>
   </message>
   <message>
+   <source>table of this kind by Quailsched</source>
+   <translation>solche Tabelle von Quailsched</translation>
+  </message>
+  <message>
    <source>the beginning of the history</source>
    <translation>der Anfang der Geschichte</translation>
   </message>

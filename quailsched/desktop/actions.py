@@ -44,6 +44,7 @@ COMMANDS = (
     Command("close", "&Quit", "&Farm", "Ctrl+Q", "", True),
     Command("undo", "&Undo", "&Change", "Ctrl+Z", "Take the last step back"),
     Command("redo", "&Redo", "&Change", "Ctrl+Shift+Z", "Do the step that was taken back again"),
+    Command("show_history", "&History…", "&Change", "Ctrl+H", "Every step, when it was made, and going back to any"),
     Command("add_batch", "Add a &batch…", "&Change", "Ctrl+B", "Set eggs or bring birds in", True),
     Command("add_place", "Add a &place…", "&Change", "Ctrl+P", "A setter, hatcher, cabinet, brooder or pen"),
     Command("add_person", "Add a p&erson…", "&Change", "", "Somebody who does chores"),

@@ -8,6 +8,7 @@ from quailsched.desktop.clash_commands import ClashCommands
 from quailsched.desktop.colour_commands import ColourCommands
 from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.help_commands import HelpCommands
+from quailsched.desktop.history import HistoryCommands
 from quailsched.desktop.language_commands import LanguageCommands
 from quailsched.desktop.paper_commands import PaperCommands
 from quailsched.desktop.record_commands import RecordCommands
@@ -26,7 +27,7 @@ class AllCommands:
         self.files, self.records, self.clashes = FileCommands(window), RecordCommands(window), ClashCommands(window)
         self.trials, self.looks, self.colours = TrialCommands(window), ViewCommands(window), ColourCommands(window)
         self.paper, self.language, self.help = PaperCommands(window), LanguageCommands(window), HelpCommands(window)
-        self.tables = TableCommands(window)
+        self.tables, self.history = TableCommands(window), HistoryCommands(window)
 
     def owners(self) -> tuple[object, ...]:
         return tuple(vars(self).values())

@@ -25,6 +25,7 @@ from quailsched.session.open_farm import OpenFarm
 from quailsched.words import say
 
 if TYPE_CHECKING:
+    from quailsched.desktop.main_window import MainWindow
     from quailsched.session.open_farm import Entry
 
 _Index = QModelIndex | QPersistentModelIndex
@@ -94,9 +95,10 @@ class HistoryModel(QAbstractTableModel):
 class HistoryDialog(QDialog):
     """Shows the history and goes to a step of it. What is gone to can be left again, as long as nothing new is done."""
 
-    def __init__(self, parent: QWidget, opened: OpenFarm) -> None:
+    def __init__(self, parent: QWidget, opened: OpenFarm, attempt: Callable[[Callable[[], object]], None]) -> None:
+        """``attempt`` does what may be refused, and tells why it was."""
         super().__init__(parent)
-        self._opened = opened
+        self._opened, self._attempt = opened, attempt
         self.setWindowTitle(say("History"))
         self.resize(620, 460)
         self.model = HistoryModel(self)
@@ -159,18 +161,18 @@ class HistoryDialog(QDialog):
     def _go(self, *_: object) -> None:
         step = self.picked_step()
         if step is not None and step != self.model.now:
-            self._opened.go_to(step)
+            self._attempt(lambda: self._opened.go_to(step))
             self.refresh()
 
 
 class HistoryCommands:
     """The command of the Change menu."""
 
-    def __init__(self, window: QWidget, opened: Callable[[], OpenFarm]) -> None:
-        self._window, self._opened = window, opened
+    def __init__(self, window: MainWindow) -> None:
+        self._window = window
 
     def show_history(self) -> None:
-        """Open the history of the farm that is shown."""
-        dialog = HistoryDialog(self._window, self._opened())
+        """Open the history of the farm that is shown. A step that cannot be written is told of."""
+        dialog = HistoryDialog(self._window, self._window.opened, self._window.attempt)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.exec()

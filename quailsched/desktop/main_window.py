@@ -193,6 +193,7 @@ class MainWindow(QMainWindow):
             "apply": say("{label}. Ctrl+Z takes it back.", label=notice.label),
             "undo": say("Taken back: {label}.", label=notice.label),
             "redo": say("Done again: {label}.", label=notice.label),
+            "go": say("The farm is now as after this step: {label}.", label=notice.label),
             "look": say("You are looking at {label}.", label=notice.label),
         }
         self.say(words[notice.how])

@@ -15,7 +15,7 @@ from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.days import Days, Stage, days_of, stage_on, stages_through
 from quailsched.season.footprint import Footprint, footprint_of
-from quailsched.season.lived import Lived, lived_of
+from quailsched.season.lived import NOTHING, Lived, lived_of
 from quailsched.season.occupancy import Emptying, Presence, Slice, Spell, emptyings_of, spells_after, spells_of
 
 
@@ -37,9 +37,22 @@ class Season:
         """The kind of a batch as this farm keeps it; the batch need not be of the farm (a batch being thought of)."""
         return self._kinds.get(batch.kind) or kind_in(self.farm, batch.kind)
 
+    @cached_property
+    def _lived(self) -> dict[str, Lived]:
+        """What was asked for before: to look it up by its counts costs as much as there are counts."""
+        return {}
+
     def lived(self, batch: Batch) -> Lived:
         """What is known of a batch by its counts."""
-        return lived_of(batch, self.farm.counts_of(batch.id))
+        counts = self.farm.counts_of(batch.id)
+        if not counts:
+            return NOTHING
+        if self.farm.find(batch.id) is not batch:
+            return lived_of(batch, counts)
+        found = self._lived.get(batch.id)
+        if found is None:
+            found = self._lived[batch.id] = lived_of(batch, counts)
+        return found
 
     def days(self, batch: Batch) -> Days:
         known = self.farm.find(batch.id) is batch
@@ -110,6 +123,8 @@ class Season:
         season.__dict__.update(kept, _presences_of_batches=dict(self._presences_of_batches))
         if farm.people is self.farm.people:
             season.__dict__["_at_home"] = self._at_home
+        changed = {batch.id for batch in (*old, *new)}
+        season.__dict__["_lived"] = {id_: lived for id_, lived in self._lived.items() if id_ not in changed}
         gone: dict[str, list[Presence]] = {}
         come: dict[str, list[Presence]] = {}
         for batch in old:

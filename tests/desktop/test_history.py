@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QAbstractItemModelTester
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.history import HistoryDialog, HistoryModel
+from quailsched.desktop.main_window import MainWindow
 from quailsched.edits.batches import shift
 from quailsched.session.farms import make_example, open_farm
 from quailsched.session.open_farm import Notice, OpenFarm
@@ -32,10 +33,14 @@ def opened(tmp_path: Path) -> OpenFarm:
 def dialog(qtbot: QtBot, opened: OpenFarm) -> Iterator[HistoryDialog]:
     parent = QWidget()
     qtbot.addWidget(parent)
-    shown = HistoryDialog(parent, opened)
+    shown = HistoryDialog(parent, opened, do)
     shown.show()
     yield shown
     shown.close()
+
+
+def do(action: Callable[[], object]) -> None:
+    action()
 
 
 def shown(dialog: HistoryDialog) -> list[str]:
@@ -91,3 +96,19 @@ def test_one_notice_goes_out_however_many_steps_lie_between(opened: OpenFarm) ->
     opened.go_to(0)
     (notice,) = heard
     assert (notice.how, notice.label, len(notice.ids)) == ("go", "the beginning of the history", 3)
+
+
+def test_the_menu_opens_it_and_the_window_tells_where_the_farm_is(qtbot: QtBot, window: MainWindow) -> None:
+    window.opened.apply(shift(window.opened.plan, window.opened.plan.batches[-1].id, 1))
+
+    def go_back() -> None:
+        dialog = window.findChild(HistoryDialog)
+        assert dialog is not None
+        dialog.table.selectRow(4)
+        qtbot.mouseClick(dialog.go, Qt.MouseButton.LeftButton)
+        dialog.reject()
+
+    QTimer.singleShot(50, go_back)
+    qtbot.keyClick(window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    assert window.opened.redo_label is not None
+    assert window.statusBar().currentMessage() == "The farm is now as after this step: the beginning of the history."

@@ -136,6 +136,10 @@
    <translation>&amp;Hilfe</translation>
   </message>
   <message>
+   <source>&amp;History…</source>
+   <translation>&amp;Geschichte …</translation>
+  </message>
+  <message>
    <source>&amp;Import a document…</source>
    <translation>Dokument &amp;importieren …</translation>
   </message>
@@ -799,6 +803,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Every figure shows its source. A farm may replace any of them by its own.</source>
    <translation>Jeder Richtwert zeigt seine Quelle. Ein Hof darf jeden durch einen eigenen ersetzen.</translation>
+  </message>
+  <message>
+   <source>Every step, when it was made, and going back to any</source>
+   <translation>Jeder Schritt, wann er gemacht wurde, und zurück zu jedem</translation>
   </message>
   <message>
    <source>Everything after it is taken back; it can be done again from here.</source>
@@ -1707,6 +1715,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>The day on which eggs were set or birds came</source>
    <translation>Der Tag, an dem Eier eingelegt wurden oder Vögel kamen</translation>
+  </message>
+  <message>
+   <source>The farm is now as after this step: {label}.</source>
+   <translation>Der Hof ist jetzt wie nach diesem Schritt: {label}.</translation>
   </message>
   <message>
    <source>The frame is what is in view: push it, or pull an edge</source>

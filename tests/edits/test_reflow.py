@@ -233,6 +233,12 @@ def test_the_last_birds_sold_end_the_stay() -> None:
     assert Season(one).slice_on(BROODER, on(40)) is None
 
 
+def test_birds_that_are_sold_on_the_day_of_their_move_have_moved() -> None:
+    one = known(clover(), HATCH, fact(Sort.MOVED, 18, 70, place_id=BROODER.id), fact(Sort.SOLD, 18, 70))
+    assert stays(one) == [*PLANNED[:2], ("brooder", 18, 19, "all")]
+    assert birds(one, 18) == 0
+
+
 @pytest.mark.parametrize("order", [(0, 1), (1, 0)])
 def test_the_stay_ends_with_the_last_of_them_in_whatever_order_they_are_written_down(order: tuple[int, int]) -> None:
     sold = (fact(Sort.SOLD, 40, 60), fact(Sort.DIED, 44, 10))

@@ -119,7 +119,7 @@ class Counts(RuleBasedStateMachine):
         day = batch.start + timedelta(days=data.draw(st.integers(15, 19)))
         self.do(lambda: record(self.farm, replace(a_count, number=left // 2, day=day), TODAY), is_fact=True)
 
-    @precondition(lambda self: standing(self.farm.counts))
+    @precondition(lambda self: bool(standing(self.farm.counts)))
     @rule(data=st.data())
     def correct(self, data: st.DataObject) -> None:
         old = self.a_standing(data)
@@ -128,7 +128,7 @@ class Counts(RuleBasedStateMachine):
         better = replace(better, batch_id=old.batch_id, day=data.draw(st.sampled_from([old.day, better.day])))
         self.do(lambda: correct(self.farm, old.id, better, TODAY))
 
-    @precondition(lambda self: standing(self.farm.counts))
+    @precondition(lambda self: bool(standing(self.farm.counts)))
     @rule(data=st.data())
     def take_back(self, data: st.DataObject) -> None:
         old = self.a_standing(data)

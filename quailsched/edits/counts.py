@@ -188,6 +188,10 @@ def odd_about(farm: Farm, count: Count) -> list[str]:
     if count.sort in (Sort.COUNTED, Sort.SEXED) and (missing := short_by(farm, count)):
         found.append(say("{number} birds should be there: {missing} would be written down as missing.",
                          number=number_text(count.number + missing), missing=number_text(missing)))  # fmt: skip
+    is_of_birds = count.sort.takes_birds or count.sort in (Sort.COUNTED, Sort.SEXED, Sort.WEIGHED, Sort.FEATHERED)
+    if is_of_birds and day < days.hatch - 1:
+        found.append(say("{batch} hatches on {day}: there are no birds yet.", batch=batch.name,
+                         day=day_text(batch.start + timedelta(days=days.hatch), count.day)))  # fmt: skip
     there = by_the_books(kind, batch, day, count.part, lived)
     if count.sort is Sort.MOVED and lived.hatched is not None and 0 < count.number < there * 9 // 10:
         words = {"number": number_text(count.number), "alive": count_text(there, "bird"), "batch": batch.name}

@@ -127,7 +127,7 @@ def _left(farm: Farm, batch: Batch) -> Batch:
         day = gone[stay.part]
         if day is None or end_of(stay, days) <= day:
             stays.append(stay)
-        elif stay.from_day < day or not stays:
+        elif stay.from_day < day or not stays or (stay.from_day == day and day in lived.moved):
             stays.append(replace(stay, to_day=max(day, stay.from_day + 1), leaving=None))
     return replace(batch, stays=tuple(stays))
 

@@ -366,6 +366,11 @@ def test_what_is_odd_is_asked_and_what_is_usual_is_not() -> None:
     assert odd_about(one, fact(Sort.WEIGHED, 42, 10, grams=1300)) == []
 
 
+def test_birds_before_the_hatch_are_asked_about() -> None:
+    assert odd_about(clover(), fact(Sort.SOLD, 15, 1)) == ["Clover hatches on 18 Mar: there are no birds yet."]
+    assert odd_about(clover(), fact(Sort.SOLD, 16, 1)) == []  # some are a day early
+
+
 def test_a_move_of_some_only_is_asked_about() -> None:
     one = known(clover(), HATCH)
     assert odd_about(one, fact(Sort.MOVED, 40, 62, place_id=RUN.id)) == [

@@ -500,6 +500,10 @@
    <translation>{batch} hat das alles schon</translation>
   </message>
   <message>
+   <source>{batch} hatches on {day}: there are no birds yet.</source>
+   <translation>{batch} schlüpft am {day}: Noch sind keine Vögel da.</translation>
+  </message>
+  <message>
    <source>{batch} is of {day} in the farm: a name of its own is accepted for another batch</source>
    <translation>{batch} ist im Hof vom {day}: ein anderer Satz braucht einen eigenen Namen</translation>
   </message>

@@ -48,6 +48,14 @@ _FOR_THE_KEYS = (
     "quailsched.desktop.all_commands",
     "quailsched.desktop.actions",
 )
+_FOR_TODAY = (
+    "quailsched.chores.work_out",
+    "quailsched.desktop.typed_days",
+    "quailsched.report.what_moved",
+    "quailsched.desktop.today.typed_count",
+    "quailsched.desktop.today.steps",
+    "quailsched.desktop.today.view",
+)
 _FOR_NEXT_SET = (
     "quailsched.planner.landscape",
     "quailsched.planner.next_set",
@@ -71,8 +79,6 @@ _FOR_THE_REST = (
     "quailsched.desktop.season_canvas.dirty",
     "quailsched.desktop.season_canvas.morph",
     "quailsched.desktop.season_canvas.by_batch",
-    "quailsched.chores.work_out",
-    "quailsched.desktop.typed_days",
     "quailsched.desktop.finding",
     "quailsched.desktop.found_list",
     "quailsched.desktop.compare_panel",
@@ -80,12 +86,12 @@ _FOR_THE_REST = (
     "quailsched.session.sharing",
     "quailsched.store.document_file",
 )
-MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_NEXT_SET, *_FOR_SETUP, *_FOR_BOOKS, *_FOR_THE_REST)
+MODULES = (*_FOR_THE_PANEL, *_FOR_THE_KEYS, *_FOR_TODAY, *_FOR_NEXT_SET, *_FOR_SETUP, *_FOR_BOOKS, *_FOR_THE_REST)
 
 
 def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
-    from quailsched.desktop.main_window import NEXT_SET, SETUP
+    from quailsched.desktop.main_window import NEXT_SET, SETUP, TODAY
 
     yield from _loading(_FOR_THE_PANEL)
     yield window.season.make_panel
@@ -94,6 +100,8 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     yield from _loading(_FOR_THE_KEYS)
     yield lambda: window.actions_by_name
     yield window.dress
+    yield from _loading(_FOR_TODAY)
+    yield lambda: window.put_in(TODAY)
     yield from _loading(_FOR_NEXT_SET)
     yield lambda: window.put_in(NEXT_SET)
     yield from _loading(_FOR_SETUP)

@@ -13,6 +13,7 @@ from quailsched.desktop.language_commands import LanguageCommands
 from quailsched.desktop.paper_commands import PaperCommands
 from quailsched.desktop.record_commands import RecordCommands
 from quailsched.desktop.table_commands import TableCommands
+from quailsched.desktop.today_commands import TodayCommands
 from quailsched.desktop.trial_commands import TrialCommands
 from quailsched.desktop.view_commands import ViewCommands
 
@@ -28,6 +29,7 @@ class AllCommands:
         self.trials, self.looks, self.colours = TrialCommands(window), ViewCommands(window), ColourCommands(window)
         self.paper, self.language, self.help = PaperCommands(window), LanguageCommands(window), HelpCommands(window)
         self.tables, self.history = TableCommands(window), HistoryCommands(window)
+        self.daily = TodayCommands(window)
 
     def owners(self) -> tuple[object, ...]:
         return tuple(vars(self).values())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import gc
 import sys
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING
@@ -23,6 +23,7 @@ def run(file: Path | None) -> int:
     app = QApplication([*sys.argv[:1], *STYLE])
     window = show_window(app, file, date.today())
     app.styleHints().colorSchemeChanged.connect(lambda _scheme: _follow_desktop(window))
+    window.later.ended.connect(lambda: window.commands.daily.follow(datetime.now))
     return app.exec()
 
 

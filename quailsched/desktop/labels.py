@@ -13,13 +13,20 @@ _SIZES = {
     "quietHeading": (1.3, True),
     "source": (0.88, False),
     "strong": (1.0, True),
+    "dayHeading": (1.65, True),
+    "panelHeading": (1.12, True),
+    "moved": (1.0, True),
+    "state": (0.88, True),
+    "caution": (0.88, False),
+    "strongSource": (0.88, True),
 }
 
 
 def label(text: str, role: str = "") -> QLabel:
     """Text that wraps and can be selected.
 
-    ``role``: heading, clashHeading, quietHeading, strong, soft, source, fault, or plain.
+    ``role``: heading, clashHeading, quietHeading, dayHeading, panelHeading, strong, soft, source, state, caution,
+    fault, moved, or plain.
     """
     made = plain(QLabel(text))
     made.setWordWrap(True)

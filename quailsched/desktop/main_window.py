@@ -36,9 +36,10 @@ if TYPE_CHECKING:
     from quailsched.desktop.next_set.view import NextSetView
     from quailsched.desktop.season_canvas.ghosts import Ghost
     from quailsched.desktop.setup.setup_view import SetupView
+    from quailsched.desktop.today.view import TodayView
     from quailsched.edits.change import Change
 
-SEASON, NEXT_SET, BOOKS, SETUP = range(4)
+SEASON, TODAY, NEXT_SET, BOOKS, SETUP = range(5)
 
 
 class MainWindow(QMainWindow):
@@ -79,6 +80,12 @@ class MainWindow(QMainWindow):
         self.setStatusBar(StatusLine())
 
     # what is made when it is asked for
+
+    @cached_property
+    def day_view(self) -> TodayView:
+        from quailsched.desktop.today.view import TodayView
+
+        return self.commands.daily.serve(TodayView(self.opened, self.today, self.season.canvas.colour_number))
 
     @cached_property
     def next_set(self) -> NextSetView:
@@ -141,7 +148,7 @@ class MainWindow(QMainWindow):
         """Show another farm, and remember it for the next start."""
         self.opened = opened
         opened.listen(self._changed)
-        for view in ("setup_view", "books", "next_set"):
+        for view in ("day_view", "setup_view", "books", "next_set"):
             if view in self.__dict__:
                 getattr(self, view).set_farm(opened)
         self.season.pick(Picked())
@@ -240,7 +247,7 @@ class MainWindow(QMainWindow):
         self.show_season()
         for ghost in self.next_set.ghosts()[:1]:
             self.season.canvas.go_to(ghost.band.start)
-        self.say(say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it."))
+        self.say(say("The outline is the batch that is thought of. Nothing is set yet: Ctrl+3 goes back to it."))
 
     def show_season(self) -> None:
         self.show_view(SEASON)

@@ -31,12 +31,17 @@ class PaperCommands:
     def __init__(self, window: MainWindow) -> None:
         self._window = window
 
-    def print_out(self) -> None:
+    def print_chores(self) -> None:
+        """The same, with the chores chosen."""
+        self.print_out(chores=True)
+
+    def print_out(self, *, chores: bool = False) -> None:
         """Ask what and on which paper; then for the printer, or for the name of a file."""
         from quailsched.desktop.paper.print_form import PrintForm
 
         trial = self._window.opened.trial
         form = PrintForm(self._window, self._paper(), trial.name if trial is not None else "")
+        form.chores.setChecked(chores)
         if form.exec() == QDialog.DialogCode.Accepted:
             remember(paper=form.paper)
             wanted = self._chores(form.weeks) if form.is_chores else self._season()

@@ -57,6 +57,15 @@ def sheet_of(theme: Theme) -> str:
     QLabel#clashHeading {{ color: {t.clash}; }}
     QLabel#soft, QLabel#source {{ color: {t.soft}; }}
     QLabel#fault {{ color: {t.clash}; }}
+    QLabel#moved, QLabel:disabled {{ color: {t.soft}; }}
+    QFrame#movedBox {{ background: {t.rail}; border: 1px solid {t.line}; border-radius: 12px; }}
+    QLineEdit#record {{ border-radius: {box + 1}px; padding: {box // 2}px {box}px; border-color: {t.edge}; }}
+    QLineEdit#record:focus {{ border-color: {t.good}; padding: {box // 2 - 1}px {box - 1}px; }}
+    QLineEdit#number {{ background: {t.paper}; border-color: {t.edge}; font-weight: 700; }}
+    QToolButton#more {{ background: transparent; border: 1px solid transparent; border-radius: 6px; color: {t.soft};
+        padding: 0 5px; }}
+    QToolButton#more:hover {{ background: {t.sunk}; color: {t.ink}; }}
+    QToolButton#more:focus {{ border: 1px solid {t.good}; color: {t.ink}; }}
     QPushButton {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.shut_line}; border-radius: 11px;
         padding: 4px 14px; min-height: 1.2em; }}
     QPushButton:hover {{ background: {t.sunk}; }}

@@ -74,6 +74,9 @@ class ViewCommands:
         self._lanes().fit()
 
     def go_today(self) -> None:
+        if self._window.stack.currentWidget() is self._window.day_view:
+            self._window.day_view.go_today()
+            return
         self._lanes().go_to(self._window.today)
 
     def zoom_in(self) -> None:

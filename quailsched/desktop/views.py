@@ -17,9 +17,10 @@ class View:
 
 VIEWS = (
     View("season", "season", marked("Season"), marked("Lanes of places over time (Ctrl+1)")),
-    View("next_set", "egg", marked("Next set"), marked("When the next eggs can go in, and how many (Ctrl+2)")),
-    View("books", "books", marked("Books"), marked("Hatch, lay, feed and work by what was counted (Ctrl+3)")),
-    View("setup_view", "setup", marked("Setup"), marked("Places, people, batches and figures (Ctrl+4)")),
+    View("day_view", "today", marked("Today"), marked("What is due, to tick and to count (Ctrl+2)")),
+    View("next_set", "egg", marked("Next set"), marked("When the next eggs can go in, and how many (Ctrl+3)")),
+    View("books", "books", marked("Books"), marked("Hatch, lay, feed and work by what was counted (Ctrl+4)")),
+    View("setup_view", "setup", marked("Setup"), marked("Places, people, batches and figures (Ctrl+5)")),
 )
 
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from quailsched.chores.chore import Chore
 from quailsched.farm.records import Farm
-from quailsched.farm.units import count_text, weekday_text
+from quailsched.farm.units import count_text, day_text, weekday_text
 from quailsched.words import say
 
 
@@ -18,7 +18,8 @@ def able_text(chore: Chore) -> str:
     if not chore.has_people:
         return ""
     if chore.able:
-        return " or ".join(chore.able)
+        *names, last = chore.able
+        return say("{names} or {last}", names=", ".join(names), last=last) if names else last
     return say("no grown-up at home") if chore.needs_grown_up else say("nobody at home")
 
 
@@ -41,6 +42,9 @@ def chores_json(farm: Farm, chores: tuple[Chore, ...], start: date, days: int) -
                 "caution": c.caution or None,
                 "urgent": c.urgent,
                 "needs_grown_up": c.needs_grown_up,
+                "done_on": c.done_on.isoformat() if c.done_on is not None else None,
+                "put_off_from": c.put_off_from.isoformat() if c.put_off_from is not None else None,
+                "given_to": c.given_to or None,
             }
             for c in chores
         ],
@@ -57,12 +61,20 @@ def chores_text(farm: Farm, chores: tuple[Chore, ...], start: date, days: int, w
         for chore in group:
             where = f", {chore.place}" if chore.place and chore.place not in chore.title else ""
             who = f" – {able_text(chore)}" if able_text(chore) else ""
-            lines.append(f"  [ ] {chore.title}{where}{who}")
+            box = "[x]" if chore.done_on is not None else "[ ]"
+            lines.append(f"  {box} {chore.title}{where}{who}{_put_off_text(chore, day)}")
             lines += _indented(chore.how, width)
             if chore.caution and chore.caution not in shown:
                 shown.add(chore.caution)
                 lines += _indented(say("Caution: {caution}", caution=chore.caution), width)
     return "\n".join(lines)
+
+
+def _put_off_text(chore: Chore, day: date) -> str:
+    """ ", put off from 3 Apr"."""
+    if chore.put_off_from is None:
+        return ""
+    return f", {say('put off from {day}', day=day_text(chore.put_off_from, day))}"
 
 
 def _indented(text: str, width: int) -> list[str]:

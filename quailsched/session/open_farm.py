@@ -102,7 +102,12 @@ class OpenFarm:
     @property
     def plan_season(self) -> Season:
         """What follows from the plan."""
-        return self._look_again(None, self.plan).season
+        return self.plan_checked.season
+
+    @property
+    def plan_checked(self) -> Checked:
+        """The same, with its clashes."""
+        return self._look_again(None, self.plan)
 
     def _look_again(self, trial_id: str | None, farm: Farm) -> Checked:
         last = self._checked.get(trial_id)

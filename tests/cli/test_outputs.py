@@ -209,6 +209,7 @@ def test_chores_as_json(example: Path, capsys: pytest.CaptureFixture[str]) -> No
     found = json_of(capsys, "chores", str(example), "--days", "60")
     assert list(found) == ["farm", "from", "days", "chores"]
     keys = ["key", "kind", "day", "title", "how", "batch", "place", "who", "caution", "urgent", "needs_grown_up"]
+    keys += ["done_on", "put_off_from", "given_to"]
     assert all(list(chore) == keys for chore in found["chores"])
     days = [chore["day"] for chore in found["chores"]]
     assert days == sorted(days)

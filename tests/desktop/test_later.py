@@ -13,6 +13,7 @@ from quailsched.desktop import after_start
 from quailsched.desktop.clash_rows import ClashRows
 from quailsched.desktop.later import Later
 from quailsched.desktop.main_window import BOOKS, NEXT_SET, SETUP, MainWindow
+from quailsched.desktop.main_window import TODAY as TODAY_VIEW
 from quailsched.desktop.theme import LIGHT, show_theme
 from quailsched.edits.records import remove
 from quailsched.session.open_farm import OpenFarm
@@ -120,7 +121,10 @@ def test_a_view_is_made_when_it_is_pressed(fresh: MainWindow, qtbot: QtBot) -> N
     assert fresh.next_set.isVisible()
 
 
-@pytest.mark.parametrize(("key", "number"), [(Qt.Key.Key_2, NEXT_SET), (Qt.Key.Key_3, BOOKS), (Qt.Key.Key_4, SETUP)])
+@pytest.mark.parametrize(
+    ("key", "number"),
+    [(Qt.Key.Key_2, TODAY_VIEW), (Qt.Key.Key_3, NEXT_SET), (Qt.Key.Key_4, BOOKS), (Qt.Key.Key_5, SETUP)],
+)
 def test_keys_of_the_menus_hold_at_once(fresh: MainWindow, qtbot: QtBot, key: Qt.Key, number: int) -> None:
     qtbot.keyClick(fresh.season.canvas, key, Qt.KeyboardModifier.ControlModifier)
     assert fresh.stack.currentIndex() == number

@@ -133,11 +133,15 @@ class RecordForm(QDialog):
         self.saved_id = record.id
         return put(self.opened.farm, record)
 
+    def take(self, change: Change) -> None:
+        """Write the step. Forms of what is never of a trial take it to the plan."""
+        self.opened.apply(change)
+
     def save(self) -> None:
         """Write the record, or show what is wrong with it; what was typed stays."""
         self.show_faults(())
         try:
-            self.opened.apply(self.change())
+            self.take(self.change())
         except FarmError as error:
             self.saved_id = None
             self.show_faults(error.faults)

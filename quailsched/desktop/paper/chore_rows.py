@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QLineF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from quailsched.chores.chore import Chore
 from quailsched.desktop.paper.lines import Block, Line, block, draw
@@ -26,11 +26,13 @@ _FOR_PLACE, _FOR_PEOPLE = 0.2, 0.16  # of the width
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """``words`` within ``height``; a heading stands on a band, a chore has a box and a line below it."""
+    """``words`` within ``height``; a heading stands on a band, a chore has a box and a line below it. The box of one
+    that is done already is ticked."""
 
     words: Block
     height: float
     is_heading: bool
+    is_done: bool = False
 
     def paint(self, painter: QPainter, top: float, width: float) -> None:
         if self.is_heading:
@@ -39,6 +41,11 @@ class Row:
             painter.setPen(QPen(QColor(ON_PAPER.ink), 1.2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(1.0, top + _PAD + 0.5, _BOX, _BOX))
+            if self.is_done:
+                corners = ((0.2, 0.52), (0.42, 0.76), (0.82, 0.24))
+                points = [QPointF(1.0 + x * _BOX, top + _PAD + 0.5 + y * _BOX) for x, y in corners]
+                painter.setPen(QPen(QColor(ON_PAPER.ink), 1.8))
+                painter.drawPolyline(QPolygonF(points))
             painter.setPen(QPen(QColor(ON_PAPER.line), 0.8))
             painter.drawLine(QLineF(0, top + self.height, width, top + self.height))
         draw(painter, self.words.moved(0, top))
@@ -70,11 +77,14 @@ class ChoreRows:
     def chore(self, chore: Chore, tells_caution: bool) -> Row:
         """What, where, who; below it how, and the caution that belongs to it if ``tells_caution``."""
         fonts, room = self._fonts, self._place_x - self._text_x - _GAP
-        title = block(fonts.small_bold, chore.title, ON_PAPER.ink, room, self._text_x, _PAD)
-        how = block(fonts.tiny, chore.how, ON_PAPER.soft, room, self._text_x, _PAD + title.height)
+        is_done = chore.done_on is not None
+        title = block(
+            fonts.small_bold, chore.title, ON_PAPER.soft if is_done else ON_PAPER.ink, room, self._text_x, _PAD
+        )
+        how = block(fonts.tiny, _how(chore), ON_PAPER.soft, room, self._text_x, _PAD + title.height)
         height = title.height + how.height
         lines = [*title.lines, *how.lines]
-        if tells_caution and chore.caution:
+        if tells_caution and chore.caution and not is_done:
             caution = self._caution(chore.caution, room, _PAD + height)
             lines += caution.lines
             height += caution.height
@@ -84,7 +94,7 @@ class ChoreRows:
         face = fonts.small if chore.able else fonts.small_bold
         able = block(face, able_text(chore), ON_PAPER.ink, self._width - self._people_x, self._people_x, _PAD)
         height = max(height, place.height, able.height, _BOX + 1)
-        return Row(Block((*lines, *place.lines, *able.lines), height), height + 2 * _PAD, is_heading=False)
+        return Row(Block((*lines, *place.lines, *able.lines), height), height + 2 * _PAD, False, is_done)
 
     def _caution(self, text: str, room: float, top: float) -> Block:
         """The word before it in bold; the words after it stand beside it."""
@@ -93,3 +103,10 @@ class ChoreRows:
         words = block(fonts.tiny, text, ON_PAPER.ink, room - wide, self._text_x + wide, top)
         return Block((Line(fonts.tiny_bold, word, ON_PAPER.ink, self._text_x, words.lines[0].base), *words.lines),
                      words.height)  # fmt: skip
+
+
+def _how(chore: Chore) -> str:
+    """How it is done; before that, on which day it was due at first."""
+    if chore.put_off_from is None:
+        return chore.how
+    return say("Put off from {day}. {how}", day=day_text(chore.put_off_from, chore.day), how=chore.how).strip()

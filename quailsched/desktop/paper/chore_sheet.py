@@ -120,7 +120,8 @@ class _Laying:
             if turns or not at:
                 self._put(heading, _BEFORE_DAY if self.pages[-1] else 0.0)
             self._put(self._row(chore))
-            self._told.add(chore.caution)
+            if chore.done_on is None:
+                self._told.add(chore.caution)
 
     def _row(self, chore: Chore) -> Row:
         is_told = any(chore.caution in told for told in self._told)  # alone, or among others

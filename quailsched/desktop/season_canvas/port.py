@@ -302,6 +302,10 @@ class SeasonPort(QAbstractScrollArea):
 
     # geometry
 
+    def colour_number(self, batch_id: str) -> int | None:
+        """The number of a batch's colour in the theme."""
+        return self.scene().layout.numbers.get(batch_id)
+
     def scene(self) -> Scene:
         port = self.viewport()
         return Scene(

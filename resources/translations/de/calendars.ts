@@ -63,9 +63,5 @@
    <source>you may not write in “{folder}”; a folder of your own would be accepted</source>
    <translation>in „{folder}“ darf nicht geschrieben werden; angenommen würde ein eigener Ordner</translation>
   </message>
-  <message>
-   <source>{names} or {last}</source>
-   <translation>{names} oder {last}</translation>
-  </message>
  </context>
 </TS>

@@ -28,6 +28,10 @@
    <translation> Stunden die Woche</translation>
   </message>
   <message>
+   <source> months</source>
+   <translation> Monate</translation>
+  </message>
+  <message>
    <source> of 100 hatches</source>
    <translation> von 100 Schlüpfen</translation>
   </message>
@@ -40,12 +44,28 @@
    <translation> Quadratfuß</translation>
   </message>
   <message>
+   <source> weeks</source>
+   <translation> Wochen</translation>
+  </message>
+  <message>
+   <source> years</source>
+   <translation> Jahre</translation>
+  </message>
+  <message>
    <source>&amp;About Quailsched</source>
    <translation>&amp;Über Quailsched</translation>
   </message>
   <message>
    <source>&amp;Age when they come</source>
    <translation>&amp;Alter bei der Ankunft</translation>
+  </message>
+  <message>
+   <source>&amp;Another day…</source>
+   <translation>Ein &amp;anderer Tag …</translation>
+  </message>
+  <message>
+   <source>&amp;Batch</source>
+   <translation>&amp;Satz</translation>
   </message>
   <message>
    <source>&amp;Birds</source>
@@ -66,6 +86,10 @@
   <message>
    <source>&amp;Change</source>
    <translation>Ä&amp;ndern</translation>
+  </message>
+  <message>
+   <source>&amp;Change this chore…</source>
+   <translation>Diese Aufgabe &amp;ändern …</translation>
   </message>
   <message>
    <source>&amp;Clean-out</source>
@@ -108,6 +132,10 @@
    <translation>&amp;Suchen …</translation>
   </message>
   <message>
+   <source>&amp;First on</source>
+   <translation>Zuerst &amp;am</translation>
+  </message>
+  <message>
    <source>&amp;Fit the season</source>
    <translation>Saison ein&amp;passen</translation>
   </message>
@@ -118,6 +146,10 @@
   <message>
    <source>&amp;From</source>
    <translation>&amp;Herkunft</translation>
+  </message>
+  <message>
+   <source>&amp;Give to</source>
+   <translation>&amp;Geben an</translation>
   </message>
   <message>
    <source>&amp;Go to a day…</source>
@@ -164,6 +196,10 @@
    <translation>&amp;Breite</translation>
   </message>
   <message>
+   <source>&amp;Leave out…</source>
+   <translation>Aus&amp;lassen …</translation>
+  </message>
+  <message>
    <source>&amp;Light</source>
    <translation>Hell (&amp;L)</translation>
   </message>
@@ -188,8 +224,16 @@
    <translation>&amp;von</translation>
   </message>
   <message>
+   <source>&amp;On</source>
+   <translation>&amp;Auf</translation>
+  </message>
+  <message>
    <source>&amp;Open farm…</source>
    <translation>Hof ö&amp;ffnen …</translation>
+  </message>
+  <message>
+   <source>&amp;Place</source>
+   <translation>&amp;Platz</translation>
   </message>
   <message>
    <source>&amp;Previous clash</source>
@@ -200,6 +244,10 @@
    <translation>&amp;Drucken …</translation>
   </message>
   <message>
+   <source>&amp;Put off</source>
+   <translation>&amp;Verschieben</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -208,8 +256,16 @@
    <translation>&amp;Wiederholen</translation>
   </message>
   <message>
+   <source>&amp;Remove this chore…</source>
+   <translation>Diese Aufgabe &amp;entfernen …</translation>
+  </message>
+  <message>
    <source>&amp;Rename…</source>
    <translation>&amp;Umbenennen …</translation>
+  </message>
+  <message>
+   <source>&amp;Repeat</source>
+   <translation>Wieder&amp;holen</translation>
   </message>
   <message>
    <source>&amp;Save a picture…</source>
@@ -240,6 +296,14 @@
    <translation>{rows} über&amp;nehmen</translation>
   </message>
   <message>
+   <source>&amp;Tell me in the morning how many chores are due</source>
+   <translation>Am Morgen &amp;melden, wie viele Aufgaben anstehen</translation>
+  </message>
+  <message>
+   <source>&amp;Tomorrow</source>
+   <translation>&amp;Morgen</translation>
+  </message>
+  <message>
    <source>&amp;Trials</source>
    <translation>&amp;Versuche</translation>
   </message>
@@ -256,6 +320,10 @@
    <translation>&amp;Wochen der Aufgaben</translation>
   </message>
   <message>
+   <source>&amp;What</source>
+   <translation>&amp;Was</translation>
+  </message>
+  <message>
    <source>&amp;What it is</source>
    <translation>&amp;Was es ist</translation>
   </message>
@@ -268,8 +336,16 @@
    <translation>&amp;Deiner</translation>
   </message>
   <message>
+   <source>, {grams} g</source>
+   <translation>, {grams} g</translation>
+  </message>
+  <message>
    <source>, {number} of them new</source>
    <translation>, davon neu: {number}</translation>
+  </message>
+  <message>
+   <source>; and {number} more, see Today</source>
+   <translation>; und {number} mehr, siehe Heute</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Keys and mouse&lt;/h3&gt;
@@ -289,7 +365,10 @@ A filled red bar below a lane stops the plan, a broken outline is to be watched,
 Drag a band to move its batch, its edge to leave a place earlier or later, or into another lane; up or down inside
 its lane it splits. &lt;b&gt;Shift+F10&lt;/b&gt; has all of that as a menu. &lt;b&gt;Shift&lt;/b&gt; keeps to weeks, &lt;b&gt;Esc&lt;/b&gt; lets go.&lt;br&gt;
 &lt;b&gt;Ctrl+L&lt;/b&gt; changes between lanes of places and of batches.&lt;br&gt;
-Double click a place's name to change it. The Setup view has everything as tables.&lt;/p&gt;</source>
+Double click a place's name to change it. The Setup view has everything as tables.&lt;br&gt;
+&lt;b&gt;Ctrl+2&lt;/b&gt; shows what is due today: &lt;b&gt;Space&lt;/b&gt; ticks, &lt;b&gt;Up, Down&lt;/b&gt; go from chore to chore, &lt;b&gt;P&lt;/b&gt; puts
+one off, &lt;b&gt;L&lt;/b&gt; leaves it out, &lt;b&gt;G&lt;/b&gt; gives it to somebody; &lt;b&gt;Alt+Left, Alt+Right&lt;/b&gt; go from day to day.&lt;br&gt;
+&lt;b&gt;F8&lt;/b&gt; records a count by typing: d is one that died; 31 eggs Long run; yesterday 70 hatched; fed 2.5 kg.&lt;/p&gt;</source>
    <translation>&lt;h3&gt;Tasten und Maus&lt;/h3&gt;
 &lt;p&gt;&lt;b&gt;Links, Rechts&lt;/b&gt; gehen durch die Sätze, &lt;b&gt;Auf, Ab&lt;/b&gt; oder &lt;b&gt;F3&lt;/b&gt; durch die Engpässe.&lt;br&gt;
 &lt;b&gt;Alt+Links, Alt+Rechts&lt;/b&gt; verschieben den ausgewählten Satz um einen Tag, mit &lt;b&gt;Umschalt&lt;/b&gt; um eine Woche.&lt;br&gt;
@@ -306,7 +385,10 @@ Ein gefüllter roter Balken unter einer Bahn verhindert den Plan, ein gestrichel
 Ein Band ziehen verschiebt seinen Satz, sein Rand lässt ihn früher oder später gehen, in einer anderen Bahn wechselt er den Platz; hinauf oder
 hinunter in seiner Bahn teilt es ihn. &lt;b&gt;Umschalt+F10&lt;/b&gt; hat all das als Menü. &lt;b&gt;Umschalt&lt;/b&gt; bleibt bei Wochen, &lt;b&gt;Esc&lt;/b&gt; lässt los. &lt;b&gt;Strg+L&lt;/b&gt; wechselt zwischen Bahnen der
 Plätze und der Sätze.&lt;br&gt;
-Ein Doppelklick auf den Namen eines Platzes ändert ihn. Die Einrichtung hat alles als Tabellen.&lt;/p&gt;</translation>
+Ein Doppelklick auf den Namen eines Platzes ändert ihn. Die Einrichtung hat alles als Tabellen.&lt;br&gt;
+&lt;b&gt;Strg+2&lt;/b&gt; zeigt, was heute ansteht: &lt;b&gt;Leertaste&lt;/b&gt; hakt ab, &lt;b&gt;Auf, Ab&lt;/b&gt; gehen von Aufgabe zu Aufgabe, &lt;b&gt;P&lt;/b&gt; verschiebt
+eine, &lt;b&gt;L&lt;/b&gt; lässt sie aus, &lt;b&gt;G&lt;/b&gt; gibt sie jemandem; &lt;b&gt;Alt+Links, Alt+Rechts&lt;/b&gt; gehen von Tag zu Tag.&lt;br&gt;
+&lt;b&gt;F8&lt;/b&gt; trägt etwas ein, durch Tippen: t ist ein totes Tier; 31 Eier Gartenvoliere; gestern 70 geschlüpft; Futter 2,5 kg.&lt;/p&gt;</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Quailsched {version}&lt;/h3&gt;
@@ -345,6 +427,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einen &amp;Monat zeigen</translation>
   </message>
   <message>
+   <source>A &amp;morning notice…</source>
+   <translation>Eine &amp;Meldung am Morgen …</translation>
+  </message>
+  <message>
    <source>A &amp;week in view</source>
    <translation>Eine &amp;Woche zeigen</translation>
   </message>
@@ -363,6 +449,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>A cold night in {month}</source>
    <translation>Eine kalte Nacht im {month}</translation>
+  </message>
+  <message>
+   <source>A count says that it is done. Undo it, or take the count back, if it is not.</source>
+   <translation>Ein Eintrag sagt, dass sie erledigt ist. Wenn nicht: den Schritt zurücknehmen oder den Eintrag zurücknehmen.</translation>
   </message>
   <message>
    <source>A day earlier</source>
@@ -431,6 +521,22 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Add a batch</source>
    <translation>Satz hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add a batch…</source>
+   <translation>Satz hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Add a c&amp;hore…</source>
+   <translation>Eine Auf&amp;gabe hinzufügen …</translation>
+  </message>
+  <message>
+   <source>Add a chore</source>
+   <translation>Eine Aufgabe hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add a chore…</source>
+   <translation>Aufgabe hinzufügen …</translation>
   </message>
   <message>
    <source>Add a p&amp;erson…</source>
@@ -517,6 +623,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ein anderer Platz</translation>
   </message>
   <message>
+   <source>Anybody</source>
+   <translation>Irgendwer</translation>
+  </message>
+  <message>
    <source>April</source>
    <translation>April</translation>
   </message>
@@ -547,6 +657,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Back to the plan</source>
    <translation>Zurück zum Plan</translation>
+  </message>
+  <message>
+   <source>Back to today (Ctrl+T)</source>
+   <translation>Zurück zu heute (Strg+T)</translation>
+  </message>
+  <message>
+   <source>Back to {day}</source>
+   <translation>Zurück auf {day}</translation>
   </message>
   <message>
    <source>Batch</source>
@@ -637,6 +755,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>{batch} ändern</translation>
   </message>
   <message>
+   <source>Change {chore}</source>
+   <translation>{chore} ändern</translation>
+  </message>
+  <message>
    <source>Change {person}</source>
    <translation>{person} ändern</translation>
   </message>
@@ -655,6 +777,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Charts</source>
    <translation>Diagramme</translation>
+  </message>
+  <message>
+   <source>Chore sheet on paper…</source>
+   <translation>Aufgabenblatt auf Papier …</translation>
+  </message>
+  <message>
+   <source>Chores follow from batches: with the first one they stand here day by day.</source>
+   <translation>Aufgaben folgen aus Sätzen: Mit dem ersten stehen sie hier Tag für Tag.</translation>
   </message>
   <message>
    <source>Clashes</source>
@@ -683,6 +813,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Comparing …</source>
    <translation>Vergleiche …</translation>
+  </message>
+  <message>
+   <source>Counts without a day are of {day}.</source>
+   <translation>Einträge ohne Tag sind vom {day}.</translation>
   </message>
   <message>
    <source>Dar&amp;k</source>
@@ -805,8 +939,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Jeder Richtwert zeigt seine Quelle. Ein Hof darf jeden durch einen eigenen ersetzen.</translation>
   </message>
   <message>
+   <source>Every how many</source>
+   <translation>Alle wie viele</translation>
+  </message>
+  <message>
    <source>Every step, when it was made, and going back to any</source>
    <translation>Jeder Schritt, wann er gemacht wurde, und zurück zu jedem</translation>
+  </message>
+  <message>
+   <source>Everything</source>
+   <translation>Alles</translation>
   </message>
   <message>
    <source>Everything after it is taken back; it can be done again from here.</source>
@@ -909,6 +1051,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Vom nächsten Start an: {language}.</translation>
   </message>
   <message>
+   <source>From when on</source>
+   <translation>Ab wann</translation>
+  </message>
+  <message>
    <source>Go to &amp;today</source>
    <translation>Zu &amp;heute</translation>
   </message>
@@ -937,6 +1083,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Gruppen</translation>
   </message>
   <message>
+   <source>H&amp;ow</source>
+   <translation>W&amp;ie</translation>
+  </message>
+  <message>
    <source>Hang lamps by a chain and a second cord, well away from bedding: they start fires.</source>
    <translation>Lampen an einer Kette und einer zweiten Schnur aufhängen, weit weg von der Einstreu: Sie lösen Brände aus.</translation>
   </message>
@@ -949,8 +1099,8 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde</translation>
   </message>
   <message>
-   <source>Hatch, lay, feed and work by what was counted (Ctrl+3)</source>
-   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde (Strg+3)</translation>
+   <source>Hatch, lay, feed and work by what was counted (Ctrl+4)</source>
+   <translation>Schlupf, Legen, Futter und Arbeit nach dem, was gezählt wurde (Strg+4)</translation>
   </message>
   <message>
    <source>Hatcher: lockdown and hatch</source>
@@ -977,8 +1127,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Wie &amp;sicher</translation>
   </message>
   <message>
+   <source>How many chores are due, told by the desktop</source>
+   <translation>Wie viele Aufgaben anstehen, gemeldet vom Schreibtisch</translation>
+  </message>
+  <message>
+   <source>How many hours? Such as: 1.5 h.</source>
+   <translation>Wie viele Stunden? Zum Beispiel: 1,5 h.</translation>
+  </message>
+  <message>
    <source>How many of {number} go to the other place?</source>
    <translation>Wie viele von {number} kommen an den anderen Platz?</translation>
+  </message>
+  <message>
+   <source>How many? Such as: 12 {sort}.</source>
+   <translation>Wie viele? Zum Beispiel: 12 {sort}.</translation>
+  </message>
+  <message>
+   <source>How much? Such as: 2.5 kg.</source>
+   <translation>Wie viel? Zum Beispiel: 2,5 kg.</translation>
   </message>
   <message>
    <source>How to &amp;begin</source>
@@ -1001,6 +1167,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ein Dokument importieren</translation>
   </message>
   <message>
+   <source>In one line, as it will stand on the page</source>
+   <translation>In einer Zeile, wie es auf der Seite stehen soll</translation>
+  </message>
+  <message>
    <source>In so many the next set has room, and enough birds</source>
    <translation>In so vielen hat das nächste Einlegen Platz und genug Vögel</translation>
   </message>
@@ -1017,6 +1187,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einfg fügt hinzu, Eingabe ändert, Entf entfernt; Strg+Auf oder Strg+Ab sortiert nach der Spalte der Zelle.</translation>
   </message>
   <message>
+   <source>It goes with all of its days. Undo brings it back.</source>
+   <translation>Sie geht mit allen ihren Tagen. Zurücknehmen bringt sie wieder.</translation>
+  </message>
+  <message>
+   <source>It is done: untick it first</source>
+   <translation>Sie ist erledigt: erst den Haken wegnehmen</translation>
+  </message>
+  <message>
+   <source>It is due on {day}</source>
+   <translation>Sie steht an am {day}</translation>
+  </message>
+  <message>
    <source>It is in {count}</source>
    <translation>Er ist in {count}</translation>
   </message>
@@ -1027,6 +1209,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>It makes {count}</source>
    <translation>Er macht {count}</translation>
+  </message>
+  <message>
+   <source>It stays on the page with this reason</source>
+   <translation>Mit diesem Grund bleibt sie auf der Seite stehen</translation>
   </message>
   <message>
    <source>Its route is empty: add a stay, or take the usual route.</source>
@@ -1165,8 +1351,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Verschieben, aufteilen, anderer Platz …</translation>
   </message>
   <message>
+   <source>More about {chore}</source>
+   <translation>Mehr zu: {chore}</translation>
+  </message>
+  <message>
    <source>More days, narrower</source>
    <translation>Mehr Tage, schmaler</translation>
+  </message>
+  <message>
+   <source>Morning notice</source>
+   <translation>Meldung am Morgen</translation>
   </message>
   <message>
    <source>Most eggs by day</source>
@@ -1201,6 +1395,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einlegen</translation>
   </message>
   <message>
+   <source>Next seven days</source>
+   <translation>Die nächsten sieben Tage</translation>
+  </message>
+  <message>
+   <source>Next, on {day}: {chore}.</source>
+   <translation>Als Nächstes, am {day}: {chore}.</translation>
+  </message>
+  <message>
    <source>Ni&amp;ghts</source>
    <translation>Nä&amp;chte</translation>
   </message>
@@ -1231,6 +1433,10 @@ Record weights of a batch, ten birds together will do, to see its growth.</sourc
    <translation>Noch wurden keine Vögel gewogen.
 
 Notiere Gewichte eines Satzes, zehn Vögel zusammen genügen, um sein Wachstum zu sehen.</translation>
+  </message>
+  <message>
+   <source>No chore falls on these days.</source>
+   <translation>Keine Aufgabe fällt auf diese Tage.</translation>
   </message>
   <message>
    <source>No clash ahead</source>
@@ -1281,12 +1487,20 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
    <translation>Noch kann keine Zeile übernommen werden.</translation>
   </message>
   <message>
+   <source>Nobody at home</source>
+   <translation>Niemand da</translation>
+  </message>
+  <message>
    <source>Nobody yet. Tell who does the chores, and when they are away: work that needs hands is checked.</source>
    <translation>Noch niemand. Angeben, wer die Aufgaben erledigt und wann jemand fort ist: Arbeit, die Hände braucht, wird geprüft.</translation>
   </message>
   <message>
    <source>None on this day</source>
    <translation>An diesem Tag keine</translation>
+  </message>
+  <message>
+   <source>Nor on the seven days after it. Counts can be recorded all the same.</source>
+   <translation>Auch nicht an den sieben Tagen danach. Eintragen geht trotzdem.</translation>
   </message>
   <message>
    <source>Nothing is counted yet of {batches}.</source>
@@ -1303,6 +1517,14 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Nothing is due on these days.</source>
    <translation>An diesen Tagen ist nichts zu tun.</translation>
+  </message>
+  <message>
+   <source>Nothing is due on this day.</source>
+   <translation>An diesem Tag steht nichts an.</translation>
+  </message>
+  <message>
+   <source>Nothing is due, as no batch is planned.</source>
+   <translation>Nichts steht an, denn kein Satz ist geplant.</translation>
   </message>
   <message>
    <source>Nothing is due, as no batch is planned. Add one (Change › Add a batch), and print this sheet again.</source>
@@ -1345,6 +1567,22 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Oktober</translation>
   </message>
   <message>
+   <source>Of which batch? On {day} none is known to fit “{sort}”.</source>
+   <translation>Von welchem Satz? Am {day} passt keiner zu „{sort}“.</translation>
+  </message>
+  <message>
+   <source>Of which batch? {names}</source>
+   <translation>Von welchem Satz? {names}</translation>
+  </message>
+  <message>
+   <source>Of which place or batch? No hens lay yet by the plan.</source>
+   <translation>Von welchem Platz oder Satz? Nach dem Plan legen noch keine Hennen.</translation>
+  </message>
+  <message>
+   <source>Of which place? {names}</source>
+   <translation>Von welchem Platz? {names}</translation>
+  </message>
+  <message>
    <source>Oldest egg s&amp;tored</source>
    <translation>Äl&amp;testes Ei gelagert</translation>
   </message>
@@ -1355,6 +1593,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>On no day can eggs be set without a new clash. Solve those that there are first.</source>
    <translation>An keinem Tag können Eier ohne neuen Engpass eingelegt werden. Erst die vorhandenen lösen.</translation>
+  </message>
+  <message>
+   <source>Once a day, while Quailsched is open; the window may be minimised. An icon in the tray brings it up.</source>
+   <translation>Einmal am Tag, solange Quailsched offen ist; das Fenster darf verkleinert sein. Ein Symbol in der Taskleiste holt es hervor.</translation>
   </message>
   <message>
    <source>One lane a place or a batch</source>
@@ -1371,6 +1613,14 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>One more than that</source>
    <translation>Eins mehr als das</translation>
+  </message>
+  <message>
+   <source>One of your own, once or again and again</source>
+   <translation>Eine eigene, einmal oder immer wieder</translation>
+  </message>
+  <message>
+   <source>One of your own, once or again and again (Ctrl+Shift+N)</source>
+   <translation>Eine eigene, einmal oder immer wieder (Strg+Umschalt+N)</translation>
   </message>
   <message>
    <source>Open a farm</source>
@@ -1391,6 +1641,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Out on</source>
    <translation>Hinaus am</translation>
+  </message>
+  <message>
+   <source>Overdue</source>
+   <translation>Überfällig</translation>
   </message>
   <message>
    <source>Overview of the season</source>
@@ -1429,8 +1683,8 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Plätze</translation>
   </message>
   <message>
-   <source>Places, people, batches and figures (Ctrl+4)</source>
-   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+4)</translation>
+   <source>Places, people, batches and figures (Ctrl+5)</source>
+   <translation>Plätze, Leute, Sätze und Richtwerte (Strg+5)</translation>
   </message>
   <message>
    <source>Places, people, batches and figures as tables</source>
@@ -1445,8 +1699,28 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Veröffentlicht</translation>
   </message>
   <message>
+   <source>Put it off, leave it out, give it to somebody</source>
+   <translation>Verschieben, auslassen, jemandem geben</translation>
+  </message>
+  <message>
+   <source>Put off from {day}. {how}</source>
+   <translation>Verschoben vom {day}. {how}</translation>
+  </message>
+  <message>
+   <source>Put off: {chore}</source>
+   <translation>Verschieben: {chore}</translation>
+  </message>
+  <message>
+   <source>Quit</source>
+   <translation>Beenden</translation>
+  </message>
+  <message>
    <source>Range</source>
    <translation>Spanne</translation>
+  </message>
+  <message>
+   <source>Re&amp;cord a count…</source>
+   <translation>Etwas &amp;eintragen …</translation>
   </message>
   <message>
    <source>Re&amp;move what is picked…</source>
@@ -1463,6 +1737,18 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Reason, {number}</source>
    <translation>Grund, {number}</translation>
+  </message>
+  <message>
+   <source>Record a count</source>
+   <translation>Etwas eintragen</translation>
+  </message>
+  <message>
+   <source>Record for {batch}: 2 died, 70 hatched, fed 2.5 kg …</source>
+   <translation>Eintragen für {batch}: 2 tot, 70 geschlüpft, Futter 2,5 kg …</translation>
+  </message>
+  <message>
+   <source>Record: 2 died {batch}</source>
+   <translation>Eintragen: 2 tot {batch}</translation>
   </message>
   <message>
    <source>Records &amp;from a table…</source>
@@ -1503,6 +1789,22 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Rename the trial</source>
    <translation>Versuch umbenennen</translation>
+  </message>
+  <message>
+   <source>Repeat</source>
+   <translation>Wiederholen</translation>
+  </message>
+  <message>
+   <source>Return once more records it all the same.</source>
+   <translation>Noch einmal Eingabe trägt es trotzdem ein.</translation>
+  </message>
+  <message>
+   <source>Return records: {what}</source>
+   <translation>Eingabe trägt ein: {what}</translation>
+  </message>
+  <message>
+   <source>Return saves it, Ctrl+Z takes it back. d: 1 died; e 31: 31 eggs; also “yesterday”, “kg”.</source>
+   <translation>Eingabe speichert, Strg+Z nimmt zurück. t: 1 tot; e 31: 31 Eier; auch „gestern“, „kg“.</translation>
   </message>
   <message>
    <source>Return shows a figure and lets this farm have its own; Ctrl+Up or Ctrl+Down sorts by the column.</source>
@@ -1613,6 +1915,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Einrichtung</translation>
   </message>
   <message>
+   <source>Show today’s chores</source>
+   <translation>Aufgaben von heute zeigen</translation>
+  </message>
+  <message>
    <source>Show {name}</source>
    <translation>{name} zeigen</translation>
   </message>
@@ -1681,6 +1987,14 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Ein Brutbuch oder eine Legeliste übernehmen, Zeile für Zeile</translation>
   </message>
   <message>
+   <source>Take it &amp;up again</source>
+   <translation>Doch &amp;wieder vornehmen</translation>
+  </message>
+  <message>
+   <source>Take the count back, and all of this with it (Ctrl+Z)</source>
+   <translation>Den Eintrag zurücknehmen, und all das mit ihm (Strg+Z)</translation>
+  </message>
+  <message>
    <source>Take the last step back</source>
    <translation>Den letzten Schritt zurücknehmen</translation>
   </message>
@@ -1709,8 +2023,20 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Der Anfang: wie der Hof angelegt wurde</translation>
   </message>
   <message>
+   <source>The chores of the coming weeks to tick by hand</source>
+   <translation>Die Aufgaben der nächsten Wochen zum Abhaken von Hand</translation>
+  </message>
+  <message>
    <source>The clashes ahead, or what is picked</source>
    <translation>Die Engpässe voraus, oder was ausgewählt ist</translation>
+  </message>
+  <message>
+   <source>The day after (Alt+Right)</source>
+   <translation>Der Tag danach (Alt+Rechts)</translation>
+  </message>
+  <message>
+   <source>The day before (Alt+Left)</source>
+   <translation>Der Tag davor (Alt+Links)</translation>
   </message>
   <message>
    <source>The day on which eggs were set or birds came</source>
@@ -1729,8 +2055,8 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Die Zahlen des Diagramms als Tabelle</translation>
   </message>
   <message>
-   <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+2 goes back to it.</source>
-   <translation>Der Umriss ist der gedachte Satz. Noch ist nichts eingelegt: Strg+2 geht dorthin zurück.</translation>
+   <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+3 goes back to it.</source>
+   <translation>Der Umriss ist der gedachte Satz. Noch ist nichts eingelegt: Strg+3 geht dorthin zurück.</translation>
   </message>
   <message>
    <source>The plan and the trial side by side</source>
@@ -1805,6 +2131,14 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Es gibt noch nichts zu zeigen. Die Plätze hinzufügen (Ändern › Platz hinzufügen): was die Eier hält, die Aufzuchtbox, die Voliere. Dann einen Satz hinzufügen (Ändern › Satz hinzufügen) und diese Seite noch einmal drucken.</translation>
   </message>
   <message>
+   <source>These are the chores of the plan, not of the trial “{trial}”: here stands what happens.</source>
+   <translation>Das sind die Aufgaben des Plans, nicht des Versuchs „{trial}“: Hier steht, was geschieht.</translation>
+  </message>
+  <message>
+   <source>This desktop has no tray for notices, so there is none. The phone can tell: Farm › Calendar file.</source>
+   <translation>Dieser Schreibtisch hat keinen Ort für Meldungen, also gibt es keine. Das Telefon kann es sagen: Hof › Kalenderdatei.</translation>
+  </message>
+  <message>
    <source>This is an example. Farm › New farm begins your own; F1 tells how.</source>
    <translation>Dies ist ein Beispiel. Hof › Neuer Hof beginnt den eigenen; F1 sagt wie.</translation>
   </message>
@@ -1813,8 +2147,28 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Drei M&amp;onate zeigen</translation>
   </message>
   <message>
+   <source>Tick it once more to record it all the same.</source>
+   <translation>Noch einmal abhaken trägt es trotzdem ein.</translation>
+  </message>
+  <message>
+   <source>Tick it. Keys: P put it off, L leave it out, G give it to somebody</source>
+   <translation>Abhaken. Tasten: P verschieben, L auslassen, G jemandem geben</translation>
+  </message>
+  <message>
    <source>To</source>
    <translation>Bis</translation>
+  </message>
+  <message>
+   <source>To which place? {names}</source>
+   <translation>An welchen Platz? {names}</translation>
+  </message>
+  <message>
+   <source>Toda&amp;y</source>
+   <translation>He&amp;ute</translation>
+  </message>
+  <message>
+   <source>Today</source>
+   <translation>Heute</translation>
   </message>
   <message>
    <source>Trial “{trial}”</source>
@@ -1869,6 +2223,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Version und Hinweise zur Vorsicht</translation>
   </message>
   <message>
+   <source>W&amp;ho</source>
+   <translation>We&amp;r</translation>
+  </message>
+  <message>
    <source>Ways out, each re-checked</source>
    <translation>Auswege, jeder neu geprüft</translation>
   </message>
@@ -1901,8 +2259,32 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Was geschieht, oder warum nicht</translation>
   </message>
   <message>
+   <source>What has died, hatched, was laid or fed</source>
+   <translation>Was gestorben, geschlüpft, gelegt oder gefüttert ist</translation>
+  </message>
+  <message>
+   <source>What has moved</source>
+   <translation>Was sich verschoben hat</translation>
+  </message>
+  <message>
+   <source>What is due, to tick and to count</source>
+   <translation>Was ansteht, zum Abhaken und Eintragen</translation>
+  </message>
+  <message>
+   <source>What is due, to tick and to count (Ctrl+2)</source>
+   <translation>Was ansteht, zum Abhaken und Eintragen (Strg+2)</translation>
+  </message>
+  <message>
+   <source>What is it a count of? Such as died, eggs, hatched, clear, sold, fed, weighed.</source>
+   <translation>Wovon? Zum Beispiel tot, Eier, geschlüpft, klar, verkauft, Futter, gewogen.</translation>
+  </message>
+  <message>
    <source>What is it called?</source>
    <translation>Wie heißt er?</translation>
+  </message>
+  <message>
+   <source>What is the note? Its words come after “note”.</source>
+   <translation>Was ist die Notiz? Ihre Worte kommen nach „Notiz“.</translation>
   </message>
   <message>
    <source>What is your farm called?</source>
@@ -1937,8 +2319,8 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Wann die nächsten Eier hinein können, und wie viele</translation>
   </message>
   <message>
-   <source>When the next eggs can go in, and how many (Ctrl+2)</source>
-   <translation>Wann die nächsten Eier hinein können, und wie viele (Strg+2)</translation>
+   <source>When the next eggs can go in, and how many (Ctrl+3)</source>
+   <translation>Wann die nächsten Eier hinein können, und wie viele (Strg+3)</translation>
   </message>
   <message>
    <source>Where birds can drink, all round. {empty}</source>
@@ -1951,6 +2333,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Where now</source>
    <translation>Wo jetzt</translation>
+  </message>
+  <message>
+   <source>Which place? {names}</source>
+   <translation>Welcher Platz? {names}</translation>
   </message>
   <message>
    <source>Why do you live with it?</source>
@@ -1971,6 +2357,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Wo&amp;rk left</source>
    <translation>Noch zu &amp;bauen</translation>
+  </message>
+  <message>
+   <source>Words in any order, as short as you like: d is one that died (F8)</source>
+   <translation>Wörter in beliebiger Reihenfolge, so kurz wie gewünscht: t ist ein totes Tier (F8)</translation>
   </message>
   <message>
    <source>Work counted on</source>
@@ -2007,6 +2397,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>You are looking at {label}.</source>
    <translation>Zu sehen: {label}.</translation>
+  </message>
+  <message>
+   <source>Young before old, healthy before sick, quarantine last.</source>
+   <translation>Jung vor alt, gesund vor krank, Quarantäne zuletzt.</translation>
   </message>
   <message>
    <source>Your own farm in five steps</source>
@@ -2077,6 +2471,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>alle Zeilen</translation>
   </message>
   <message>
+   <source>and {chores} more</source>
+   <translation>und {chores} mehr</translation>
+  </message>
+  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
@@ -2093,6 +2491,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>wie gefunden: {found}</translation>
   </message>
   <message>
+   <source>as it is: {rule}</source>
+   <translation>wie es ist: {rule}</translation>
+  </message>
+  <message>
    <source>as on {day}, printed {printed}</source>
    <translation>Stand {day}, gedruckt {printed}</translation>
   </message>
@@ -2105,12 +2507,32 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>mit 25 Tagen</translation>
   </message>
   <message>
+   <source>bedding, litter</source>
+   <translation>einstreu, streu</translation>
+  </message>
+  <message>
    <source>birds of another batch</source>
    <translation>Vögel eines anderen Satzes</translation>
   </message>
   <message>
+   <source>bought</source>
+   <translation>kauf, gekauft</translation>
+  </message>
+  <message>
+   <source>built, finished</source>
+   <translation>fertig, gebaut</translation>
+  </message>
+  <message>
    <source>chores {days}</source>
    <translation>Aufgaben {days}</translation>
+  </message>
+  <message>
+   <source>clear, infertile</source>
+   <translation>klar, unbefruchtet</translation>
+  </message>
+  <message>
+   <source>cocks, cock</source>
+   <translation>hähne, hahn</translation>
   </message>
   <message>
    <source>cold nights</source>
@@ -2133,16 +2555,72 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Tag {age}: {found}, erwartet {expected}</translation>
   </message>
   <message>
+   <source>died, dead</source>
+   <translation>tot, gestorben, verendet</translation>
+  </message>
+  <message>
+   <source>done on {day}</source>
+   <translation>erledigt am {day}</translation>
+  </message>
+  <message>
+   <source>dry yet</source>
+   <translation>noch trocken</translation>
+  </message>
+  <message>
    <source>each batch, of eggs set</source>
    <translation>jeder Satz, der eingelegten Eier</translation>
+  </message>
+  <message>
+   <source>eggs, laid, egg</source>
+   <translation>eier, gelegt, ei</translation>
   </message>
   <message>
    <source>empty</source>
    <translation>leer</translation>
   </message>
   <message>
+   <source>every </source>
+   <translation>alle </translation>
+  </message>
+  <message>
+   <source>every day</source>
+   <translation>jeden Tag</translation>
+  </message>
+  <message>
+   <source>every month</source>
+   <translation>jeden Monat</translation>
+  </message>
+  <message>
+   <source>every week</source>
+   <translation>jede Woche</translation>
+  </message>
+  <message>
+   <source>every year</source>
+   <translation>jedes Jahr</translation>
+  </message>
+  <message>
+   <source>every {step} days</source>
+   <translation>alle {step} Tage</translation>
+  </message>
+  <message>
+   <source>every {step} months</source>
+   <translation>alle {step} Monate</translation>
+  </message>
+  <message>
+   <source>every {step} weeks</source>
+   <translation>alle {step} Wochen</translation>
+  </message>
+  <message>
+   <source>every {step} years</source>
+   <translation>alle {step} Jahre</translation>
+  </message>
+  <message>
    <source>expected of {kind}</source>
    <translation>erwartet: {kind}</translation>
+  </message>
+  <message>
+   <source>fed, feed</source>
+   <translation>futter, gefüttert, verfüttert</translation>
   </message>
   <message>
    <source>feet, ounces, °F</source>
@@ -2185,6 +2663,18 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>erwachsen</translation>
   </message>
   <message>
+   <source>h, hours, hour</source>
+   <translation>h, std, stunden, stunde</translation>
+  </message>
+  <message>
+   <source>hens, hen</source>
+   <translation>hennen, henne</translation>
+  </message>
+  <message>
+   <source>hours, worked</source>
+   <translation>stunden, gearbeitet</translation>
+  </message>
+  <message>
    <source>in {days}</source>
    <translation>noch {days}</translation>
   </message>
@@ -2207,6 +2697,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>laying group</source>
    <translation>Legegruppe</translation>
+  </message>
+  <message>
+   <source>left out: {reason}</source>
+   <translation>ausgelassen: {reason}</translation>
   </message>
   <message>
    <source>lockdown on {day}</source>
@@ -2235,6 +2729,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>next week</source>
    <translation>nächste Woche</translation>
+  </message>
+  <message>
+   <source>no batch</source>
+   <translation>kein Satz</translation>
   </message>
   <message>
    <source>no clash ahead</source>
@@ -2277,6 +2775,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>noch nicht</translation>
   </message>
   <message>
+   <source>nothing is due</source>
+   <translation>nichts steht an</translation>
+  </message>
+  <message>
    <source>of eggs set</source>
    <translation>der eingelegten Eier</translation>
   </message>
@@ -2285,8 +2787,16 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>der befruchteten Eier</translation>
   </message>
   <message>
+   <source>of, in, the, from, at, on, to, for, and, with, eggs, egg, chicks, chick, birds, bird, feed</source>
+   <translation>von, in, im, der, die, das, den, aus, an, am, bei, nach, für, und, mit, eier, ei, küken, vögel, vogel, tiere, futter</translation>
+  </message>
+  <message>
    <source>old eggs</source>
    <translation>alte Eier</translation>
+  </message>
+  <message>
+   <source>once</source>
+   <translation>einmal</translation>
   </message>
   <message>
    <source>or wide</source>
@@ -2315,6 +2825,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>printed {day}</source>
    <translation>gedruckt {day}</translation>
+  </message>
+  <message>
+   <source>processed, slaughtered</source>
+   <translation>schlachtung, geschlachtet</translation>
   </message>
   <message>
    <source>ready {day}</source>
@@ -2401,8 +2915,16 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>zwei Alter</translation>
   </message>
   <message>
+   <source>was due on {weekday}, {day}</source>
+   <translation>war fällig am {weekday}, {day}</translation>
+  </message>
+  <message>
    <source>week</source>
    <translation>Woche</translation>
+  </message>
+  <message>
+   <source>weighed, weight</source>
+   <translation>wiegen, gewogen, gewicht</translation>
   </message>
   <message>
    <source>where</source>
@@ -2485,8 +3007,32 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{batch}: {eggs}, Tag {number}, {stage}</translation>
   </message>
   <message>
+   <source>{chores} fall on these days.</source>
+   <translation>{chores} fallen auf diese Tage.</translation>
+  </message>
+  <message>
    <source>{chores} in the next {days} days</source>
    <translation>{chores} in den nächsten {days} Tagen</translation>
+  </message>
+  <message>
+   <source>{chores} today</source>
+   <translation>heute {chores}</translation>
+  </message>
+  <message>
+   <source>{chores}, {done} of them done</source>
+   <translation>{chores}, {done} davon erledigt</translation>
+  </message>
+  <message>
+   <source>{chores}, {left} left</source>
+   <translation>{chores}, {left} offen</translation>
+  </message>
+  <message>
+   <source>{chores}, {overdue} overdue</source>
+   <translation>{chores}, {overdue} überfällig</translation>
+  </message>
+  <message>
+   <source>{chores}. First: {chore}.</source>
+   <translation>{chores}. Zuerst: {chore}.</translation>
   </message>
   <message>
    <source>{clashes} ahead</source>
@@ -2525,6 +3071,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{days}, {sure}</translation>
   </message>
   <message>
+   <source>{day} is still to come: what has happened is recorded.</source>
+   <translation>{day} kommt erst noch: Eingetragen wird, was geschehen ist.</translation>
+  </message>
+  <message>
    <source>{day}, continued</source>
    <translation>{day}, Fortsetzung</translation>
   </message>
@@ -2557,6 +3107,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{label}. Strg+Z nimmt es zurück.</translation>
   </message>
   <message>
+   <source>{label}. Moved by it: {what}{more}.</source>
+   <translation>{label}. Dadurch verschoben: {what}{more}.</translation>
+  </message>
+  <message>
    <source>{name}, trial “{trial}”</source>
    <translation>{name}, Versuch „{trial}“</translation>
   </message>
@@ -2575,6 +3129,22 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{number} eggs in</source>
    <translation>{number} Eier darin</translation>
+  </message>
+  <message>
+   <source>{number} expected</source>
+   <translation>{number} erwartet</translation>
+  </message>
+  <message>
+   <source>{number} is a number too many here.</source>
+   <translation>{number} ist hier eine Zahl zu viel.</translation>
+  </message>
+  <message>
+   <source>{often} on {days}</source>
+   <translation>{often} am {days}</translation>
+  </message>
+  <message>
+   <source>{often}: {days} …</source>
+   <translation>{often}: {days} …</translation>
   </message>
   <message>
    <source>{old} → {new}, {days} earlier</source>
@@ -2643,6 +3213,18 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>“{name}” beside the plan</source>
    <translation>„{name}“ neben dem Plan</translation>
+  </message>
+  <message>
+   <source>“{sort}” has a form of its own, in the page of the batch.</source>
+   <translation>„{sort}“ hat ein eigenes Formular, auf der Seite des Satzes.</translation>
+  </message>
+  <message>
+   <source>“{word}” is no whole number.</source>
+   <translation>„{word}“ ist keine ganze Zahl.</translation>
+  </message>
+  <message>
+   <source>“{word}” is not understood here.</source>
+   <translation>„{word}“ wird hier nicht verstanden.</translation>
   </message>
   <message>
    <source>• and {number} more</source>

@@ -580,6 +580,10 @@
    <translation>Stelle</translation>
   </message>
   <message>
+   <source>put off from {day}</source>
+   <translation>verschoben vom {day}</translation>
+  </message>
+  <message>
    <source>role</source>
    <translation>Aufgabe des Platzes</translation>
   </message>
@@ -854,6 +858,10 @@
   <message>
    <source>{mass} of feed</source>
    <translation>{mass} Futter</translation>
+  </message>
+  <message>
+   <source>{names} or {last}</source>
+   <translation>{names} oder {last}</translation>
   </message>
   <message>
    <source>{part} chicks of {whole} eggs set</source>

@@ -15,6 +15,8 @@ from quailsched.desktop.paper.chore_sheet import ChorePage, ChoreSheet
 from quailsched.desktop.paper.pages import pdf_of
 from quailsched.desktop.paper.papers import Paper
 from quailsched.desktop.paper.sheet import Sheet, page_layout, sheet_of
+from quailsched.edits.change import apply
+from quailsched.edits.marks import put_off, tick
 from quailsched.farm.example import example_farm
 from quailsched.farm.records import Farm, Place, Role, Settings
 from quailsched.report.chores import able_text
@@ -161,3 +163,29 @@ def test_a_farm_without_batches_gets_a_sheet_that_says_what_to_do() -> None:
 
 def test_weeks_without_a_chore_say_that_nothing_is_due(season: Season) -> None:
     assert "Nothing is due on these days." in words_of(pdf_of(sheet_for(season, 2, date(2040, 1, 1)), Paper.A4))
+
+
+def test_what_is_done_is_ticked_on_paper_and_what_was_put_off_says_from_when(season: Season) -> None:
+    farm = season.farm
+    (lockdown,) = chores_between(season, TODAY, TODAY + timedelta(days=1))
+    heat = next(chore for chore in due(season, 1) if chore.kind == "heat")
+    farm = apply(farm, tick(farm, lockdown.key, lockdown.day, lockdown.title, TODAY))
+    farm = apply(farm, put_off(farm, heat.key, heat.day, heat.title, TODAY))
+    page = sheet_for(Season(farm), 1).pages(a4())[0]
+    rows = {text_of(row): row for row in rows_of(page, headings=False)}
+    assert [row.is_done for text, row in rows.items() if text.startswith(lockdown.title)] == [True]
+    moved = next(text for text in rows if text.startswith(heat.title))
+    assert "Put off from 8 Apr. Hang the lamp" in moved
+    assert not rows[moved].is_done
+    ticked, empty = (box_of(next(row for row in rows.values() if row.is_done is done)) for done in (True, False))
+    assert ticked > empty > 0
+
+
+def box_of(row: Row) -> int:
+    """How many dark pixels the box of a row has."""
+    image = QImage(24, 24, QImage.Format.Format_RGB32)
+    image.fill(QColor("white"))
+    painter = QPainter(image)
+    row.paint(painter, 0.0, 600.0)
+    painter.end()
+    return sum(image.pixelColor(x, y).lightness() < 128 for x in range(17) for y in range(20))

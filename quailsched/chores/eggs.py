@@ -96,11 +96,15 @@ def _lockdown_and_hatch(season: Season, batch: Batch) -> Iterator[Chore]:
         say("First pips may show; look through the window, do not open. Brooder warm and dry by tonight."),
         day=on_day(batch, min(watch, days.hatch - 1)), place=place_on(season, batch, days.hatch - 1), urgent=True,
     )  # fmt: skip
+    counted, expected = season.lived(batch).hatched, season.birds(batch, on_day(batch, days.hatch))
+    chicks = number_text(expected if counted is None else counted)
     yield make(
         "hatch", say("Hatch day, {batch}", batch=batch.name),
         say(
-            "About {number} chicks expected. Leave them in until dry and fluffy.",
-            number=number_text(season.birds(batch, on_day(batch, days.hatch))),
+            "About {number} chicks expected. Leave them in until dry and fluffy."
+            if counted is None
+            else "{number} chicks hatched. Leave them in until dry and fluffy.",
+            number=chicks,
         ),
         day=on_day(batch, days.hatch), place=place_on(season, batch, days.hatch), cautions=("hands",), urgent=True,
     )  # fmt: skip

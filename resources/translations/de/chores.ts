@@ -391,5 +391,9 @@
    <source>{birds} of {batch} go to their buyer</source>
    <translation>Zum Käufer: {birds} von {batch}</translation>
   </message>
+  <message>
+   <source>{number} chicks hatched. Leave them in until dry and fluffy.</source>
+   <translation>{number} Küken geschlüpft. Drin lassen, bis sie trocken und flauschig sind.</translation>
+  </message>
  </context>
 </TS>

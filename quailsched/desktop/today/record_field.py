@@ -77,9 +77,11 @@ class RecordField(QWidget):
         self.look()
 
     def _any_name(self) -> str:
-        """A batch of the farm, for an example; on an empty farm a name as the example has."""
-        batches = self._opened().plan.batches
-        return batches[-1].name if batches else "Clover"
+        """A batch that has birds today, for an example; else any, and on an empty farm a name as the example has."""
+        season, day = self._opened().plan_season, self._today()
+        batches = season.farm.batches
+        alive = [batch.name for batch in batches if season.birds(batch, day)]
+        return next(iter(alive or [batch.name for batch in batches]), "Clover")
 
     def look(self) -> None:
         """Tell what Return would record now."""
@@ -122,15 +124,15 @@ class RecordField(QWidget):
             self.look()
             return
         plan, count = self._opened().plan, meant.count
+        try:
+            change: Change = record(plan, self._with_id(count), self._today())
+        except FarmError as error:  # what cannot be is not asked about
+            self._tell(str(error), is_fault=True)
+            return
         odd = odd_about(plan, count)
         if odd and count != self._odd:
             self._odd = count
             self._tell(" ".join([*odd, say("Return once more records it all the same.")]), is_odd=True)
-            return
-        try:
-            change: Change = record(plan, self._with_id(count), self._today())
-        except FarmError as error:
-            self._tell(str(error), is_fault=True)
             return
         self._odd = None
         self.line.clear()

@@ -554,6 +554,7 @@ def test_the_line_tells_what_is_missing_and_what_cannot_be(view: TodayView, open
     assert "500" in record_field.told.text()
     qtbot.keyClick(record_field.line, Key.Key_Return)
     assert opened.plan.counts == ()
+    assert record_field.told.objectName() == "fault"  # refused, not asked about
     assert record_field.line.text() == "500 died aster"
     assert record_field.line.accessibleDescription() == record_field.told.text()
 

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.icons import ALL_RATIOS, put_on, ratios_there_are
+from quailsched.desktop.icons import ALL_RATIOS, put_on, ratios_there_are, size_beside
 from quailsched.desktop.labels import ShortLabel, as_it_is
 from quailsched.desktop.narrow import ShortButton, shorten
 from quailsched.farm.units import count_text
@@ -23,6 +23,10 @@ from quailsched.words import number_text, say
 
 _LETTERS_TO_TYPE = 16  # room for a name or a day in the field
 _NARROW_LETTERS = 110  # a window of fewer has no room for words below the icons of the rail
+
+
+_ICON_LINES, _LOW_ICON_LINES = 1.6, 1.2  # how tall icons of the rail are, in lines of text
+_AROUND_ICON_PX, _LOW_GAP_PX = 19, 2  # what a button of the rail has around its icon, and between two if it is low
 
 
 class TopBar(QWidget):
@@ -141,9 +145,7 @@ class Rail(QWidget):
         super().__init__(parent)
         self.setObjectName("rail")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(7, 8, 7, 8)
-        column.setSpacing(6)
+        self._column = column = QVBoxLayout(self)
         self._group = QButtonGroup(self)
         self._icons: list[tuple[QToolButton, str]] = []
         self._words = [(name, tip) for _, name, tip in views]
@@ -163,31 +165,47 @@ class Rail(QWidget):
         self._details.setToolTip(say("Details: what is picked, or all clashes ahead (F9)"))
         self._details.clicked.connect(lambda: self.details_asked.emit())
         column.addWidget(self._details)
-        self._is_short = False
+        self._is_narrow = False
         self._group.idClicked.connect(self.chosen)
+        self._lines = _ICON_LINES
+        self.show_short(False, False)
         self.dress(ratios_there_are())
-        self.show_short(False)
 
-    def show_short(self, is_short: bool) -> None:
-        """Icons alone, or with words below them."""
-        self._is_short = is_short
+    def show_short(self, is_narrow: bool, is_low: bool) -> None:
+        """Icons alone where there is no room for words below them. A narrow window has the details on a button."""
+        is_short = is_narrow or is_low
+        self._is_narrow = is_narrow
+        sides = _LOW_GAP_PX if is_low else 8
+        self._column.setContentsMargins(7, sides, 7, sides)
+        self._column.setSpacing(_LOW_GAP_PX if is_low else 6)
+        narrow_px = size_beside(self.fontMetrics(), _ICON_LINES) + 7  # low or not, it is as wide
         style = Qt.ToolButtonStyle
         for (button, _), (name, tip) in zip(self._icons, self._words, strict=True):
             button.setToolButtonStyle(style.ToolButtonIconOnly if is_short else style.ToolButtonTextUnderIcon)
-            button.setMinimumWidth(0 if is_short else round(self._widest * 1.2) + 18)
+            button.setMinimumWidth(narrow_px if is_short else round(self._widest * 1.2) + 18)
             button.setToolTip(f"{name}: {tip}" if is_short else tip)
         self.won_px = round(self._widest * 1.2) if not is_short else 0
+        self.has_words = not is_short
+        if self._lines != (lines := _LOW_ICON_LINES if is_low else _ICON_LINES):
+            self._lines = lines
+            self.dress()
         self._offer_details()
+
+    def minimumSizeHint(self) -> QSize:
+        """As low as it gets with icons alone, also while it has words: they go when a window gets low."""
+        number = len(self._icons) + self._is_narrow
+        each = size_beside(self.fontMetrics(), _LOW_ICON_LINES) + _AROUND_ICON_PX
+        return QSize(super().minimumSizeHint().width(), number * (each + _LOW_GAP_PX) + _LOW_GAP_PX)
 
     def _offer_details(self) -> None:
         """A narrow season has no room for the details beside it, and a button that shows them."""
-        self._details.setVisible(self._is_short and self._group.checkedId() == 0)
+        self._details.setVisible(self._is_narrow and self._group.checkedId() == 0)
 
     def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
         """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
         for button, picture in self._icons:
-            put_on(button, picture, 1.6, ratios)
-        put_on(self._details, "details", 1.6, ratios)
+            put_on(button, picture, self._lines, ratios)
+        put_on(self._details, "details", self._lines, ratios)
 
     def show_chosen(self, number: int) -> None:
         """The Tab key comes to the view that is on; from there arrows go to the others."""
@@ -203,8 +221,9 @@ class Body(QWidget):
 
     def __init__(self, top: TopBar, rail: Rail, stage: QWidget) -> None:
         super().__init__()
-        self._rail = rail
-        self._is_narrow = False
+        self._top, self._rail = top, rail
+        self._shown_for = (False, False)  # narrow, low
+        self._tall_px = 0  # what the bars take with words
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -222,7 +241,10 @@ class Body(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        if self._rail.has_words:
+            self._tall_px = self._top.sizeHint().height() + self._rail.sizeHint().height()
         is_narrow = event.size().width() < self.fontMetrics().averageCharWidth() * _NARROW_LETTERS
-        if is_narrow != self._is_narrow:
-            self._is_narrow = is_narrow
-            self._rail.show_short(is_narrow)
+        wanted = (is_narrow, event.size().height() < self._tall_px)
+        if wanted != self._shown_for:
+            self._shown_for = wanted
+            self._rail.show_short(*wanted)

@@ -30,7 +30,8 @@ class Reading(QDialog):
         """As tall as the text, within the screen."""
         room = self.screen().availableSize() - QSize(_BESIDE_PX, _BESIDE_PX)
         wide = min(self.fontMetrics().averageCharWidth() * _LETTERS, room.width())
-        document = self.page.document()
+        document = self.page.document().clone(self)  # the page's own takes the width that the page has by now
+        document.setDefaultFont(self.page.document().defaultFont())
         document.setTextWidth(wide - 40)  # margins and a bar
         self.resize(wide, min(round(document.size().height()) + foot_px + 40, room.height()))
 

@@ -236,6 +236,10 @@ class TodayView(QWidget):
 
     # room
 
+    def hasHeightForWidth(self) -> bool:
+        """It scrolls: how tall its texts are is no matter of the window."""
+        return False
+
     def minimumSizeHint(self) -> QSize:
         """What it gets by with in one column; a wide one must not hold the window wide."""
         return QSize(self.fontMetrics().averageCharWidth() * 48, self.fontMetrics().height() * 9)

@@ -468,6 +468,7 @@ def test_the_chore_sheet_is_asked_for_from_the_panel(
 
 def test_a_farm_without_batches_is_told_what_to_do(empty: OpenFarm, window: MainWindow) -> None:
     window.show_farm(empty)
+    window.day_view.show_now()
     told = words(window.day_view.nothing)
     assert "Nothing is due, as no batch is planned." in told
     assert window.day_view.nothing.batch.isVisible()

@@ -178,7 +178,7 @@ class Rail(QWidget):
         sides = _LOW_GAP_PX if is_low else 8
         self._column.setContentsMargins(7, sides, 7, sides)
         self._column.setSpacing(_LOW_GAP_PX if is_low else 6)
-        narrow_px = size_beside(self.fontMetrics(), _ICON_LINES) + 7  # low or not, it is as wide
+        narrow_px = size_beside(self.fontMetrics(), _ICON_LINES) + 9  # low or not, it is as wide
         style = Qt.ToolButtonStyle
         for (button, _), (name, tip) in zip(self._icons, self._words, strict=True):
             button.setToolButtonStyle(style.ToolButtonIconOnly if is_short else style.ToolButtonTextUnderIcon)

@@ -113,7 +113,7 @@ def _built(farm: Farm, count: Count) -> Iterator[Batch | Place]:
 
 
 def _left(farm: Farm, batch: Batch) -> Batch:
-    """The stays of birds of which none is left end on the day on which the last went."""
+    """The stays of birds of which none is left end on the day on which the last went, but not before a known move."""
     kind, lived = kind_of(farm, batch), lived_of(batch, farm.counts_of(batch.id))
     days = days_of(kind, batch, lived)
     gone: dict[Part, int | None] = dict.fromkeys(_PARTS, _gone_on(kind, batch, Part.ALL, lived))
@@ -125,9 +125,11 @@ def _left(farm: Farm, batch: Batch) -> Batch:
     stays = []
     for stay in batch.stays:
         day = gone[stay.part]
+        if day is not None:
+            day = max([day, *(last + 1 for last in lived.moved)])
         if day is None or end_of(stay, days) <= day:
             stays.append(stay)
-        elif stay.from_day < day or not stays or (stay.from_day == day and day in lived.moved):
+        elif stay.from_day < day or not stays:
             stays.append(replace(stay, to_day=max(day, stay.from_day + 1), leaving=None))
     return replace(batch, stays=tuple(stays))
 

@@ -110,6 +110,10 @@ class Count:
     plan_day: date | None = None
     plan_number: int | None = None
 
+    def __hash__(self) -> int:
+        """By the id alone, which is the count's own for ever: all counts of a batch are hashed at each look at it."""
+        return hash(self.id)
+
     @property
     def unsure(self) -> int:
         """Of those sexed, the birds that were neither called hen nor cock."""

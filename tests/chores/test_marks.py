@@ -115,7 +115,10 @@ def test_a_hatch_that_was_counted_needs_no_tick() -> None:
 # own chores
 
 
-BAD_RULES = ["FREQ=HOURLY", "each week", "FREQ=WEEKLY;INTERVAL=x", "FREQ=DAILY;BYHOUR=3", "\n"]
+BAD_RULES = [
+    *("FREQ=HOURLY", "each week", "FREQ=WEEKLY;INTERVAL=x", "FREQ=DAILY;BYHOUR=3", "\n"),
+    *("FREQ=DAILY;INTERVAL=0", "FREQ=DAILY;INTERVAL=-1", "FREQ=DAILY;INTERVAL=9999"),  # it would not come round
+]
 
 
 def test_every_second_monday_and_thursday() -> None:

@@ -21,7 +21,7 @@ from quailsched.farm.facts import Count, Sort
 from quailsched.farm.faults import FarmError
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.ledger import FIELDS, eggs_left, standing, total
-from quailsched.farm.records import Batch, Farm, Part
+from quailsched.farm.records import Batch, Farm, Part, farm_of
 from quailsched.season.birds import birds_on, hatched
 from quailsched.season.clashes import checked
 from quailsched.season.days import days_of
@@ -186,6 +186,10 @@ class Counts(RuleBasedStateMachine):
     @invariant()
     def is_sound(self) -> None:
         assert faults_of(self.farm) == []
+        fresh = farm_of(list(self.farm.records()))
+        assert fresh == self.farm
+        for batch in self.farm.batches:
+            assert self.farm.counts_of(batch.id) == fresh.counts_of(batch.id)
 
     @invariant()
     def no_egg_is_lost(self) -> None:

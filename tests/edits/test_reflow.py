@@ -259,6 +259,10 @@ def test_birds_that_are_sold_on_the_day_of_their_move_have_moved() -> None:
     one = known(clover(), HATCH, fact(Sort.MOVED, 18, 70, place_id=BROODER.id), fact(Sort.SOLD, 18, 70))
     assert stays(one) == [*PLANNED[:2], ("brooder", 18, 19, "all")]
     assert birds(one, 18) == 0
+    # All dead the day before, though they were moved: the move was written down, and is not refused afterwards.
+    moved = fact(Sort.MOVED, 18, place_id=BROODER.id)
+    one = known(clover(), fact(Sort.CLEAR, 7, 30), HATCH, moved, fact(Sort.DIED, 17, 70))
+    assert stays(one) == [*PLANNED[:2], ("brooder", 18, 19, "all")]
 
 
 @pytest.mark.parametrize("order", [(0, 1), (1, 0)])

@@ -1,0 +1,117 @@
+"""What has happened to a batch, on its page: what has moved, plan and fact, what was counted, where it comes from."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from quailsched.desktop.buttons import button
+from quailsched.desktop.labels import label
+from quailsched.farm.records import Batch
+from quailsched.report.plan_and_fact import Compared, ledger_rows, plan_and_fact
+from quailsched.report.what_moved import Moved
+from quailsched.season.season import Season
+from quailsched.words import say
+
+_MOST_MOVED = 8
+
+
+class MovedPanel(QFrame):
+    """What the last step has moved, with a button that takes it back."""
+
+    def __init__(self, moved: Sequence[Moved]) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        column = QVBoxLayout(self)
+        head = QHBoxLayout()
+        head.addWidget(label(say("What has moved"), "strong"), 1)
+        self.undo = button(say("Undo"), lambda: None)
+        self.undo.setObjectName("flat")
+        self.undo.setToolTip(say("Take the step back, and all of this with it. Key: Ctrl+Z"))
+        head.addWidget(self.undo, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(head)
+        for one in moved[:_MOST_MOVED]:
+            column.addWidget(label(f"• {one.sentence}", "fault" if one.is_clash else ""))
+        if len(moved) > _MOST_MOVED:
+            column.addWidget(label(say("and {number} more", number=len(moved) - _MOST_MOVED), "soft"))
+
+
+class FactsBox(QWidget):
+    """Asks by ``asked``: "record", "counts", "part", "join" or "undo"."""
+
+    asked = Signal(str)
+
+    def __init__(self, season: Season, batch: Batch, today: date, moved: Sequence[Moved]) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        if moved:
+            panel = MovedPanel(moved)
+            panel.undo.clicked.connect(lambda: self.asked.emit("undo"))
+            column.addWidget(panel)
+        if rows := plan_and_fact(season.farm, batch):
+            column.addWidget(label(say("Plan and fact"), "strong"))
+            column.addLayout(_compared(rows))
+        if ledger := ledger_rows(season, batch, today):
+            column.addWidget(label(say("Counted"), "strong"))
+            column.addLayout(_pairs(ledger))
+        column.addLayout(self._buttons(season, batch, today))
+
+    def _buttons(self, season: Season, batch: Batch, today: date) -> QGridLayout:
+        grid = QGridLayout()
+        birds = season.birds(batch, today)
+        for place, (text, name, tip) in enumerate(
+            (
+                (say("Record…"), "record", say("A count of any sort. Key: Ctrl+R")),
+                (say("Counts…"), "counts", say("All counts, to correct and to take back. Key: Ctrl+Shift+R")),
+                (say("Part off…"), "part", say("A part of it becomes a batch of its own")),
+                (say("Join…"), "join", say("Its birds go over to another batch")),
+            )
+        ):
+            made = self._button(text, name)
+            made.setToolTip(tip)
+            if name in ("part", "join") and not birds:
+                made.setEnabled(False)
+                made.setToolTip(say("It has no birds today."))
+            grid.addWidget(made, place // 2, place % 2)
+        return grid
+
+    def _button(self, text: str, name: str) -> QPushButton:
+        return button(text, lambda: self.asked.emit(name))
+
+
+def _compared(rows: Sequence[Compared]) -> QGridLayout:
+    """What, then plan and fact below each other, with the difference in words: a narrow panel has no room for four
+    columns."""
+    grid = _grid()
+    for number, row in enumerate(rows):
+        what = label(row.what, "soft")
+        what.setAlignment(Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(what, number, 0)
+        lines = [say("{fact} ({difference})", fact=row.fact, difference=row.difference) if row.difference else row.fact]
+        if row.plan and row.plan != row.fact:
+            lines.append(say("plan: {plan}", plan=row.plan))
+        grid.addWidget(label("\n".join(lines)), number, 1)
+    return grid
+
+
+def _pairs(rows: Sequence[tuple[str, str]]) -> QGridLayout:
+    grid = _grid()
+    for number, (name, text) in enumerate(rows):
+        soft = label(name, "soft")
+        soft.setAlignment(Qt.AlignmentFlag.AlignTop)
+        grid.addWidget(soft, number, 0)
+        grid.addWidget(label(text), number, 1)
+    return grid
+
+
+def _grid() -> QGridLayout:
+    grid = QGridLayout()
+    grid.setHorizontalSpacing(12)
+    grid.setVerticalSpacing(6)
+    grid.setColumnStretch(1, 1)
+    return grid

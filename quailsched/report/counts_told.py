@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from enum import Enum, auto
 
-from quailsched.farm.facts import Count, Sort
+from quailsched.farm.facts import Cause, Count, Sort
 from quailsched.farm.ledger import trace_of
 from quailsched.farm.records import Batch, Farm, Part, Person, Place
 from quailsched.quick import dataclass
@@ -65,7 +65,10 @@ def what_of(farm: Farm, count: Count) -> str:
     """What a count says, without its day: "9 died: chilled, surplus cocks"."""
     details = [text for text in _details(farm, count) if text]
     head = _head(farm, count)
-    return say("{head}: {details}", head=head, details=", ".join(details)) if details else head
+    if not details:
+        return head
+    is_listed = count.sort in (Sort.NOTE, Sort.PHOTO, Sort.SEXED)
+    return say("{head}: {details}" if is_listed else "{head}, {details}", head=head, details=", ".join(details))
 
 
 def _head(farm: Farm, count: Count) -> str:
@@ -102,7 +105,7 @@ def _details(farm: Farm, count: Count) -> Iterator[str]:
     if count.sort is Sort.PROCESSED:
         yield say("{grams} g live", grams=number_text(count.grams)) if count.grams else ""
         yield say("{grams} g dressed", grams=number_text(count.dressed_g)) if count.dressed_g else ""
-    if count.cause is not None:
+    if count.cause is not None and count.cause is not Cause.UNKNOWN:
         yield say(count.cause)
     if count.part in _PARTS:
         yield say(_PARTS[count.part])

@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QComboBox, QLineEdit, QSpinBox, QWidget
 
 from quailsched.desktop.counts.choices import (
@@ -20,7 +21,7 @@ from quailsched.desktop.counts.choices import (
 )
 from quailsched.desktop.counts.photo_field import PhotoField
 from quailsched.desktop.forms.dates import day_field, day_of
-from quailsched.desktop.forms.fields import MaybeField, NumberField
+from quailsched.desktop.forms.fields import MaybeField, NumberField, focus_in
 from quailsched.desktop.forms.record_form import RecordForm
 from quailsched.desktop.labels import label
 from quailsched.edits.change import Change
@@ -63,6 +64,14 @@ class CountForm(RecordForm):
         self._connect()
         self._show_sorts()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._old is not None:
+            focus_in(self.number if "number" in self._shown_fields() else self.day)
+            self.number.selectAll()
+        elif self.of.currentData():
+            self.sort.setFocus()  # what it is of is known
+
     # its fields
 
     def _make_fields(self) -> None:
@@ -92,7 +101,6 @@ class CountForm(RecordForm):
         for name, text, field, tip in (
             ("batch_id", say("&Of"), self.of, ""),
             ("sort", say("&What"), self.sort, ""),
-            ("day", say("&Day"), self.day, ""),
             ("number", say("&Number"), self.number, ""),
             ("hens", say("&Hens"), self.hens, ""),
             ("cocks", say("C&ocks"), self.cocks, say("The rest is unsure")),
@@ -104,6 +112,7 @@ class CountForm(RecordForm):
             ("cause", say("C&ause"), self.cause, ""),
             ("part", say("Which &birds"), self.part, ""),
             ("file_name", say("P&hoto"), self.photo, say("It is copied into a folder beside the farm")),
+            ("day", say("&Day"), self.day, ""),
             ("person_id", say("B&y"), self.person, ""),
             ("words", say("No&te"), self.words, ""),
         ):
@@ -179,7 +188,7 @@ class CountForm(RecordForm):
             "dressed_g": self.dressed.value(),
             "hours": self.hours.value(),
             "hour": _whole(self.hour.value_or_none()),
-            "cause": Cause(self.cause.currentData()),
+            "cause": self._cause(),
             "part": Part(self.part.currentData()),
             "place_id": self.place.currentData() or "",
         }
@@ -198,6 +207,11 @@ class CountForm(RecordForm):
             words=self.words.text().strip(),
             file_name=file_name if self._chosen_sort() is Sort.PHOTO else "",
         )
+
+    def _cause(self) -> Cause | None:
+        """None as long as the keeper does not know it."""
+        chosen = Cause(self.cause.currentData())
+        return self._base.cause if chosen is (self._base.cause or Cause.UNKNOWN) else chosen
 
     def change(self) -> Change:
         count, plan = self.record(), self.opened.plan

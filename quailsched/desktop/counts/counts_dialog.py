@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
+    QPushButton,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -63,11 +64,11 @@ class CountsDialog(QDialog):
         self.of.setAccessibleName(say("Counts of"))
         head.addWidget(words)
         head.addWidget(self.of, 1)
-        self.record = button(say("&Record…"), self._record)
-        self.correct = button(say("&Correct…"), self._correct)
-        self.back = button(say("&Take back"), self._take_back)
+        self.record = _button(say("&Record…"), self._record)
+        self.correct = _button(say("&Correct…"), self._correct)
+        self.back = _button(say("&Take back"), self._take_back)
         self.back.setToolTip(say("It counts no longer, but stays in the list. Key: Delete"))
-        self.photo = button(say("&Show the photo"), self._show_photo)
+        self.photo = _button(say("&Show the photo"), self._show_photo)
         close = button(say("Close"), self.reject)
         row = QHBoxLayout()
         for one in (self.record, self.correct, self.back, self.photo):
@@ -178,3 +179,10 @@ class CountsDialog(QDialog):
     def _tell(self, text: str) -> None:
         self.fault.setText(text)
         self.fault.setVisible(bool(text))
+
+
+def _button(text: str, action: Callable[[], object]) -> QPushButton:
+    """A button with a key: the letter after "&"."""
+    made = button("", action)
+    made.setText(text)
+    return made

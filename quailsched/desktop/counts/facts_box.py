@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
@@ -20,15 +20,15 @@ _MOST_MOVED = 8
 
 
 class MovedPanel(QFrame):
-    """What the last step has moved, with a button that takes it back."""
+    """What the last step has moved, with a button that takes it back by ``undo``."""
 
-    def __init__(self, moved: Sequence[Moved]) -> None:
+    def __init__(self, moved: Sequence[Moved], undo: Callable[[], object]) -> None:
         super().__init__()
         self.setObjectName("card")
         column = QVBoxLayout(self)
         head = QHBoxLayout()
         head.addWidget(label(say("What has moved"), "strong"), 1)
-        self.undo = button(say("Undo"), lambda: None)
+        self.undo = button(say("Undo"), undo)
         self.undo.setObjectName("flat")
         self.undo.setToolTip(say("Take the step back, and all of this with it. Key: Ctrl+Z"))
         head.addWidget(self.undo, 0, Qt.AlignmentFlag.AlignTop)
@@ -40,19 +40,15 @@ class MovedPanel(QFrame):
 
 
 class FactsBox(QWidget):
-    """Asks by ``asked``: "record", "counts", "part", "join" or "undo"."""
+    """Asks by ``asked``: "record", "counts", "part" or "join"."""
 
     asked = Signal(str)
 
-    def __init__(self, season: Season, batch: Batch, today: date, moved: Sequence[Moved]) -> None:
+    def __init__(self, season: Season, batch: Batch, today: date) -> None:
         super().__init__()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        if moved:
-            panel = MovedPanel(moved)
-            panel.undo.clicked.connect(lambda: self.asked.emit("undo"))
-            column.addWidget(panel)
         if rows := plan_and_fact(season.farm, batch):
             column.addWidget(label(say("Plan and fact"), "strong"))
             column.addLayout(_compared(rows))

@@ -112,7 +112,7 @@ def test_a_count_is_recorded_from_the_list(dialog: CountsDialog, qtbot: QtBot) -
     in_form(qtbot, one)
     qtbot.mouseClick(dialog.record, LEFT)
     assert rows(dialog) == ["1 died", "2 died", "60 hatched"]
-    assert dialog.table.hasFocus()
+    assert dialog.focusWidget() is dialog.table
 
 
 def test_what_cannot_be_taken_back_says_why(dialog: CountsDialog, qtbot: QtBot) -> None:

@@ -11,7 +11,7 @@ from datetime import date, timedelta
 from quailsched.farm.facts import Cause, Count, Sort
 from quailsched.farm.ledger import eggs_left, standing, total
 from quailsched.farm.records import Batch, Farm, Origin, Part, Place
-from quailsched.farm.units import count_text, day_text, named_day_text, names_text
+from quailsched.farm.units import count_text, day_text, names_text
 from quailsched.quick import dataclass
 from quailsched.season.lived import lived_of
 from quailsched.season.season import Season
@@ -107,10 +107,10 @@ def _what(farm: Farm, count: Count) -> str:
 
 
 def _told(day: date | None, number: int | None, sort: Sort) -> str:
-    """ "96 eggs on Mon 1 Mar", or one of the two."""
+    """ "96 eggs on 1 Mar", or one of the two."""
     noun = "egg" if sort is Sort.SET else "chick" if sort is Sort.HATCHED else "bird"
     many = "" if number is None else count_text(number, noun)
-    when = "" if day is None else named_day_text(day)
+    when = "" if day is None else day_text(day)
     return say("{many} on {day}", many=many, day=when) if many and when else many or when
 
 

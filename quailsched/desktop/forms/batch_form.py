@@ -55,6 +55,7 @@ class BatchForm(RecordForm):
         for origin, text in words.items():
             self.origin.addItem(say(text), origin)
         self.origin.setCurrentIndex(list(words).index(shown.origin))
+        self.origin.setEnabled(shown.origin not in _PARTED)
         self.mothers = SeveralField(shown.from_ids)
         self.start = day_field(shown.start)
         self.number = QSpinBox(minimum=0, maximum=MOST_EGGS, value=shown.number)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
+from quailsched.desktop.season_canvas.facts import marks_of_batch
 from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Piece, Timed, marks_of
 from quailsched.farm.records import Batch, Part
 from quailsched.season.clash import Clash
@@ -36,6 +37,7 @@ def lanes_by_batch(
 def _is_same(lane: LaneContent, before: Season, season: Season, batch: Batch, clashes: list[Clash]) -> bool:
     return (
         before.farm.find(batch.id) is batch
+        and before.farm.counts_of(batch.id) == season.farm.counts_of(batch.id)
         and before.presences_of(batch) is season.presences_of(batch)
         and before.farm.acceptances is season.farm.acceptances
         and [mark.clash for mark in lane.marks.items] == clashes
@@ -53,6 +55,7 @@ def _fresh(season: Season, batch: Batch, clashes: Sequence[Clash]) -> LaneConten
         overs=Timed(()),
         closed=Timed(()),
         marks=marks_of(season.farm, clashes, over_line=False),
+        facts=marks_of_batch(season, batch),
     )
 
 

@@ -34,6 +34,8 @@ def dirty_between(old: Scene, new: Scene, names: Names, marks: Marks) -> QRegion
 
     ``names`` gives the labels of a lane, ``marks`` where its marks stand; they are asked of the old one first.
     """
+    if _counts(old) is not _counts(new):
+        return None  # bands may be the same and yet be known now, not expected
     if len(old.lanes) != len(new.lanes) or not all(
         a.content.id == b.content.id and a.is_like(b) for a, b in zip(old.lanes, new.lanes, strict=True)
     ):
@@ -71,9 +73,11 @@ def _days_of_bands(old: Scene, was: Lane, new: Scene, now: Lane) -> list[Days]:
 
 
 def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterator[Days]:
-    """The days in view on which overflow or closed days differ."""
+    """The days in view on which overflow, closed days or marks of facts differ."""
     first, end = scene.days()
-    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = ((was.overs, now.overs), (was.closed, now.closed))
+    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = (
+        *((was.overs, now.overs), (was.closed, now.closed), (was.facts, now.facts)),
+    )
     for old, new in pairs:
         if old is not new:
             yield from ((one.start, one.end) for one in {*old.within(first, end)} ^ {*new.within(first, end)})
@@ -131,6 +135,11 @@ def _is_moved(link: Link, moved: Mapping[str, Sequence[Days]]) -> bool:
             if start <= link.day <= end:
                 return True
     return False
+
+
+def _counts(scene: Scene) -> object:
+    season = scene.layout.season
+    return season.farm.counts if season is not None else None
 
 
 def _strip(scene: Scene, lane: Lane, left: float, right: float) -> QRect:

@@ -53,7 +53,9 @@ def in_dialog(act: object) -> list[QDialog]:
 
     def go() -> None:
         dialog = QApplication.activeModalWidget()
-        assert isinstance(dialog, QDialog)
+        if not isinstance(dialog, QDialog):  # the key that opens it is on its way
+            QTimer.singleShot(5, go)
+            return
         seen.append(dialog)
         act(dialog)  # type: ignore[operator]
 
@@ -64,7 +66,7 @@ def in_dialog(act: object) -> list[QDialog]:
 def test_plan_and_fact_stand_on_the_page_of_the_batch(window: MainWindow, aster: Batch) -> None:
     told = texts(window)
     assert "Plan and fact" in told
-    assert "52 chicks on Fri 19 Mar (a day later, 7 fewer)\nplan: 59 chicks on Thu 18 Mar" in told
+    assert "52 chicks on 19 Mar (a day later, 7 fewer)\nplan: 59 chicks on 18 Mar" in told
     assert "96 set, 52 hatched, 44 left" in told
     assert "Fri 19 Mar 2027, 52 chicks" in told
     window.season.pick(Picked(batch_id=named(window, "Dill").id))

@@ -13,7 +13,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band, FactMark
 from quailsched.desktop.season_canvas.pens import Pens
 
-_EDGE_PX = 2.6
+_EDGE_PX, _PICKED_EDGE_PX = 2.6, 4.2  # a picked band has an outline of 2 px all round
 _RADIUS_PX = 4.0
 
 
@@ -29,13 +29,14 @@ class FactPainter:
         end = counted_until(season, band) if season is not None else None
         if end is None:
             return
+        wide = _PICKED_EDGE_PX if scene.picked.batch_id == band.batch_id else _EDGE_PX
         points: list[QPointF] = []
         for piece in band.pieces:
             if piece.start >= end:
                 break
-            y = scene.top(lane.y(min(piece.high, lane.content.room))) + _EDGE_PX / 2
+            y = scene.top(lane.y(min(piece.high, lane.content.room))) + wide / 2
             points += [QPointF(scene.x(piece.start), y), QPointF(scene.x(min(piece.end, end)), y)]
-        self.p.setPen(QPen(QColor(self.theme.ink), _EDGE_PX, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
+        self.p.setPen(QPen(QColor(self.theme.ink), wide, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
         self.p.drawPolyline(QPolygonF(points))
 
     def marks(self, lane: Lane, runs: Sequence[tuple[date, date]]) -> None:

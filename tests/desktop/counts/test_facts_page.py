@@ -113,22 +113,24 @@ def test_the_buttons_open_what_they_say(
     assert isinstance(seen[0], kind)
 
 
-def test_keys_record_and_list_counts_of_what_is_picked(window: MainWindow, aster: Batch, qtbot: QtBot) -> None:
-    def opened_by(keys: Qt.KeyboardModifier) -> QDialog:
-        with qtbot.waitActive(window):
-            window.activateWindow()
-        seen = in_dialog(lambda dialog: dialog.reject())
-        qtbot.keyClick(window, Qt.Key.Key_R, keys)
-        return seen[0]
+def test_a_key_records_of_what_is_picked(window: MainWindow, aster: Batch, qtbot: QtBot) -> None:
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    seen = in_dialog(lambda dialog: dialog.reject())
+    qtbot.keyClick(window, Qt.Key.Key_R, CTRL)
+    assert isinstance(seen[0], CountForm)
+    assert seen[0].of.currentData() == aster.id
 
-    form = opened_by(CTRL)
-    assert isinstance(form, CountForm)
-    assert form.of.currentData() == aster.id
-    assert isinstance(opened_by(CTRL | Qt.KeyboardModifier.ShiftModifier), CountsDialog)
+
+@pytest.mark.parametrize(("name", "keys"), [("record_any", "Ctrl+R"), ("show_counts", "Ctrl+Shift+R")])
+def test_with_nothing_picked_counts_are_of_the_farm(name: str, keys: str, window: MainWindow, aster: Batch) -> None:
     window.season.pick(Picked())
-    form = opened_by(CTRL)
-    assert isinstance(form, CountForm)
-    assert form.of.currentData() == ""  # the farm
+    seen = in_dialog(lambda dialog: dialog.reject())
+    action = window.actions_by_name[name]
+    action.trigger()
+    assert isinstance(seen[0], CountForm | CountsDialog)
+    assert seen[0].of.currentData() == ""
+    assert action.shortcut().toString() == keys
 
 
 def test_groups_need_a_batch_with_birds(window: MainWindow, aster: Batch) -> None:

@@ -77,7 +77,8 @@ def _head(farm: Farm, count: Count) -> str:
         head = say("moved to {place}", place=place)
         return say("{number} {sort}", number=number_text(count.number), sort=head) if count.number else head
     if count.sort in (Sort.BEDDING, Sort.BUILT):
-        return say("{place} {sort}", place=place, sort=sort)
+        is_built = count.sort is Sort.BUILT
+        return say("{place} is finished" if is_built else "bedding changed in {place}", place=place)
     if count.sort in (Sort.FEED_BOUGHT, Sort.FED):
         return say("{grams} g {sort}", grams=number_text(count.grams), sort=sort)
     if count.sort is Sort.HOURS:

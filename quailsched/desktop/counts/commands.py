@@ -101,9 +101,10 @@ class CountCommands:
         moved = what_moved(before, window.opened.plan_checked, window.today)
         if moved:
             window.season.show_moved(moved)
-            first = moved[0].sentence
-            more = say(", and {number} more", number=len(moved) - 1) if len(moved) > 1 else ""
-            window.say(say("{label}. Moved: {what}{more}.", label=change.label, what=first, more=more))
+            what = moved[0].sentence
+            if len(moved) > 1:
+                what = say("{what}, and {number} more", what=what, number=len(moved) - 1)
+            window.say(say("{label}. Moved: {what}.", label=change.label, what=what))
 
 
 def _has_birds(season: Season, batch: Batch, window: MainWindow) -> bool:

@@ -73,6 +73,8 @@ def what_of(farm: Farm, count: Count) -> str:
 
 def _head(farm: Farm, count: Count) -> str:
     place, sort = _name(farm, count.place_id), say(count.sort)
+    if count.sort is Sort.SET:
+        return say("{number} set", number=number_text(count.number))
     if count.sort is Sort.MOVED:
         head = say("moved to {place}", place=place)
         return say("{number} {sort}", number=number_text(count.number), sort=head) if count.number else head

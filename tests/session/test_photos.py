@@ -44,6 +44,10 @@ def test_the_copy_goes_again_when_the_count_is_refused(farm_file: Path, source: 
     with pytest.raises(FarmError), kept_photo(farm_file, source):
         raise FarmError([])
     assert not photo_folder(farm_file).exists()
+    photo_folder(farm_file).mkdir()
+    with pytest.raises(FarmError), kept_photo(farm_file, source):
+        raise FarmError([])
+    assert os.listdir(photo_folder(farm_file)) == []  # a folder of the keeper's own stays
     with kept_photo(farm_file, source):
         pass
     with pytest.raises(StoreError), kept_photo(farm_file, source):

@@ -37,7 +37,6 @@ def lanes_by_batch(
 def _is_same(lane: LaneContent, before: Season, season: Season, batch: Batch, clashes: list[Clash]) -> bool:
     return (
         before.farm.find(batch.id) is batch
-        and before.farm.counts_of(batch.id) == season.farm.counts_of(batch.id)
         and before.presences_of(batch) is season.presences_of(batch)
         and before.farm.acceptances is season.farm.acceptances
         and [mark.clash for mark in lane.marks.items] == clashes

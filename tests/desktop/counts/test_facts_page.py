@@ -16,6 +16,7 @@ from quailsched.desktop.counts.group_forms import JoinForm, PartForm
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.edits.counts import record
+from quailsched.edits.trials import start_trial
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.records import Batch
 
@@ -99,6 +100,18 @@ def test_the_next_step_puts_what_has_moved_away(window: MainWindow, aster: Batch
     assert window.season.inspector._page.findChildren(MovedPanel)
     window.nudge(named(window, "Elder").id, 1)
     assert window.season.inspector._page.findChildren(MovedPanel) == []
+
+
+def test_a_count_goes_into_the_plan_while_a_trial_is_looked_at(window: MainWindow, aster: Batch, qtbot: QtBot) -> None:
+    opened = window.opened
+    opened.apply_to_plan(start_trial(opened.plan, "Later", "trial"))
+    opened.look_at("trial")
+    in_dialog(lambda form: (form.number.setValue(3), form.save()))
+    press(window, "Record…", qtbot)
+    assert [count.number for count in opened.plan.counts if count.sort is Sort.DIED] == [3]
+    assert opened.trial is not None
+    assert opened.trial.records == ()
+    assert window.season.inspector._page.findChildren(MovedPanel)  # what has moved in the plan is told here too
 
 
 @pytest.mark.parametrize(

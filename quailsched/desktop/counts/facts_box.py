@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVB
 
 from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import label
+from quailsched.desktop.narrow import Beside
 from quailsched.farm.records import Batch
 from quailsched.report.plan_and_fact import Compared, ledger_rows, plan_and_fact
 from quailsched.report.what_moved import Moved
@@ -55,29 +56,27 @@ class FactsBox(QWidget):
         if ledger := ledger_rows(season, batch, today):
             column.addWidget(label(say("Counted"), "strong"))
             column.addLayout(_pairs(ledger))
-        column.addLayout(self._buttons(season, batch, today))
-
-    def _buttons(self, season: Season, batch: Batch, today: date) -> QGridLayout:
-        grid = QGridLayout()
-        birds = season.birds(batch, today)
-        for place, (text, name, tip) in enumerate(
-            (
+        record, counts, part, join = (
+            self._button(*one, batch.name)
+            for one in (
                 (say("Record…"), "record", say("A count of any sort. Key: Ctrl+R")),
                 (say("Counts…"), "counts", say("All counts, to correct and to take back. Key: Ctrl+Shift+R")),
                 (say("Part off…"), "part", say("A part of it becomes a batch of its own")),
                 (say("Join…"), "join", say("Its birds go over to another batch")),
             )
-        ):
-            made = self._button(text, name)
-            made.setToolTip(tip)
-            if name in ("part", "join") and not birds:
+        )
+        if not season.birds(batch, today):
+            for made in (part, join):
                 made.setEnabled(False)
                 made.setToolTip(say("It has no birds today."))
-            grid.addWidget(made, place // 2, place % 2)
-        return grid
+        column.addWidget(Beside(record, counts))
+        column.addWidget(Beside(part, join))
 
-    def _button(self, text: str, name: str) -> QPushButton:
-        return button(text, lambda: self.asked.emit(name))
+    def _button(self, text: str, name: str, tip: str, batch_name: str) -> QPushButton:
+        made = button(text, lambda: self.asked.emit(name))
+        made.setToolTip(tip)
+        made.setAccessibleDescription(batch_name)
+        return made
 
 
 def _compared(rows: Sequence[Compared]) -> QGridLayout:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
-from PySide6.QtCore import QEvent, QObject, QPoint, QPointF
-from PySide6.QtGui import QColor, QImage, QPaintEvent, QRegion
+from PySide6.QtCore import QPoint, QPointF
+from PySide6.QtGui import QColor, QImage
 from PySide6.QtWidgets import QApplication, QToolTip
 from pytestqt.qtbot import QtBot
 
@@ -16,10 +16,12 @@ from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_table import stay_rows
 from quailsched.desktop.theme import DARK, LIGHT, Theme, show_theme
+from quailsched.edits.change import apply
 from quailsched.edits.counts import record
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.records import Batch
 from tests.desktop.pointing import Hand, band_of, middle_of
+from tests.desktop.season_canvas.test_repaint import assert_whole, on_screen
 
 NOW = datetime(2027, 4, 6, 7, tzinfo=UTC)
 HATCHED, PLANNED, COUNTED = date(2027, 3, 19), date(2027, 3, 18), date(2027, 3, 28)
@@ -110,31 +112,42 @@ def test_the_edge_is_in_the_ink_where_it_is_counted_and_not_where_it_is_expected
     assert edge(COUNTED + timedelta(days=4)) != ink
 
 
-class Painted(QObject):
-    """What of a widget has been painted again."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.region = QRegion()
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if isinstance(event, QPaintEvent):
-            self.region += event.region()
-        return False
-
-
 def test_a_count_that_moves_nothing_is_painted_all_the_same(window: MainWindow) -> None:
-    aster = named(window, "Aster")
     window.season.pick(Picked())
+    canvas, now, aster = window.season.canvas, window.opened.checked, named(window, "Aster")
+    count = Count("set", Sort.SET, aster.start, NOW, aster.number, aster.id)  # as planned
+    after = now.after(apply(now.season.farm, record(now.season.farm, count, window.today)))
+    before = on_screen(window)
+    canvas.show_season(after, after.since(window.today))
+    assert on_screen(window) != before  # the edge is firm now
+    assert_whole(window)
+
+
+@pytest.mark.parametrize("picked", [True, False])
+def test_a_scroll_past_facts_leaves_nothing_behind(window: MainWindow, aster: Batch, picked: bool) -> None:
     canvas = window.season.canvas
-    QApplication.processEvents()
-    painted = Painted()
-    canvas.viewport().installEventFilter(painted)
-    tell(
-        window, Count("set", Sort.SET, aster.start, NOW, aster.number, aster.id)
-    )  # as planned: the band stays as it is
-    QApplication.processEvents()
-    assert painted.region.contains(middle_of(canvas, "Aster", "Bench setter"))
+    window.season.pick(Picked(batch_id=aster.id) if picked else Picked())
+    canvas.zoom(1.7)
+    bar = canvas.horizontalScrollBar()
+    mark = canvas.scene().x(HATCHED) - canvas.scene().left
+    bar.setValue(bar.value() + round(mark) - 4)  # the mark stands at the edge of the view
+    assert_whole(window)
+    for step in (3, 9, -14, 40, -27, -60, 5):
+        bar.setValue(bar.value() + step)
+        assert_whole(window)
+
+
+def test_a_drag_over_a_mark_leaves_nothing_behind(window: MainWindow, aster: Batch) -> None:
+    canvas = window.season.canvas
+    canvas.zoom(1.7)
+    canvas.go_to(HATCHED)
+    hand = Hand(canvas).press(middle_of(canvas, "Bracken", "Hatching tray"))
+    for days in (-12, -6, 9):  # to the days of the mark
+        hand.by(days * canvas.scene().scale.day_px)
+        canvas.drag.label.hide()
+        assert_whole(window)
+    hand.release()
+    assert_whole(window)
 
 
 def test_lanes_of_batches_show_what_moves_nothing_else(window: MainWindow, aster: Batch) -> None:

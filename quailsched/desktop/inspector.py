@@ -194,11 +194,11 @@ class Inspector(QFrame):
             self._area.ensureWidgetVisible(self.acceptance, 0, 8)
 
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
-        from quailsched.desktop.counts.facts_box import FactsBox, MovedPanel
+        from quailsched.desktop.counts.facts_box import FactsBox
 
         column.addWidget(label(batch.name, "heading"))
         if self._moved and season.farm is self._moved_farm:
-            column.addWidget(MovedPanel(self._moved, lambda: self.facts_asked.emit("undo", batch.id)))
+            column.addWidget(self._moved_box(batch))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = ((say("A day earlier"), -1), (say("A day later"), 1))
         earlier, later = (self._nudge(season.farm, batch, text, days) for text, days in nudges)
@@ -214,6 +214,14 @@ class Inspector(QFrame):
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
         column.addWidget(ClashRows(season, own, self.today, self.clash_chosen.emit))
         column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))
+
+    def _moved_box(self, batch: Batch) -> QWidget:
+        from quailsched.desktop.today.moved_box import MovedBox
+
+        box = MovedBox()
+        box.undo_asked.connect(lambda: self.facts_asked.emit("undo", batch.id))
+        box.show_moved(self._moved)
+        return box
 
     def _nudge(self, farm: Farm, batch: Batch, text: str, days: int) -> QPushButton:
         """A button that moves a batch by so many days; where it cannot, it says why."""

@@ -1,43 +1,20 @@
-"""What has happened to a batch, on its page: what has moved, plan and fact, what was counted, where it comes from."""
+"""What has happened to a batch, on its page: plan and fact, what was counted, and what can be recorded."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from quailsched.desktop.buttons import button
 from quailsched.desktop.labels import label
 from quailsched.desktop.narrow import Beside
 from quailsched.farm.records import Batch
 from quailsched.report.plan_and_fact import Compared, ledger_rows, plan_and_fact
-from quailsched.report.what_moved import Moved
 from quailsched.season.season import Season
 from quailsched.words import say
-
-_MOST_MOVED = 8
-
-
-class MovedPanel(QFrame):
-    """What the last step has moved, with a button that takes it back by ``undo``."""
-
-    def __init__(self, moved: Sequence[Moved], undo: Callable[[], object]) -> None:
-        super().__init__()
-        self.setObjectName("card")
-        column = QVBoxLayout(self)
-        head = QHBoxLayout()
-        head.addWidget(label(say("What has moved"), "strong"), 1)
-        self.undo = button(say("Undo"), undo)
-        self.undo.setObjectName("flat")
-        self.undo.setToolTip(say("Take the step back, and all of this with it. Key: Ctrl+Z"))
-        head.addWidget(self.undo, 0, Qt.AlignmentFlag.AlignTop)
-        column.addLayout(head)
-        for one in moved[:_MOST_MOVED]:
-            column.addWidget(label(f"• {one.sentence}", "fault" if one.is_clash else ""))
-        if len(moved) > _MOST_MOVED:
-            column.addWidget(label(say("and {number} more", number=len(moved) - _MOST_MOVED), "soft"))
 
 
 class FactsBox(QWidget):

@@ -34,8 +34,6 @@ def dirty_between(old: Scene, new: Scene, names: Names, marks: Marks) -> QRegion
 
     ``names`` gives the labels of a lane, ``marks`` where its marks stand; they are asked of the old one first.
     """
-    if _counts(old) is not _counts(new):
-        return None  # bands may be the same and yet be known now, not expected
     if len(old.lanes) != len(new.lanes) or not all(
         a.content.id == b.content.id and a.is_like(b) for a, b in zip(old.lanes, new.lanes, strict=True)
     ):
@@ -135,11 +133,6 @@ def _is_moved(link: Link, moved: Mapping[str, Sequence[Days]]) -> bool:
             if start <= link.day <= end:
                 return True
     return False
-
-
-def _counts(scene: Scene) -> object:
-    season = scene.layout.season
-    return season.farm.counts if season is not None else None
 
 
 def _strip(scene: Scene, lane: Lane, left: float, right: float) -> QRect:

@@ -2243,10 +2243,6 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Den letzten Schritt zurücknehmen</translation>
   </message>
   <message>
-   <source>Take the step back, and all of this with it. Key: Ctrl+Z</source>
-   <translation>Den Schritt zurücknehmen, und all das mit ihm. Taste: Strg+Z</translation>
-  </message>
-  <message>
    <source>Taken back: {label}.</source>
    <translation>Zurückgenommen: {label}.</translation>
   </message>

@@ -11,10 +11,10 @@ from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.counts.count_form import CountForm
 from quailsched.desktop.counts.counts_dialog import CountsDialog
-from quailsched.desktop.counts.facts_box import MovedPanel
 from quailsched.desktop.counts.group_forms import JoinForm, PartForm
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.scene import Picked
+from quailsched.desktop.today.moved_box import MovedBox
 from quailsched.edits.counts import record
 from quailsched.edits.trials import start_trial
 from quailsched.farm.facts import Count, Sort
@@ -86,20 +86,20 @@ def test_what_a_count_has_moved_is_told_and_taken_back_there(window: MainWindow,
     seen = in_dialog(type_in)
     press(window, "Record…", qtbot)
     assert isinstance(seen[0], CountForm)
-    assert len(window.season.inspector.findChildren(MovedPanel)) == 1
+    assert len(window.season.inspector.findChildren(MovedBox)) == 1
     assert any("Aster: 40 birds, not" in text for text in texts(window))
     assert "Moved: Aster: 40 birds" in window.statusBar().currentMessage()
     press(window, "Undo", qtbot)
     assert window.opened.plan == before
-    assert window.season.inspector._page.findChildren(MovedPanel) == []
+    assert window.season.inspector._page.findChildren(MovedBox) == []
 
 
 def test_the_next_step_puts_what_has_moved_away(window: MainWindow, aster: Batch, qtbot: QtBot) -> None:
     in_dialog(lambda form: (form.number.setValue(3), form.save()))
     press(window, "Record…", qtbot)
-    assert window.season.inspector._page.findChildren(MovedPanel)
+    assert window.season.inspector._page.findChildren(MovedBox)
     window.nudge(named(window, "Elder").id, 1)
-    assert window.season.inspector._page.findChildren(MovedPanel) == []
+    assert window.season.inspector._page.findChildren(MovedBox) == []
 
 
 def test_a_count_goes_into_the_plan_while_a_trial_is_looked_at(window: MainWindow, aster: Batch, qtbot: QtBot) -> None:
@@ -111,7 +111,7 @@ def test_a_count_goes_into_the_plan_while_a_trial_is_looked_at(window: MainWindo
     assert [count.number for count in opened.plan.counts if count.sort is Sort.DIED] == [3]
     assert opened.trial is not None
     assert opened.trial.records == ()
-    assert window.season.inspector._page.findChildren(MovedPanel)  # what has moved in the plan is told here too
+    assert window.season.inspector._page.findChildren(MovedBox)  # what has moved in the plan is told here too
 
 
 @pytest.mark.parametrize(

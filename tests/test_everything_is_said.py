@@ -201,12 +201,13 @@ def test_what_was_planned_and_what_was_counted_is_said() -> None:
         Count("hours", Sort.HOURS, TODAY, MOMENT, hours=2.5),
         Count("fed", Sort.FED, TODAY, MOMENT, grams=800),
     )
-    for one in lived:
-        plan = apply(plan, record(plan, one, TODAY))
-    part = Count("part", Sort.PARTED, TODAY, MOMENT, 9, aster, to_batch_id="cocks", **more)  # type: ignore[arg-type]
+    for number, one in enumerate(lived):  # those of a day are taken in the order in which they were written down
+        plan = apply(plan, record(plan, replace(one, entered=MOMENT + timedelta(minutes=number)), TODAY))
+    later = MOMENT + timedelta(hours=1)
+    part = Count("part", Sort.PARTED, TODAY, later, 9, aster, to_batch_id="cocks", **more)  # type: ignore[arg-type]
     plan = apply(plan, part_off(plan, part, "Rest", TODAY))
-    plan = apply(plan, join(plan, Count("join", Sort.JOINED, TODAY, MOMENT, 2, "cocks", to_batch_id=aster), TODAY))
-    plan = apply(plan, counts.take_back(plan, "sold", "back", MOMENT))
+    plan = apply(plan, join(plan, Count("join", Sort.JOINED, TODAY, later, 2, "cocks", to_batch_id=aster), TODAY))
+    plan = apply(plan, counts.take_back(plan, "sold", "back", later))
     texts = [text for row in told_counts(plan) for text in (row.of, row.what, row.state_words)]
     for batch in plan.batches:
         rows = plan_and_fact(plan, batch)

@@ -67,6 +67,8 @@ from quailsched.farm.records import (
 )
 from quailsched.husbandry.cautions import TOPICS, caution
 from quailsched.husbandry.handbook import handbook
+from quailsched.report.counts_told import told_counts
+from quailsched.report.plan_and_fact import fact_days, ledger_rows, parentage_rows, plan_and_fact
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import clashes_of
 from quailsched.season.season import Season
@@ -178,6 +180,44 @@ def test_every_entry_of_a_calendar_is_said(make: Callable[[], Farm]) -> None:
     for entry in (*entries_of(FARM_ID, found), quiet_entry(FARM_ID, TODAY)):
         for text in (entry.summary, entry.description, entry.category):
             assert unsaid(text, typed_in(plan)) == [], text
+
+
+def test_what_was_planned_and_what_was_counted_is_said() -> None:
+    plan = example()
+    at = {one.name: one.id for many in (plan.places, plan.batches) for one in many}
+    aster, hatched, more = at["Aster"], TODAY - timedelta(days=18), {"place_id": at["Grass ark"], "part": Part.COCKS}
+    lived = (
+        Count("set", Sort.SET, TODAY - timedelta(days=36), MOMENT, 96, aster),
+        Count("clear", Sort.CLEAR, TODAY - timedelta(days=29), MOMENT, 10, aster),
+        Count("hatch", Sort.HATCHED, hatched, MOMENT, 60, aster, hour=14),
+        Count("died", Sort.DIED, hatched + timedelta(days=3), MOMENT, 2, aster, cause=Cause.WEAK),
+        Count("move", Sort.MOVED, hatched + timedelta(days=5), MOMENT, 58, aster, at["Tub brooder"]),
+        Count("sexed", Sort.SEXED, TODAY, MOMENT, 57, aster, hens=20, cocks=30),
+        Count("weighed", Sort.WEIGHED, TODAY, MOMENT, 10, aster, grams=900),
+        Count("sold", Sort.SOLD, TODAY, MOMENT, 3, aster),
+        Count("gone", Sort.PROCESSED, TODAY, MOMENT, 4, aster, grams=400, dressed_g=300),
+        Count("bedding", Sort.BEDDING, TODAY, MOMENT, place_id=at["Tub brooder"]),
+        Count("built", Sort.BUILT, TODAY, MOMENT, place_id=at["Long run"]),
+        Count("hours", Sort.HOURS, TODAY, MOMENT, hours=2.5),
+        Count("fed", Sort.FED, TODAY, MOMENT, grams=800),
+    )
+    for number, one in enumerate(lived):  # those of a day are taken in the order in which they were written down
+        plan = apply(plan, record(plan, replace(one, entered=MOMENT + timedelta(minutes=number)), TODAY))
+    later = MOMENT + timedelta(hours=1)
+    part = Count("part", Sort.PARTED, TODAY, later, 9, aster, to_batch_id="cocks", **more)  # type: ignore[arg-type]
+    plan = apply(plan, part_off(plan, part, "Rest", TODAY))
+    plan = apply(plan, join(plan, Count("join", Sort.JOINED, TODAY, later, 2, "cocks", to_batch_id=aster), TODAY))
+    plan = apply(plan, counts.take_back(plan, "sold", "back", later))
+    texts = [text for row in told_counts(plan) for text in (row.of, row.what, row.state_words)]
+    for batch in plan.batches:
+        rows = plan_and_fact(plan, batch)
+        texts += [text for row in rows for text in (row.what, row.plan, row.fact, row.difference)]
+        texts += [fact.words for fact in fact_days(plan, batch)]
+        texts += [text for row in ledger_rows(Season(plan), batch, TODAY) for text in row]
+        texts += [text for row in parentage_rows(plan, batch) for text in row]
+    assert len(texts) > 60
+    for text in texts:
+        assert unsaid(text, typed_in(plan)) == [], text
 
 
 @pytest.mark.parametrize("topic", TOPICS)

@@ -66,6 +66,21 @@ COMMANDS = (
         "Live with a clash to watch, with a word of why; it comes back when it grows",
     ),
     Command("record_count", "Re&cord a count…", "&Change", "F8", "What has died, hatched, was laid or fed", True),
+    Command(
+        "record_any",
+        "Record by a &form…",
+        "&Change",
+        "Ctrl+R",
+        "A count of any sort: what has happened, and when",
+        True,
+    ),
+    Command("show_counts", "Coun&ts…", "&Change", "Ctrl+Shift+R", "All counts, to correct and to take back"),
+    Command(
+        "part_picked", "Ma&ke a part of it a batch…", "&Change", "", "Birds of the batch that is picked part from it"
+    ),
+    Command(
+        "join_picked", "&Join another batch…", "&Change", "", "Birds of the batch that is picked go over to another"
+    ),
     Command("add_chore", "Add a c&hore…", "&Change", "Ctrl+Shift+N", "One of your own, once or again and again"),
     Command("change_farm", "Farm: name, units, &nights…", "&Change", "", "What there is one of in a farm"),
     Command("start_trial", "&Start a trial…", "&Trials", "Ctrl+Shift+T", "Try changes beside the plan"),

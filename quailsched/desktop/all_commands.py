@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from quailsched.desktop.clash_commands import ClashCommands
 from quailsched.desktop.colour_commands import ColourCommands
+from quailsched.desktop.counts.commands import CountCommands
 from quailsched.desktop.file_commands import FileCommands
 from quailsched.desktop.help_commands import HelpCommands
 from quailsched.desktop.history import HistoryCommands
@@ -27,6 +28,7 @@ class AllCommands:
     def __init__(self, window: MainWindow) -> None:
         self.files, self.records, self.clashes = FileCommands(window), RecordCommands(window), ClashCommands(window)
         self.trials, self.looks, self.colours = TrialCommands(window), ViewCommands(window), ColourCommands(window)
+        self.facts = CountCommands(window)
         self.paper, self.language, self.help = PaperCommands(window), LanguageCommands(window), HelpCommands(window)
         self.tables, self.history = TableCommands(window), HistoryCommands(window)
         self.daily = TodayCommands(window)

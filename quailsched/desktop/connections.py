@@ -41,6 +41,7 @@ def _connect_inspector(window: MainWindow, inspector: Inspector) -> None:
     inspector.nudge_asked.connect(window.nudge)
     inspector.accept_asked.connect(lambda clash, reason: window.commands.clashes.accept(clash, reason))
     inspector.take_back_asked.connect(lambda clash: window.commands.clashes.take_back(clash))
+    inspector.facts_asked.connect(lambda what, batch_id: window.commands.facts.asked(what, batch_id))
     inspector.batch_wanted.connect(lambda: window.commands.records.add_batch())
     inspector.place_wanted.connect(lambda: window.commands.records.add_place())
     inspector.next_set_wanted.connect(window.show_next_set)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
@@ -34,6 +35,10 @@ from quailsched.season.season import Season
 from quailsched.season.severity import Severity, acceptance_of, open_clashes, severity_of
 from quailsched.words import say
 
+if TYPE_CHECKING:
+    from quailsched.farm.records import Farm
+    from quailsched.report.what_moved import Moved
+
 
 class Inspector(QFrame):
     """Shows one of three pages; asks by signals for what its buttons say."""
@@ -52,6 +57,7 @@ class Inspector(QFrame):
     way_entered = Signal(object)  # WayOut
     way_left = Signal()
     way_chosen = Signal(object)  # WayOut
+    facts_asked = Signal(str, str)  # what (``FactsBox.asked``, or "undo"), batch id
 
     def __init__(self, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -59,6 +65,8 @@ class Inspector(QFrame):
         self.today = today
         self.cards: WayCards | None = None  # of the clash that is shown, if it is one
         self.acceptance: AcceptanceBox | None = None
+        self._moved: Sequence[Moved] = ()
+        self._moved_farm: Farm | None = None  # after the step that moved them
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
@@ -90,6 +98,10 @@ class Inspector(QFrame):
             self._all_page(column, season, clashes)
         column.addStretch()
         self._turn_to(page)
+
+    def tell_moved(self, moved: Sequence[Moved], farm: Farm) -> None:
+        """What the step that led to ``farm`` has moved: batches show it until the next step."""
+        self._moved, self._moved_farm = moved, farm
 
     def _turn_to(self, page: QWidget) -> None:
         old, self._page = self._page, page
@@ -182,19 +194,55 @@ class Inspector(QFrame):
             self._area.ensureWidgetVisible(self.acceptance, 0, 8)
 
     def _batch_page(self, column: QVBoxLayout, season: Season, batch: Batch, clashes: tuple[Clash, ...]) -> None:
+        from quailsched.desktop.counts.facts_box import FactsBox
+
         column.addWidget(label(batch.name, "heading"))
+        if self._moved and season.farm is self._moved_farm:
+            column.addWidget(self._moved_box(batch))
         column.addLayout(_rows(batch_rows(season, batch, self.today)))
         nudges = ((say("A day earlier"), -1), (say("A day later"), 1))
-        earlier, later = (_button(text, partial(self.nudge_asked.emit, batch.id, n)) for text, n in nudges)
+        earlier, later = (self._nudge(season.farm, batch, text, days) for text, days in nudges)
         change = _button(say("Change…"), lambda: self.change_asked.emit(batch.id), "main")
         remove = _button(say("Remove…"), lambda: self.remove_asked.emit(batch.id))
-        for one, other in ((earlier, later), (change, remove)):
-            column.addWidget(Beside(one, other))
-            for made in (one, other):
-                made.setAccessibleDescription(batch.name)
+        for made in (change, remove):
+            made.setAccessibleDescription(batch.name)
+        column.addWidget(Beside(earlier, later))
+        column.addWidget(Beside(change, remove))
+        facts = FactsBox(season, batch, self.today)
+        facts.asked.connect(lambda what: self.facts_asked.emit(what, batch.id))
+        column.addWidget(facts)
         own = [clash for clash in clashes if batch.id in clash.batch_ids]
         column.addWidget(ClashRows(season, own, self.today, self.clash_chosen.emit))
         column.addWidget(_button(say("All clashes"), self.back_asked.emit, "flat"))
+
+    def _moved_box(self, batch: Batch) -> QWidget:
+        from quailsched.desktop.today.moved_box import MovedBox
+
+        box = MovedBox()
+        box.undo_asked.connect(lambda: self.facts_asked.emit("undo", batch.id))
+        box.show_moved(self._moved)
+        return box
+
+    def _nudge(self, farm: Farm, batch: Batch, text: str, days: int) -> QPushButton:
+        """A button that moves a batch by so many days; where it cannot, it says why."""
+        made = _button(text, partial(self.nudge_asked.emit, batch.id, days))
+        reason = _why_not(farm, batch.id, days)
+        made.setEnabled(not reason)
+        made.setToolTip(reason)
+        made.setAccessibleDescription(reason or batch.name)
+        return made
+
+
+def _why_not(farm: Farm, batch_id: str, days: int) -> str:
+    """Why a batch cannot be moved by so many days; "" if it can."""
+    from quailsched.edits.batches import shift
+    from quailsched.farm.faults import FarmError
+
+    try:
+        shift(farm, batch_id, days)
+    except FarmError as error:
+        return "; ".join(fault.accepted for fault in error.faults)
+    return ""
 
 
 def _hand_focus_on(old: QWidget, page: QWidget) -> None:
@@ -205,7 +253,7 @@ def _hand_focus_on(old: QWidget, page: QWidget) -> None:
     focused = QApplication.focusWidget()
     if focused is None or not old.isAncestorOf(focused):
         return
-    buttons = [one for one in page.findChildren(QPushButton) if one.isVisible()]
+    buttons = [one for one in page.findChildren(QPushButton) if one.isVisible() and one.isEnabled()]
     by_text = {one.text(): one for one in reversed(buttons)}
     same = by_text.get(focused.text()) if isinstance(focused, QPushButton) else None
     wanted = same or by_text.get(say("All clashes")) or next(iter(buttons), None)

@@ -191,7 +191,7 @@ class MainWindow(QMainWindow):
             word = say("&Undo") if name == "undo" else say("&Redo")
             self.actions_by_name[name].setText(f"{word}: {on_button(label)}" if label else word)
         is_picked = self.season.picked.batch_id is not None
-        for name in ("change_picked", "move_picked", "remove_picked"):
+        for name in ("change_picked", "move_picked", "remove_picked", "part_picked", "join_picked"):
             self.actions_by_name[name].setEnabled(is_picked)
 
     def _changed(self, notice: Notice) -> None:

@@ -12,6 +12,7 @@ from quailsched.desktop.setup.tables import NO_BATCHES, NO_PLACES, Row
 from quailsched.farm.records import Part
 from quailsched.farm.units import count_text, day_text
 from quailsched.report.clashes import title_of
+from quailsched.report.plan_and_fact import fact_days
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
 from quailsched.season.occupancy import Presence
@@ -20,7 +21,7 @@ from quailsched.words import marked, say
 
 _HEADINGS = (
     *(marked("Batch"), marked("Place"), marked("From"), marked("To")),
-    *(marked("Eggs or birds"), marked("Stages"), marked("Clashes")),
+    *(marked("Eggs or birds"), marked("Stages"), marked("Fact and plan"), marked("Clashes")),
 )
 _PARTS = {Part.HENS: marked("laying group"), Part.COCKS: marked("surplus cocks")}
 
@@ -105,9 +106,23 @@ def _row(season: Season, presence: Presence, clashes: list[Clash]) -> Row:
     many = count_text(most.birds, "bird") if most.birds else count_text(most.eggs, "egg")
     stages = ", ".join(dict.fromkeys(say(stage) for _, _, stage in season.stages(presence)))
     told = "; ".join(dict.fromkeys(f"{title_of(season.farm, clash)} ({day_text(clash.first)})" for clash in clashes))
-    cells = (name, place.name, _day(presence.start), _day(last), many, stages, told)
-    sort = (name.casefold(), place.position, presence.start, last, most.birds or most.eggs, stages, -len(clashes))
+    facts = "; ".join(words for words in _facts(season, presence))
+    cells = (name, place.name, _day(presence.start), _day(last), many, stages, facts, told)
+    many_there = most.birds or most.eggs
+    sort = (name.casefold(), place.position, presence.start, last, many_there, stages, facts, -len(clashes))
     return Row(_key(batch.id, presence.leg.index), cells, sort)
+
+
+def _facts(season: Season, presence: Presence) -> list[str]:
+    """What happened during a stay on another day than was planned, and up to when its birds are counted."""
+    facts = fact_days(season.farm, presence.batch)
+    found = [fact.words for fact in facts if presence.start <= fact.day < presence.end]
+    known = season.lived(presence.batch).known_to
+    last = presence.batch.start + timedelta(days=known) if known is not None else None
+    if last is not None and presence.start <= last and presence.leg.most.birds:
+        counted = min(last, presence.end - timedelta(days=1))
+        found.append(say("counted until {day}", day=day_text(counted)))
+    return found
 
 
 def _day(day: date) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from quailsched.desktop.season_table import SeasonTable
     from quailsched.planner.compare import Comparison
     from quailsched.planner.ways_out import Looked, WayOut
+    from quailsched.report.what_moved import Moved
 
 _CHORES_MS, _CHORES_DAYS = 120, 14
 _LOW_LINES, _LOWEST_LINES = 28, 20  # of text: a view of fewer than these is low, or has no room but for lanes
@@ -171,6 +172,12 @@ class SeasonView(QWidget):
         self._show_picked(self.canvas.scene().picked)
         if self.is_table:
             self.table.show_season(now, clashes)
+
+    def show_moved(self, moved: Sequence[Moved]) -> None:
+        """Tell on the page of a batch what the step that was just taken has moved."""
+        if self._now is not None:
+            self.inspector.tell_moved(moved, self._now.season.farm)
+            self._show_picked(self.picked)
 
     def _show_around(self, preview: Checked | None) -> None:
         """What stands around the canvas follows a preview too; ``preview`` is None for the farm as it is."""

@@ -19,6 +19,7 @@ from quailsched.farm.units import (
 from quailsched.husbandry.cautions import caution
 from quailsched.husbandry.kind import Kind
 from quailsched.outlook.hatch import hatch_odds
+from quailsched.report.plan_and_fact import parentage_rows
 from quailsched.season.clash import Clash
 from quailsched.season.season import Season
 from quailsched.season.severity import acceptance_of, severity_of
@@ -108,7 +109,8 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
     def on(number: int) -> date:
         return batch.start + timedelta(days=number)
 
-    rows = [(say("Kind"), say(kind.name))]
+    rows = [(say("Kind"), say(kind.name)), *parentage_rows(farm, batch)]
+    has_hatched = season.lived(batch).hatched is not None
     if batch.origin.is_eggs:
         rows += [
             (
@@ -124,13 +126,14 @@ def batch_rows(season: Season, batch: Batch, today: date) -> list[tuple[str, str
             (
                 say("Hatch"),
                 say(
-                    "{day}, about {number} chicks",
+                    "{day}, {number} chicks" if has_hatched else "{day}, about {number} chicks",
                     day=_long(on(days.hatch)),
                     number=number_text(season.birds(batch, on(days.hatch))),
                 ),
             ),
-            (say("How sure"), odds_text(kind, batch.number)),
         ]
+        if not has_hatched:
+            rows.append((say("How sure"), odds_text(kind, batch.number)))
     else:
         birds, age = count_text(batch.number, "bird"), count_text(batch.age_days, "day")
         rows.append((say("Came"), say("{birds} on {day}, {age} old", birds=birds, day=_long(batch.start), age=age)))

@@ -11,6 +11,7 @@ from quailsched.desktop.forms.dates import day_field, day_of, days_field
 from quailsched.desktop.forms.fields import name_field
 from quailsched.desktop.forms.record_form import RecordForm, ask
 from quailsched.desktop.forms.route_field import RouteField
+from quailsched.desktop.forms.several_field import SeveralField
 from quailsched.desktop.labels import plain
 from quailsched.edits.change import apply
 from quailsched.edits.records import put
@@ -54,14 +55,16 @@ class BatchForm(RecordForm):
         for origin, text in words.items():
             self.origin.addItem(say(text), origin)
         self.origin.setCurrentIndex(list(words).index(shown.origin))
+        self.origin.setEnabled(shown.origin not in _PARTED)
+        self.mothers = SeveralField(shown.from_ids)
         self.start = day_field(shown.start)
         self.number = QSpinBox(minimum=0, maximum=MOST_EGGS, value=shown.number)
         self.age = days_field(shown.age_days, 1000)
         self.egg_age = days_field(shown.egg_age_days, 60)
         self.route = RouteField(opened.farm)
         self.note = QLineEdit(shown.note)
-        self._add_fields()
         self._now = opened.checked
+        self._add_fields()
         self.follows, self.brings = plain(QLabel()), plain(QLabel())
         for foot in (self.follows, self.brings):
             foot.setWordWrap(True)
@@ -81,6 +84,7 @@ class BatchForm(RecordForm):
             ("number", say("&Eggs"), self.number, ""),
             ("age_days", say("&Age when they come"), self.age, ""),
             ("egg_age_days", say("Oldest egg s&tored"), self.egg_age, say("Days before setting")),
+            ("from_ids", say("Eggs fro&m"), self.mothers, say("The batches whose hens laid them")),
         ):
             self.add_field(name, text, field, tip)
         self.add_field("stays", say("Route"), self.route, is_wide=True)
@@ -114,7 +118,22 @@ class BatchForm(RecordForm):
             self._take_usual()
         self._tell()
 
+    def _show_mothers(self) -> None:
+        """The batches that may have laid the eggs: of the kind, old enough on the day of setting."""
+        farm, season, day = self.opened.farm, self._now.season, day_of(self.start)
+        laying = [
+            (one.name, one.id)
+            for one in farm.batches
+            if one.id != self._id
+            and one.kind == self.kind.currentData()
+            and (day - one.start).days >= season.days(one).first_egg
+        ]
+        self.mothers.show_choices(laying, {one.id: one.name for one in farm.batches})
+        is_of_own = self._chosen_origin() is Origin.OWN_EGGS
+        self.show_field("from_ids", is_of_own and self.mothers.has_choices())
+
     def _start_chosen(self) -> None:
+        self._show_mothers()
         self.route.show_start(day_of(self.start))
         self._tell()
 
@@ -122,6 +141,7 @@ class BatchForm(RecordForm):
         is_eggs = self._chosen_origin().is_eggs
         self.show_field("age_days", not is_eggs)
         self.show_field("egg_age_days", is_eggs)
+        self._show_mothers()
         self.set_label("start", say("&Set on") if is_eggs else say("&Come on"))
         self.set_label("number", say("&Eggs") if is_eggs else say("&Birds"))
 
@@ -160,8 +180,13 @@ class BatchForm(RecordForm):
             age_days=0 if origin.is_eggs else self.age.value(),
             egg_age_days=self.egg_age.value() if origin.is_eggs else 0,
             note=self.note.text().strip(),
-            from_ids=self._before.from_ids if self._before else (),
+            from_ids=self._from_ids(origin),
         )
+
+    def _from_ids(self, origin: Origin) -> tuple[str, ...]:
+        if origin is Origin.OWN_EGGS:
+            return self.mothers.chosen()
+        return self._before.from_ids if self._before is not None and origin is self._before.origin else ()
 
 
 def free_name(farm: Farm) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
+from quailsched.desktop.season_canvas.facts import marks_of_batch
 from quailsched.desktop.season_canvas.lanes import Band, LaneContent, Piece, Timed, marks_of
 from quailsched.farm.records import Batch, Part
 from quailsched.season.clash import Clash
@@ -53,6 +54,7 @@ def _fresh(season: Season, batch: Batch, clashes: Sequence[Clash]) -> LaneConten
         overs=Timed(()),
         closed=Timed(()),
         marks=marks_of(season.farm, clashes, over_line=False),
+        facts=marks_of_batch(season, batch),
     )
 
 

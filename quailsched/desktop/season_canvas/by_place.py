@@ -14,7 +14,8 @@ from itertools import chain
 from operator import attrgetter
 from weakref import WeakKeyDictionary
 
-from quailsched.desktop.season_canvas.lanes import Band, Closed, LaneContent, Over, Piece, Timed, marks_of
+from quailsched.desktop.season_canvas.facts import marks_by_place
+from quailsched.desktop.season_canvas.lanes import Band, Closed, FactMark, LaneContent, Over, Piece, Timed, marks_of
 from quailsched.farm.records import Part, Place, Role
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence, Spell, emptyings_of, room_of
@@ -46,6 +47,7 @@ def lanes_by_place(
     by_place: dict[str, list[Clash]] = {place.id: [] for place in season.farm.places}
     for clash in clashes:
         by_place[clash.place_id].append(clash)
+    facts = marks_by_place(season)
     known = {lane.id: lane for lane in old}
     lanes = []
     for place in season.farm.places:
@@ -54,7 +56,16 @@ def lanes_by_place(
             lanes.append(_fresh(season, place, by_place[place.id]))
         else:
             lanes.append(_after(lane, before, season, place, by_place[place.id]))
+        own = facts.get(place.id)
+        if own is not None or lanes[-1].facts.items:
+            lanes[-1] = _with_facts(lanes[-1], own)
     return tuple(lanes)
+
+
+def _with_facts(lane: LaneContent, facts: Timed[FactMark] | None) -> LaneContent:
+    """``lane`` with these marks; itself if it has them."""
+    items = facts.items if facts is not None else ()
+    return lane if lane.facts.items == items else replace(lane, facts=facts or Timed(()))
 
 
 def _fresh(season: Season, place: Place, clashes: Sequence[Clash]) -> LaneContent:

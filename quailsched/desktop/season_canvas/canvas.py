@@ -258,9 +258,10 @@ class SeasonCanvas(SeasonPort):
         if season is not None and lane is not None and at.x() >= scene.left and at.y() > scene.head:
             place, day = lane.content.place, scene.day(at.x())
             if place is not None:
-                text = hover_text(season, place, day, hit)
+                text = hover_text(season, place, day, hit, lane.content.facts.items)
             else:
-                text = hover_text_of_batch(season, season.farm.batch(lane.content.id), day, hit)
+                batch = season.farm.batch(lane.content.id)
+                text = hover_text_of_batch(season, batch, day, hit, lane.content.facts.items)
         if text:
             QToolTip.showText(self.viewport().mapToGlobal(at.toPoint() + QPoint(14, 18)), text, self.viewport())
         else:

@@ -71,9 +71,11 @@ def _days_of_bands(old: Scene, was: Lane, new: Scene, now: Lane) -> list[Days]:
 
 
 def _days_of_others(scene: Scene, was: LaneContent, now: LaneContent) -> Iterator[Days]:
-    """The days in view on which overflow or closed days differ."""
+    """The days in view on which overflow, closed days or marks of facts differ."""
     first, end = scene.days()
-    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = ((was.overs, now.overs), (was.closed, now.closed))
+    pairs: tuple[tuple[Timed[Any], Timed[Any]], ...] = (
+        *((was.overs, now.overs), (was.closed, now.closed), (was.facts, now.facts)),
+    )
     for old, new in pairs:
         if old is not new:
             yield from ((one.start, one.end) for one in {*old.within(first, end)} ^ {*new.within(first, end)})

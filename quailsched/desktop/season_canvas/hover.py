@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date
 
+from quailsched.desktop.season_canvas.lanes import FactMark
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.farm.records import Batch, Place
 from quailsched.farm.units import area_text, count_text, named_day_text
@@ -14,19 +16,21 @@ from quailsched.season.season import Season
 from quailsched.words import number_text, say
 
 
-def hover_text(season: Season, place: Place, day: date, hit: Picked) -> str:
-    """Day, eggs or birds with their age, need and have; how grave a clash is and its sentence."""
+def hover_text(season: Season, place: Place, day: date, hit: Picked, marks: Iterable[FactMark] = ()) -> str:
+    """Day, eggs or birds with their age, what of ``marks`` happened there on another day than was planned, need and
+    have; how grave a clash is and its sentence."""
     lines = [f"{named_day_text(day)} {day.year} · {place.name}"]
     piece = season.slice_on(place, day)
     lines += [_who(season, share.presence, share.run, day) for share in piece.shares] if piece is not None else []
+    lines += [f"{season.farm.batch(mark.batch_id).name}: {mark.words}" for mark in _on(marks, day)]
     lines.append(_room(season, place, piece))
     if hit.clash is not None:
         lines.append(told_sentence(season.farm, hit.clash))
     return "\n".join(lines)
 
 
-def hover_text_of_batch(season: Season, batch: Batch, day: date, hit: Picked) -> str:
-    """Day, where the birds of ``batch`` are and how many, and how full it is there."""
+def hover_text_of_batch(season: Season, batch: Batch, day: date, hit: Picked, marks: Iterable[FactMark] = ()) -> str:
+    """Day, where the birds of ``batch`` are and how many, how full it is there, and what of ``marks`` happened then."""
     lines = [f"{named_day_text(day)} {day.year} · {batch.name}"]
     for place, presence in season.stays_of(batch):
         run = presence.run_on(day) if presence.start <= day < presence.end else None
@@ -42,9 +46,15 @@ def hover_text_of_batch(season: Season, batch: Batch, day: date, hit: Picked) ->
             )
     if len(lines) == 1:
         lines.append(say("not on the farm"))
+    lines += [mark.words for mark in _on(marks, day)]
     if hit.clash is not None:
         lines.append(told_sentence(season.farm, hit.clash))
     return "\n".join(lines)
+
+
+def _on(marks: Iterable[FactMark], day: date) -> list[FactMark]:
+    """Those that the pointer is at: from the day of the plan to that of the fact."""
+    return [mark for mark in marks if min(mark.day, mark.plan) <= day <= max(mark.day, mark.plan)]
 
 
 def _who(season: Season, presence: Presence, run: Run, day: date) -> str:
@@ -52,8 +62,10 @@ def _who(season: Season, presence: Presence, run: Run, day: date) -> str:
     age = (day - batch.start).days - season.days(batch).hatch
     stage = season.stage(presence, day)
     if run.birds and age >= 0:
+        known = season.lived(batch).known_to
+        is_counted = known is not None and (day - batch.start).days <= known
         return say(
-            "{batch}: {birds}, {age} old, {stage}",
+            "{batch}: {birds} counted, {age} old, {stage}" if is_counted else "{batch}: {birds}, {age} old, {stage}",
             batch=batch.name,
             birds=count_text(run.birds, "bird"),
             age=count_text(age, "day"),

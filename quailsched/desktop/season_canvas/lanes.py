@@ -106,6 +106,18 @@ class Mark:
     end: date
 
 
+@dataclass(frozen=True, slots=True)
+class FactMark:
+    """Something of a batch that happened on ``day``, though the plan had it on the day ``plan``; ``words`` tell it."""
+
+    batch_id: str
+    day: date
+    plan: date
+    words: str
+    start: date  # the days on which it is drawn
+    end: date
+
+
 class HasDays(Protocol):
     """Anything on days: ``end`` is the first that it is not on."""
 
@@ -189,6 +201,7 @@ class LaneContent:
     overs: Timed[Over]
     closed: Timed[Closed]
     marks: Timed[Mark]
+    facts: Timed[FactMark] = field(default_factory=lambda: Timed(()))
 
     def peak(self) -> int:
         """The most that is over the line at once; 0 if nothing is."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen
@@ -19,6 +20,9 @@ from quailsched.desktop.season_canvas.paint_links import LinkPainter
 from quailsched.desktop.season_canvas.paint_names import NamePainter
 from quailsched.desktop.season_canvas.paint_stages import StagePainter
 from quailsched.desktop.season_canvas.pens import Pens, mixed
+
+if TYPE_CHECKING:
+    from quailsched.desktop.season_canvas.paint_facts import FactPainter
 
 _DASHES_PX = 7 * 1.2  # after this the dashes of a line are as they were
 _SMOOTH = QPainter.RenderHint.Antialiasing
@@ -59,7 +63,7 @@ class SeasonPainter:
             body = QRectF(scene.left, scene.top(lane.line_y), scene.width - scene.left, lane.base_y - lane.line_y)
             self.p.fillRect(body, QColor(self.theme.lane))
         self._frame.grid()
-        draw = self.pens.to_draw
+        draw, facts = self.pens.to_draw, self._facts()
         closed = [(lane, one) for lane, runs in lanes for one in draw(lane.content.closed, runs)]
         for lane, one in closed:
             self._closed(lane, one)
@@ -73,15 +77,28 @@ class SeasonPainter:
             )  # upright and level edges: crisp on whole pixels, and three times as quick
             for band in draw(lane.content.bands, runs):
                 self._band(lane, band)
+                if facts is not None:
+                    facts.edge(lane, band)
             self.p.setRenderHint(_SMOOTH)
             for first, end in runs:
                 self._clashes.overflow(lane, first, end)
             self._lines(lane, runs)
+            if facts is not None:
+                facts.marks(lane, runs)
         self._ghosts.over()
         self._frame.today_line()
         for lane, runs in lanes:
             self._names.names(lane, runs)
             self._clashes.marks(lane)
+
+    def _facts(self) -> FactPainter | None:
+        """Who draws what has happened, if anything has: a farm that begins does without."""
+        season = self.scene.layout.season
+        if season is None or not season.farm.counts:
+            return None
+        from quailsched.desktop.season_canvas.paint_facts import FactPainter
+
+        return FactPainter(self.pens)
 
     def _closed(self, lane: Lane, closed: Closed) -> None:
         scene, p = self.scene, self.p

@@ -32,6 +32,10 @@
    <translation> Monate</translation>
   </message>
   <message>
+   <source> o'clock</source>
+   <translation> Uhr</translation>
+  </message>
+  <message>
    <source> of 100 hatches</source>
    <translation> von 100 Schlüpfen</translation>
   </message>
@@ -92,6 +96,10 @@
    <translation>Diese Aufgabe &amp;ändern …</translation>
   </message>
   <message>
+   <source>&amp;Chicks</source>
+   <translation>&amp;Küken</translation>
+  </message>
+  <message>
    <source>&amp;Clean-out</source>
    <translation>&amp;Ausmisten</translation>
   </message>
@@ -102,6 +110,14 @@
   <message>
    <source>&amp;Compare with the plan</source>
    <translation>Mit dem Plan &amp;vergleichen</translation>
+  </message>
+  <message>
+   <source>&amp;Correct…</source>
+   <translation>&amp;Berichtigen …</translation>
+  </message>
+  <message>
+   <source>&amp;Day</source>
+   <translation>&amp;Tag</translation>
   </message>
   <message>
    <source>&amp;Details beside it, or not</source>
@@ -168,12 +184,32 @@
    <translation>&amp;Hilfe</translation>
   </message>
   <message>
+   <source>&amp;Hens</source>
+   <translation>&amp;Hennen</translation>
+  </message>
+  <message>
    <source>&amp;History…</source>
    <translation>&amp;Geschichte …</translation>
   </message>
   <message>
+   <source>&amp;How many</source>
+   <translation>&amp;Wie viele</translation>
+  </message>
+  <message>
    <source>&amp;Import a document…</source>
    <translation>Dokument &amp;importieren …</translation>
+  </message>
+  <message>
+   <source>&amp;Into</source>
+   <translation>&amp;Nach</translation>
+  </message>
+  <message>
+   <source>&amp;Join</source>
+   <translation>&amp;Zu</translation>
+  </message>
+  <message>
+   <source>&amp;Join another batch…</source>
+   <translation>&amp;Zu einem anderen Satz …</translation>
   </message>
   <message>
    <source>&amp;Keep it</source>
@@ -220,6 +256,10 @@
    <translation>Nächster &amp;Engpass</translation>
   </message>
   <message>
+   <source>&amp;Number</source>
+   <translation>&amp;Anzahl</translation>
+  </message>
+  <message>
    <source>&amp;Of</source>
    <translation>&amp;von</translation>
   </message>
@@ -250,6 +290,10 @@
   <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
+  </message>
+  <message>
+   <source>&amp;Record…</source>
+   <translation>Ein&amp;tragen …</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -284,8 +328,16 @@
    <translation>An&amp;sicht</translation>
   </message>
   <message>
+   <source>&amp;Show the photo</source>
+   <translation>Foto &amp;zeigen</translation>
+  </message>
+  <message>
    <source>&amp;Start a trial…</source>
    <translation>Versuch &amp;beginnen …</translation>
+  </message>
+  <message>
+   <source>&amp;Take back</source>
+   <translation>Zu&amp;rücknehmen</translation>
   </message>
   <message>
    <source>&amp;Take in</source>
@@ -318,6 +370,10 @@
   <message>
    <source>&amp;Weeks of chores</source>
    <translation>&amp;Wochen der Aufgaben</translation>
+  </message>
+  <message>
+   <source>&amp;Weight</source>
+   <translation>&amp;Gewicht</translation>
   </message>
   <message>
    <source>&amp;What</source>
@@ -447,6 +503,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Eine kalte Nacht im {month}</translation>
   </message>
   <message>
+   <source>A count of any sort. Key: Ctrl+R</source>
+   <translation>Eine Zählung jeder Art. Taste: Strg+R</translation>
+  </message>
+  <message>
+   <source>A count of any sort: what has happened, and when</source>
+   <translation>Eine Zählung jeder Art: was geschehen ist, und wann</translation>
+  </message>
+  <message>
    <source>A count says that it is done. Undo it, or take the count back, if it is not.</source>
    <translation>Ein Eintrag sagt, dass sie erledigt ist. Wenn nicht: den Schritt zurücknehmen oder den Eintrag zurücknehmen.</translation>
   </message>
@@ -481,6 +545,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>A page (*.pdf)</source>
    <translation>Eine Seite (*.pdf)</translation>
+  </message>
+  <message>
+   <source>A part of it becomes a batch of its own</source>
+   <translation>Ein Teil davon wird ein eigener Satz</translation>
+  </message>
+  <message>
+   <source>A photo</source>
+   <translation>Ein Foto</translation>
   </message>
   <message>
    <source>A picture (*.png)</source>
@@ -587,6 +659,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Alle Engpässe des Versuchs</translation>
   </message>
   <message>
+   <source>All counts, to correct and to take back</source>
+   <translation>Alle Zählungen, zum Berichtigen und Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>All counts, to correct and to take back. Key: Ctrl+Shift+R</source>
+   <translation>Alle Zählungen, zum Berichtigen und Zurücknehmen. Taste: Strg+Umschalt+R</translation>
+  </message>
+  <message>
    <source>All days; left and right move what is in view, plus and minus zoom</source>
    <translation>Alle Tage; links und rechts bewegen den Ausschnitt, Plus und Minus vergrößern und verkleinern</translation>
   </message>
@@ -651,6 +731,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Abwesend</translation>
   </message>
   <message>
+   <source>B&amp;y</source>
+   <translation>Vo&amp;n wem</translation>
+  </message>
+  <message>
    <source>Back to the plan</source>
    <translation>Zurück zum Plan</translation>
   </message>
@@ -691,12 +775,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Am besten: bis zu {count} am {day}.</translation>
   </message>
   <message>
-   <source>Birds</source>
-   <translation>Vögel</translation>
-  </message>
-  <message>
    <source>Birds feel the nights here</source>
    <translation>Hier spüren Vögel die Nächte</translation>
+  </message>
+  <message>
+   <source>Birds of the batch that is picked go over to another</source>
+   <translation>Vögel des ausgewählten Satzes kommen zu einem anderen</translation>
+  </message>
+  <message>
+   <source>Birds of the batch that is picked part from it</source>
+   <translation>Vögel des ausgewählten Satzes trennen sich von ihm</translation>
   </message>
   <message>
    <source>Birds weighed</source>
@@ -717,6 +805,18 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>By typing it: 12 Apr, in 3 weeks, week 15</source>
    <translation>Durch Tippen: 12. Apr, in 3 Wochen, Woche 15</translation>
+  </message>
+  <message>
+   <source>By which half of them were out; empty if you do not know</source>
+   <translation>In der die Hälfte draußen war; leer, wenn du es nicht weißt</translation>
+  </message>
+  <message>
+   <source>C&amp;ause</source>
+   <translation>&amp;Ursache</translation>
+  </message>
+  <message>
+   <source>C&amp;ocks</source>
+   <translation>Hä&amp;hne</translation>
   </message>
   <message>
    <source>Cabinet: setter and hatcher in one</source>
@@ -775,6 +875,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Diagramme</translation>
   </message>
   <message>
+   <source>Choose a file…</source>
+   <translation>Datei auswählen …</translation>
+  </message>
+  <message>
    <source>Chore sheet on paper…</source>
    <translation>Aufgabenblatt auf Papier …</translation>
   </message>
@@ -795,6 +899,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Leeren</translation>
   </message>
   <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
    <source>Colours as the &amp;desktop</source>
    <translation>Farben wie der &amp;Schreibtisch</translation>
   </message>
@@ -811,12 +919,52 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Vergleiche …</translation>
   </message>
   <message>
+   <source>Correct a count</source>
+   <translation>Zählung berichtigen</translation>
+  </message>
+  <message>
+   <source>Coun&amp;ts…</source>
+   <translation>Zählu&amp;ngen …</translation>
+  </message>
+  <message>
+   <source>Counted</source>
+   <translation>Gezählt</translation>
+  </message>
+  <message>
+   <source>Counts</source>
+   <translation>Zählungen</translation>
+  </message>
+  <message>
+   <source>Counts &amp;of</source>
+   <translation>Zählungen &amp;von</translation>
+  </message>
+  <message>
+   <source>Counts of</source>
+   <translation>Zählungen von</translation>
+  </message>
+  <message>
    <source>Counts without a day are of {day}.</source>
    <translation>Einträge ohne Tag sind vom {day}.</translation>
   </message>
   <message>
+   <source>Counts, newest first</source>
+   <translation>Zählungen, die neueste zuerst</translation>
+  </message>
+  <message>
+   <source>Counts…</source>
+   <translation>Zählungen …</translation>
+  </message>
+  <message>
+   <source>D&amp;ressed weight</source>
+   <translation>Sch&amp;lachtgewicht</translation>
+  </message>
+  <message>
    <source>Dar&amp;k</source>
    <translation>Dun&amp;kel</translation>
+  </message>
+  <message>
+   <source>Day</source>
+   <translation>Tag</translation>
   </message>
   <message>
    <source>Day 0 of the batch; its whole route moves along</source>
@@ -887,8 +1035,12 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Jeder Tag zeigt die meisten Eier, die keinen neuen Engpass machen, mit Platz für alle außer den größten Schlüpfen (wie sicher: Ändern › Hof). Darunter steht, was mehr verhindert. Den Punkt ziehen, oder mit den Pfeiltasten, zu einem anderen Tag oder weniger Eiern.</translation>
   </message>
   <message>
-   <source>Eggs</source>
-   <translation>Eier</translation>
+   <source>Eggs fro&amp;m</source>
+   <translation>Eier v&amp;on</translation>
+  </message>
+  <message>
+   <source>Eggs from: {names}</source>
+   <translation>Eier von: {names}</translation>
   </message>
   <message>
    <source>Eggs laid</source>
@@ -967,6 +1119,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>&amp;Hof: Name, Einheiten, Nächte …</translation>
   </message>
   <message>
+   <source>Fact and plan</source>
+   <translation>Geschehen und Plan</translation>
+  </message>
+  <message>
    <source>Farm: name, units, &amp;nights…</source>
    <translation>Hof: Name, Einheiten, &amp;Nächte …</translation>
   </message>
@@ -1029,10 +1185,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Frees up</source>
    <translation>Wird frei</translation>
-  </message>
-  <message>
-   <source>From</source>
-   <translation>Von</translation>
   </message>
   <message>
    <source>From the first to the last hour that lamps are on; what lies between counts as lit. Empty if none is told</source>
@@ -1111,12 +1263,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Geschichte</translation>
   </message>
   <message>
+   <source>Ho&amp;ur</source>
+   <translation>&amp;Stunde</translation>
+  </message>
+  <message>
    <source>Holds {birds} Coturnix by the figures.</source>
    <translation>Fasst nach den Richtwerten {birds} Coturnix.</translation>
   </message>
   <message>
    <source>Hours</source>
    <translation>Stunden</translation>
+  </message>
+  <message>
+   <source>Hours wor&amp;ked</source>
+   <translation>Gearbeitete &amp;Stunden</translation>
   </message>
   <message>
    <source>How &amp;sure</source>
@@ -1183,8 +1343,24 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Einfg fügt hinzu, Eingabe ändert, Entf entfernt; Strg+Auf oder Strg+Ab sortiert nach der Spalte der Zelle.</translation>
   </message>
   <message>
+   <source>It counts no longer, but stays in the list. Key: Delete</source>
+   <translation>Sie gilt nicht mehr, bleibt aber in der Liste. Taste: Entf</translation>
+  </message>
+  <message>
+   <source>It goes into the plan: what happens, happens to no trial.</source>
+   <translation>Es kommt in den Plan: Was geschieht, geschieht in keinem Versuch.</translation>
+  </message>
+  <message>
    <source>It goes with all of its days. Undo brings it back.</source>
    <translation>Sie geht mit allen ihren Tagen. Zurücknehmen bringt sie wieder.</translation>
+  </message>
+  <message>
+   <source>It has no birds today.</source>
+   <translation>Er hat heute keine Vögel.</translation>
+  </message>
+  <message>
+   <source>It is copied into a folder beside the farm</source>
+   <translation>Es wird in einen Ordner neben dem Hof kopiert</translation>
   </message>
   <message>
    <source>It is done: untick it first</source>
@@ -1211,12 +1387,20 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Mit diesem Grund bleibt sie auf der Seite stehen</translation>
   </message>
   <message>
+   <source>Its birds go over to another batch</source>
+   <translation>Seine Vögel kommen zu einem anderen Satz</translation>
+  </message>
+  <message>
    <source>Its route is empty: add a stay, or take the usual route.</source>
    <translation>Sein Weg ist leer: Aufenthalt hinzufügen oder den üblichen Weg nehmen.</translation>
   </message>
   <message>
    <source>January</source>
    <translation>Januar</translation>
+  </message>
+  <message>
+   <source>Join…</source>
+   <translation>Vereinen …</translation>
   </message>
   <message>
    <source>July</source>
@@ -1315,6 +1499,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Hell oder dunkel, wie der Schreibtisch eingestellt ist</translation>
   </message>
   <message>
+   <source>Live &amp;weight</source>
+   <translation>Lebend&amp;gewicht</translation>
+  </message>
+  <message>
    <source>Live with a clash to watch, with a word of why; it comes back when it grows</source>
    <translation>Mit einem Engpass leben, der zu beachten ist, mit einem Wort warum; er kommt wieder, wenn er wächst</translation>
   </message>
@@ -1333,6 +1521,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Look at the trial “{trial}”</source>
    <translation>Den Versuch „{trial}“ ansehen</translation>
+  </message>
+  <message>
+   <source>Ma&amp;ke a part of it a batch…</source>
+   <translation>Einen Teil abteilen …</translation>
   </message>
   <message>
    <source>Make a farm file from an exported document</source>
@@ -1471,6 +1663,10 @@ Record how many chicks hatched of a batch to see the hatch of each incubator.</s
 Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes Brüters zu sehen.</translation>
   </message>
   <message>
+   <source>No other batch of its kind lives on this day.</source>
+   <translation>Kein anderer Satz dieser Art lebt an diesem Tag.</translation>
+  </message>
+  <message>
    <source>No places yet.</source>
    <translation>Noch keine Plätze.</translation>
   </message>
@@ -1481,6 +1677,10 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
   <message>
    <source>No row can be taken in yet.</source>
    <translation>Noch kann keine Zeile übernommen werden.</translation>
+  </message>
+  <message>
+   <source>No&amp;te</source>
+   <translation>Noti&amp;z</translation>
   </message>
   <message>
    <source>Nobody at home</source>
@@ -1561,6 +1761,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>October</source>
    <translation>Oktober</translation>
+  </message>
+  <message>
+   <source>Of</source>
+   <translation>Von</translation>
   </message>
   <message>
    <source>Of which batch? On {day} none is known to fit “{sort}”.</source>
@@ -1651,8 +1855,20 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>&amp;Papier</translation>
   </message>
   <message>
+   <source>P&amp;hoto</source>
+   <translation>&amp;Foto</translation>
+  </message>
+  <message>
    <source>Paper</source>
    <translation>Papier</translation>
+  </message>
+  <message>
+   <source>Part of {batch} as a batch</source>
+   <translation>Teil von {batch} als Satz</translation>
+  </message>
+  <message>
+   <source>Part off…</source>
+   <translation>Abteilen …</translation>
   </message>
   <message>
    <source>Pen: fixed, for feathered birds</source>
@@ -1663,12 +1879,20 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Leute</translation>
   </message>
   <message>
+   <source>Pick a batch of the plan first.</source>
+   <translation>Erst einen Satz des Plans auswählen.</translation>
+  </message>
+  <message>
    <source>Pick a clash first: F3 goes to the next one.</source>
    <translation>Erst einen Engpass auswählen: F3 geht zum nächsten.</translation>
   </message>
   <message>
    <source>Pick one to see why.</source>
    <translation>Einen auswählen, um zu sehen, warum.</translation>
+  </message>
+  <message>
+   <source>Pictures (*.jpg *.jpeg *.png *.heic *.webp *.gif);;All files (*)</source>
+   <translation>Bilder (*.jpg *.jpeg *.png *.heic *.webp *.gif);;Alle Dateien (*)</translation>
   </message>
   <message>
    <source>Place</source>
@@ -1685,6 +1909,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Places, people, batches and figures as tables</source>
    <translation>Plätze, Leute, Sätze und Richtwerte als Tabellen</translation>
+  </message>
+  <message>
+   <source>Plan and fact</source>
+   <translation>Plan und Geschehen</translation>
   </message>
   <message>
    <source>Print</source>
@@ -1735,12 +1963,24 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Grund, {number}</translation>
   </message>
   <message>
+   <source>Record</source>
+   <translation>Eintragen</translation>
+  </message>
+  <message>
    <source>Record a count</source>
    <translation>Etwas eintragen</translation>
   </message>
   <message>
+   <source>Record by a &amp;form…</source>
+   <translation>Mit einem &amp;Formular eintragen …</translation>
+  </message>
+  <message>
    <source>Record for {batch}: 2 died, 70 hatched, fed 2.5 kg …</source>
    <translation>Eintragen für {batch}: 2 tot, 70 geschlüpft, Futter 2,5 kg …</translation>
+  </message>
+  <message>
+   <source>Record it all the same</source>
+   <translation>Trotzdem eintragen</translation>
   </message>
   <message>
    <source>Record: 2 died {batch}</source>
@@ -1761,6 +2001,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Records from a table</source>
    <translation>Aufzeichnungen aus einer Tabelle</translation>
+  </message>
+  <message>
+   <source>Record…</source>
+   <translation>Eintragen …</translation>
   </message>
   <message>
    <source>Redo</source>
@@ -2015,6 +2259,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Die &amp;Saison auf einer Seite</translation>
   </message>
   <message>
+   <source>The batches whose hens laid them</source>
+   <translation>Die Sätze, deren Hennen sie gelegt haben</translation>
+  </message>
+  <message>
    <source>The beginning: as the farm was made</source>
    <translation>Der Anfang: wie der Hof angelegt wurde</translation>
   </message>
@@ -2051,6 +2299,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Die Zahlen des Diagramms als Tabelle</translation>
   </message>
   <message>
+   <source>The other batch has these birds now: undo the step in the history instead.</source>
+   <translation>Der andere Satz hat diese Vögel jetzt: stattdessen den Schritt im Verlauf zurücknehmen.</translation>
+  </message>
+  <message>
    <source>The outline is the batch that is thought of. Nothing is set yet: Ctrl+3 goes back to it.</source>
    <translation>Der Umriss ist der gedachte Satz. Noch ist nichts eingelegt: Strg+3 geht dorthin zurück.</translation>
   </message>
@@ -2069,6 +2321,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>The printer takes no pages; another printer, or a PDF file, is accepted.</source>
    <translation>Der Drucker nimmt keine Seiten an; ein anderer Drucker oder eine PDF-Datei wird angenommen.</translation>
+  </message>
+  <message>
+   <source>The rest is unsure</source>
+   <translation>Der Rest ist unsicher</translation>
   </message>
   <message>
    <source>The same season in rows of words</source>
@@ -2299,6 +2555,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Was es auf einem Hof einmal gibt</translation>
   </message>
   <message>
+   <source>What was recorded is never changed: a correction stands in its place, and what it said before below.</source>
+   <translation>Was eingetragen wurde, ändert sich nie: An seiner Stelle steht eine Berichtigung, darunter, was vorher da stand.</translation>
+  </message>
+  <message>
    <source>What you change stays in it; dashed outlines show the plan.</source>
    <translation>Was du änderst, bleibt in ihm; gestrichelte Umrisse zeigen den Plan.</translation>
   </message>
@@ -2329,6 +2589,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Where now</source>
    <translation>Wo jetzt</translation>
+  </message>
+  <message>
+   <source>Which &amp;birds</source>
+   <translation>Welche &amp;Vögel</translation>
   </message>
   <message>
    <source>Which place? {names}</source>
@@ -2385,6 +2649,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Write the whole farm as one JSON document</source>
    <translation>Den ganzen Hof als ein JSON-Dokument schreiben</translation>
+  </message>
+  <message>
+   <source>Written down</source>
+   <translation>Eingetragen</translation>
   </message>
   <message>
    <source>Year</source>
@@ -2547,6 +2815,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>gezählt am</translation>
   </message>
   <message>
+   <source>counted until {day}</source>
+   <translation>gezählt bis {day}</translation>
+  </message>
+  <message>
    <source>day {age}: {found}, expected {expected}</source>
    <translation>Tag {age}: {found}, erwartet {expected}</translation>
   </message>
@@ -2691,10 +2963,6 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>letzte Woche</translation>
   </message>
   <message>
-   <source>laying group</source>
-   <translation>Legegruppe</translation>
-  </message>
-  <message>
    <source>left out: {reason}</source>
    <translation>ausgelassen: {reason}</translation>
   </message>
@@ -2755,6 +3023,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>niemand geplant</translation>
   </message>
   <message>
+   <source>none yet</source>
+   <translation>noch keins</translation>
+  </message>
+  <message>
    <source>not built</source>
    <translation>nicht gebaut</translation>
   </message>
@@ -2809,6 +3081,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>past their day</source>
    <translation>überfällig</translation>
+  </message>
+  <message>
+   <source>plan: {plan}</source>
+   <translation>Plan: {plan}</translation>
   </message>
   <message>
    <source>point</source>
@@ -2873,6 +3149,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>stay until replaced: until the end of their lay</source>
    <translation>bleiben, bis sie ersetzt werden: bis zum Ende ihrer Legezeit</translation>
+  </message>
+  <message>
+   <source>the whole farm</source>
+   <translation>der ganze Hof</translation>
   </message>
   <message>
    <source>there is no other place of the kind to split over</source>
@@ -2975,8 +3255,20 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{batch} kommt nach {place}: {start}</translation>
   </message>
   <message>
+   <source>{batch} has no birds today.</source>
+   <translation>{batch} hat heute keine Vögel.</translation>
+  </message>
+  <message>
+   <source>{batch} has {birds} on {day}</source>
+   <translation>{batch} hat am {day} {birds}</translation>
+  </message>
+  <message>
    <source>{batch} in {place}, {days}</source>
    <translation>{batch} in {place}, {days}</translation>
+  </message>
+  <message>
+   <source>{batch} joins another batch</source>
+   <translation>{batch} kommt zu einem anderen Satz</translation>
   </message>
   <message>
    <source>{batch} leaves {place}: {end}</source>
@@ -2993,6 +3285,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{batch}, {part}</source>
    <translation>{batch}, {part}</translation>
+  </message>
+  <message>
+   <source>{batch}: {birds} counted, {age} old, {stage}</source>
+   <translation>{batch}: {birds} gezählt, {age} alt, {stage}</translation>
   </message>
   <message>
    <source>{batch}: {birds}, {age} old, {stage}</source>
@@ -3083,6 +3379,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{error} Hier ist stattdessen das Beispiel.</translation>
   </message>
   <message>
+   <source>{fact} ({difference})</source>
+   <translation>{fact} ({difference})</translation>
+  </message>
+  <message>
    <source>{farm} is kept in {path}. Every change is saved at once.</source>
    <translation>{farm} liegt in {path}. Jede Änderung ist sofort gespeichert.</translation>
   </message>
@@ -3105,6 +3405,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{label}. Moved by it: {what}{more}.</source>
    <translation>{label}. Dadurch verschoben: {what}{more}.</translation>
+  </message>
+  <message>
+   <source>{label}. Moved: {what}.</source>
+   <translation>{label}. Verschoben: {what}.</translation>
   </message>
   <message>
    <source>{name}, trial “{trial}”</source>
@@ -3151,6 +3455,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>{old} → {new}, {days} später</translation>
   </message>
   <message>
+   <source>{path} is not there any more.</source>
+   <translation>{path} ist nicht mehr da.</translation>
+  </message>
+  <message>
    <source>{place}, {use}: {value}, {eggs}</source>
    <translation>{place}, {use}: {value}, {eggs}</translation>
   </message>
@@ -3161,6 +3469,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{rows} rows are in {tables} tables in {folder}.</source>
    <translation>{rows} Zeilen sind in {tables} Tabellen in {folder}.</translation>
+  </message>
+  <message>
+   <source>{state}: {what}</source>
+   <translation>{state}: {what}</translation>
   </message>
   <message>
    <source>{taken} of {places} taken</source>
@@ -3189,6 +3501,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{what}  (the farm is here)</source>
    <translation>{what}  (der Hof steht hier)</translation>
+  </message>
+  <message>
+   <source>{what}, and {number} more</source>
+   <translation>{what}, und {number} weitere</translation>
   </message>
   <message>
    <source>{what}: not possible</source>

@@ -56,6 +56,14 @@
    <translation>Hingenommen: {reason}</translation>
   </message>
   <message>
+   <source>Alive</source>
+   <translation>Am Leben</translation>
+  </message>
+  <message>
+   <source>Birds</source>
+   <translation>Vögel</translation>
+  </message>
+  <message>
    <source>Birds brought in</source>
    <translation>Hereingebrachte Vögel</translation>
   </message>
@@ -96,6 +104,10 @@
    <translation>Engpässe voraus</translation>
   </message>
   <message>
+   <source>Counted on {day}</source>
+   <translation>Gezählt am {day}</translation>
+  </message>
+  <message>
    <source>Counts on</source>
    <translation>Rechnet mit</translation>
   </message>
@@ -104,8 +116,20 @@
    <translation>Zu kurze Tage in {place}</translation>
   </message>
   <message>
+   <source>Died</source>
+   <translation>Gestorben</translation>
+  </message>
+  <message>
    <source>Eased</source>
    <translation>Gelindert</translation>
+  </message>
+  <message>
+   <source>Eggs</source>
+   <translation>Eier</translation>
+  </message>
+  <message>
+   <source>Eggs from</source>
+   <translation>Eier von</translation>
   </message>
   <message>
    <source>Eggs too old for {place}</source>
@@ -116,6 +140,10 @@
    <translation>Hof</translation>
   </message>
   <message>
+   <source>Feathered</source>
+   <translation>Befiedert</translation>
+  </message>
+  <message>
    <source>First eggs</source>
    <translation>Erste Eier</translation>
   </message>
@@ -124,12 +152,20 @@
    <translation>Erste Eier von {record}</translation>
   </message>
   <message>
+   <source>From</source>
+   <translation>Von</translation>
+  </message>
+  <message>
    <source>Gone</source>
    <translation>Weg</translation>
   </message>
   <message>
    <source>Hatch</source>
    <translation>Schlupf</translation>
+  </message>
+  <message>
+   <source>Hatched</source>
+   <translation>Geschlüpft</translation>
   </message>
   <message>
    <source>Hens in lay, next {number} months</source>
@@ -148,8 +184,20 @@
    <translation>Brüter</translation>
   </message>
   <message>
+   <source>Its eggs</source>
+   <translation>Seine Eier</translation>
+  </message>
+  <message>
    <source>Kind</source>
    <translation>Art</translation>
+  </message>
+  <message>
+   <source>Laying group to {place}</source>
+   <translation>Legegruppe nach {place}</translation>
+  </message>
+  <message>
+   <source>Left</source>
+   <translation>Fort</translation>
   </message>
   <message>
    <source>Left out – {sentence}</source>
@@ -212,6 +260,10 @@
    <translation>Eigener Richtwert „{figure}“</translation>
   </message>
   <message>
+   <source>Parted from it</source>
+   <translation>Davon abgeteilt</translation>
+  </message>
+  <message>
    <source>Past their day in {place}</source>
    <translation>Überfällig in {place}</translation>
   </message>
@@ -240,6 +292,10 @@
    <translation>Schwere</translation>
   </message>
   <message>
+   <source>Sexed on {day}</source>
+   <translation>Nach Geschlecht bestimmt am {day}</translation>
+  </message>
+  <message>
    <source>Short by</source>
    <translation>Es fehlt</translation>
   </message>
@@ -252,6 +308,10 @@
    <translation>Verhindert den Plan</translation>
   </message>
   <message>
+   <source>Surplus cocks to {place}</source>
+   <translation>Überzählige Hähne nach {place}</translation>
+  </message>
+  <message>
    <source>Take care</source>
    <translation>Vorsicht</translation>
   </message>
@@ -262,6 +322,10 @@
   <message>
    <source>To watch</source>
    <translation>Zu beachten</translation>
+  </message>
+  <message>
+   <source>To {place}</source>
+   <translation>Nach {place}</translation>
   </message>
   <message>
    <source>Too few birds in {place}</source>
@@ -324,8 +388,20 @@
    <translation>Schlimmer</translation>
   </message>
   <message>
+   <source>a batch that is gone</source>
+   <translation>ein Satz, den es nicht mehr gibt</translation>
+  </message>
+  <message>
    <source>a batch that was removed</source>
    <translation>ein entfernter Satz</translation>
+  </message>
+  <message>
+   <source>a day earlier</source>
+   <translation>einen Tag früher</translation>
+  </message>
+  <message>
+   <source>a day later</source>
+   <translation>einen Tag später</translation>
   </message>
   <message>
    <source>a place not built in time</source>
@@ -352,8 +428,20 @@
    <translation>anders: {word}</translation>
   </message>
   <message>
+   <source>as planned</source>
+   <translation>wie geplant</translation>
+  </message>
+  <message>
+   <source>at {hour} o'clock</source>
+   <translation>um {hour} Uhr</translation>
+  </message>
+  <message>
    <source>bar</source>
    <translation>Strich</translation>
+  </message>
+  <message>
+   <source>bedding changed in {place}</source>
+   <translation>Einstreu gewechselt in {place}</translation>
   </message>
   <message>
    <source>being built, ready on {day}</source>
@@ -400,8 +488,16 @@
    <translation>Engpässe</translation>
   </message>
   <message>
+   <source>cock</source>
+   <translation>Hahn</translation>
+  </message>
+  <message>
    <source>comma</source>
    <translation>Komma</translation>
+  </message>
+  <message>
+   <source>corrected</source>
+   <translation>berichtigt</translation>
   </message>
   <message>
    <source>curve</source>
@@ -440,6 +536,10 @@
    <translation>Eintrag</translation>
   </message>
   <message>
+   <source>feathered {day}, planned {plan}</source>
+   <translation>befiedert {day}, geplant {plan}</translation>
+  </message>
+  <message>
    <source>feeder space</source>
    <translation>Fressplatz</translation>
   </message>
@@ -462,6 +562,14 @@
   <message>
    <source>hatched here</source>
    <translation>hier geschlüpft</translation>
+  </message>
+  <message>
+   <source>hatched {day}, planned {plan}</source>
+   <translation>geschlüpft {day}, geplant {plan}</translation>
+  </message>
+  <message>
+   <source>hen</source>
+   <translation>Henne</translation>
   </message>
   <message>
    <source>hours of light</source>
@@ -488,12 +596,24 @@
    <translation>ist etwas anderes</translation>
   </message>
   <message>
+   <source>laying group</source>
+   <translation>Legegruppe</translation>
+  </message>
+  <message>
    <source>lb</source>
    <translation>lb</translation>
   </message>
   <message>
    <source>less: {clash}</source>
    <translation>weniger: {clash}</translation>
+  </message>
+  <message>
+   <source>moved to {place}</source>
+   <translation>umgesetzt nach {place}</translation>
+  </message>
+  <message>
+   <source>moved {day}, planned {plan}</source>
+   <translation>umgesetzt {day}, geplant {plan}</translation>
   </message>
   <message>
    <source>new: {clash}</source>
@@ -628,6 +748,10 @@
    <translation>eingelegt {days} später, am {day}</translation>
   </message>
   <message>
+   <source>set {day}, planned {plan}</source>
+   <translation>eingelegt {day}, geplant {plan}</translation>
+  </message>
+  <message>
    <source>small change</source>
    <translation>kleine Änderung</translation>
   </message>
@@ -650,6 +774,14 @@
   <message>
    <source>tab</source>
    <translation>Tabulator</translation>
+  </message>
+  <message>
+   <source>taken back</source>
+   <translation>zurückgenommen</translation>
+  </message>
+  <message>
+   <source>the farm</source>
+   <translation>der Hof</translation>
   </message>
   <message>
    <source>the same</source>
@@ -764,12 +896,28 @@
    <translation>{batch}: {birds}, nicht {before}</translation>
   </message>
   <message>
+   <source>{birds} expected</source>
+   <translation>{birds} erwartet</translation>
+  </message>
+  <message>
+   <source>{birds} expected, {then} counted on {day}</source>
+   <translation>{birds} erwartet, {then} gezählt am {day}</translation>
+  </message>
+  <message>
    <source>{birds} of {batch}</source>
    <translation>{birds} von {batch}</translation>
   </message>
   <message>
    <source>{birds} on {day}, {age} old</source>
    <translation>{birds} am {day}, {age} alt</translation>
+  </message>
+  <message>
+   <source>{birds}, counted</source>
+   <translation>{birds}, gezählt</translation>
+  </message>
+  <message>
+   <source>{birds}: {sexes}</source>
+   <translation>{birds}: {sexes}</translation>
   </message>
   <message>
    <source>{changes} and {pairs} of them were tried, and none helps:</source>
@@ -796,8 +944,24 @@
    <translation>{clashes} bleibt.</translation>
   </message>
   <message>
+   <source>{cocks} cocks</source>
+   <translation>{cocks} Hähne</translation>
+  </message>
+  <message>
+   <source>{days} earlier</source>
+   <translation>{days} früher</translation>
+  </message>
+  <message>
+   <source>{days} later</source>
+   <translation>{days} später</translation>
+  </message>
+  <message>
    <source>{day}, about {number} chicks</source>
    <translation>{day}, etwa {number} Küken</translation>
+  </message>
+  <message>
+   <source>{day}, {number} chicks</source>
+   <translation>{day}, {number} Küken</translation>
   </message>
   <message>
    <source>{eggs} eggs laid</source>
@@ -848,6 +1012,30 @@
    <translation>{farm}: {trials} neben dem Plan</translation>
   </message>
   <message>
+   <source>{grams} g dressed</source>
+   <translation>{grams} g geschlachtet</translation>
+  </message>
+  <message>
+   <source>{grams} g live</source>
+   <translation>{grams} g lebend</translation>
+  </message>
+  <message>
+   <source>{grams} g together, {each} g each</source>
+   <translation>{grams} g zusammen, {each} g je Vogel</translation>
+  </message>
+  <message>
+   <source>{head}, {details}</source>
+   <translation>{head}, {details}</translation>
+  </message>
+  <message>
+   <source>{head}: {details}</source>
+   <translation>{head}: {details}</translation>
+  </message>
+  <message>
+   <source>{hens} hens</source>
+   <translation>{hens} Hennen</translation>
+  </message>
+  <message>
    <source>{hours} worked</source>
    <translation>{hours} gearbeitet</translation>
   </message>
@@ -856,12 +1044,80 @@
    <translation>{leaving} aus {place}</translation>
   </message>
   <message>
+   <source>{many} on {day}</source>
+   <translation>{many} am {day}</translation>
+  </message>
+  <message>
    <source>{mass} of feed</source>
    <translation>{mass} Futter</translation>
   </message>
   <message>
    <source>{names} or {last}</source>
    <translation>{names} oder {last}</translation>
+  </message>
+  <message>
+   <source>{number} came</source>
+   <translation>{number} gekommen</translation>
+  </message>
+  <message>
+   <source>{number} clear</source>
+   <translation>{number} klar</translation>
+  </message>
+  <message>
+   <source>{number} fewer</source>
+   <translation>{number} weniger</translation>
+  </message>
+  <message>
+   <source>{number} hatched</source>
+   <translation>{number} geschlüpft</translation>
+  </message>
+  <message>
+   <source>{number} joined from {batch}</source>
+   <translation>{number} von {batch} dazugekommen</translation>
+  </message>
+  <message>
+   <source>{number} left</source>
+   <translation>{number} übrig</translation>
+  </message>
+  <message>
+   <source>{number} more</source>
+   <translation>{number} mehr</translation>
+  </message>
+  <message>
+   <source>{number} of {batch} joined {other}</source>
+   <translation>{number} von {batch} zu {other} gekommen</translation>
+  </message>
+  <message>
+   <source>{number} parted as {batch}</source>
+   <translation>{number} abgeteilt als {batch}</translation>
+  </message>
+  <message>
+   <source>{number} processed</source>
+   <translation>{number} geschlachtet</translation>
+  </message>
+  <message>
+   <source>{number} quit</source>
+   <translation>{number} abgestorben</translation>
+  </message>
+  <message>
+   <source>{number} set</source>
+   <translation>{number} eingelegt</translation>
+  </message>
+  <message>
+   <source>{number} sold</source>
+   <translation>{number} verkauft</translation>
+  </message>
+  <message>
+   <source>{number} to {batch}</source>
+   <translation>{number} zu {batch}</translation>
+  </message>
+  <message>
+   <source>{number} unsure</source>
+   <translation>{number} unsicher</translation>
+  </message>
+  <message>
+   <source>{number}: {causes}</source>
+   <translation>{number}: {causes}</translation>
   </message>
   <message>
    <source>{part} chicks of {whole} eggs set</source>
@@ -902,6 +1158,10 @@
   <message>
    <source>{place} cannot be used</source>
    <translation>{place} ist nicht benutzbar</translation>
+  </message>
+  <message>
+   <source>{place} is finished</source>
+   <translation>{place} ist fertig</translation>
   </message>
   <message>
    <source>{place} is not built in time</source>

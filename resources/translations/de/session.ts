@@ -16,6 +16,10 @@
    <translation>Versuch {n}</translation>
   </message>
   <message>
+   <source>a file of up to {most} MB is accepted</source>
+   <translation>eine Datei bis {most} MB wird angenommen</translation>
+  </message>
+  <message>
    <source>exported farm</source>
    <translation>exportierter Hof</translation>
   </message>

@@ -312,9 +312,9 @@ def test_the_batch_that_is_looked_at_stays_when_something_is_counted(yard: OpenF
 
 
 def test_keys_of_the_window_come_to_the_books(window: MainWindow, qtbot: QtBot) -> None:
-    qtbot.keyClick(window, Qt.Key.Key_3, Qt.KeyboardModifier.ControlModifier)
-    assert window.stack.currentWidget() is window.books
     qtbot.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
+    assert window.stack.currentWidget() is window.books
+    qtbot.keyClick(window, Qt.Key.Key_5, Qt.KeyboardModifier.ControlModifier)
     assert window.stack.currentWidget() is window.setup_view
 
 

@@ -43,16 +43,15 @@ class ChoreSteps:
         on = min(view.day, view.today)
         plan = view.opened.plan
         counts = counts_of(view.opened.plan_season, chore, card.answers(), on, utc_now(), new_id)
-        odd = [sentence for count in counts for sentence in odd_about(plan, count)]
-        if odd:
-            asked = " ".join([*odd, say("Tick it once more to record it all the same.")])
-            if card.warning != asked:
-                card.tell(asked, is_warning=True)
-                return
         try:
             change = tick(plan, chore.key, due_of(chore), chore.title, on, counts)
-        except FarmError as error:
+        except FarmError as error:  # what cannot be is not asked about
             card.tell(str(error))
+            return
+        odd = [sentence for count in counts for sentence in odd_about(plan, count)]
+        asked = " ".join([*odd, say("Tick it once more to record it all the same.")])
+        if odd and card.warning != asked:
+            card.tell(asked, is_warning=True)
             return
         if view.take_counted(change) if counts else view.take_change(change):
             view.ticked(chore.key)

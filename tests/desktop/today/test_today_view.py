@@ -660,3 +660,16 @@ def test_whatever_takes_the_keys_has_a_name(view: TodayView) -> None:
     for one in named:
         text = one.text() if isinstance(one, QPushButton) else ""
         assert one.accessibleName() or text, one
+
+
+def test_what_cannot_be_is_refused_on_the_card_and_not_asked_about(
+    view: TodayView, opened: OpenFarm, qtbot: QtBot
+) -> None:
+    hatch = card(view, "Hatch day")
+    assert hatch.fields is not None
+    opened.apply_to_plan(record(opened.plan, _count(opened, "Bracken", Sort.CLEAR, 20, -2), TODAY))
+    qtbot.keyClicks(hatch.fields.fields["hatched"], "113")  # of 112 that are left
+    qtbot.mouseClick(hatch.box, LEFT)
+    assert hatch.warning == ""
+    assert "112" in hatch.fault.text()
+    assert sorts(opened) == [(Sort.CLEAR, 20)]

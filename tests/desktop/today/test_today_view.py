@@ -369,6 +369,10 @@ def test_what_is_overdue_stands_among_the_chores_and_is_told_beside_them(
     opened.apply_to_plan(give(opened.plan, key, first.first, first.name, opened.plan.people[1].id))
     barrel = card(view, "Drain the barrel")
     assert barrel.state.text() == "was due on Sunday, 4 Apr"
+    view.show_day(TODAY + timedelta(days=1))
+    assert "Drain the barrel" not in titles(view)  # it stands on the page of today alone
+    view.go_today()
+    barrel = card(view, "Drain the barrel")
     told = words(view.side)
     assert "Overdue" in told
     assert "was due on Sunday, 4 Apr · Leo" in told

@@ -13,7 +13,7 @@ from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Band, FactMark
 from quailsched.desktop.season_canvas.pens import Pens
 
-_EDGE_PX, _PICKED_EDGE_PX = 2.6, 4.2  # a picked band has an outline of 2 px all round
+_EDGE_PX, _PICKED_EDGE_PX = 2.6, 3.6  # a picked band has an outline of 2 px all round
 _RADIUS_PX = 4.0
 
 

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
+from typing import TYPE_CHECKING
 
 from quailsched.desktop.season_canvas.lanes import Band, FactMark, Timed
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.records import Batch
 from quailsched.season.season import Season
+
+if TYPE_CHECKING:
+    from quailsched.report.plan_and_fact import FactDay
 
 _DAY = timedelta(days=1)
 _BESIDE = 4 * _DAY  # a mark is wider than its day where many days are in view
@@ -17,6 +21,8 @@ _TELLS = (
     *(Sort.SET, Sort.CLEAR, Sort.QUIT, Sort.HATCHED, Sort.COUNTED, Sort.DIED, Sort.MOVED),
     *(Sort.SEXED, Sort.SOLD, Sort.PROCESSED, Sort.PARTED, Sort.JOINED),
 )
+_KNOWN: dict[str, tuple[tuple[Count, ...], date, tuple[FactDay, ...]]] = {}
+_MOST_KNOWN = 4096
 _NONE: Timed[FactMark] = Timed(())
 
 
@@ -60,13 +66,24 @@ def _with_counts(season: Season) -> Sequence[Batch]:
     return [batch for batch in farm.batches if farm.counts_of(batch.id)] if farm.counts else ()
 
 
+def _facts(season: Season, batch: Batch) -> Sequence[FactDay]:
+    """Looked up once as long as the counts stay the same: a frame of a drag asks for those of all batches."""
+    counts = season.farm.counts_of(batch.id)
+    known = _KNOWN.get(batch.id)
+    if known is None or known[0] is not counts or known[1] != batch.start:
+        from quailsched.report.plan_and_fact import fact_days  # here, as a farm that begins has no counts
+
+        if len(_KNOWN) > _MOST_KNOWN:
+            _KNOWN.clear()
+        known = _KNOWN[batch.id] = counts, batch.start, tuple(fact_days(season.farm, batch))
+    return known[2]
+
+
 def _marks(season: Season, batch: Batch) -> list[tuple[str, FactMark]]:
     """With the place in which each happened."""
-    from quailsched.report.plan_and_fact import fact_days  # here, as a farm that begins has no counts
-
     presences = season.presences_of(batch)
     found = []
-    for fact in fact_days(season.farm, batch):
+    for fact in _facts(season, batch):
         there = [p for p in presences if p.start <= fact.day < p.end]
         place_id = fact.place_id or (there[0].place_id if there else batch.stays[0].place_id if batch.stays else "")
         start, end = min(fact.day, fact.plan) - _BESIDE, max(fact.day, fact.plan) + _DAY + _BESIDE

@@ -30,7 +30,8 @@ Drag a band to move its batch, its edge to leave a place earlier or later, or in
 its lane it splits. <b>Shift+F10</b> has all of that as a menu. <b>Shift</b> keeps to weeks, <b>Esc</b> lets go.<br>
 <b>Ctrl+L</b> changes between lanes of places and of batches.<br>
 Double click a place's name to change it. The Setup view has everything as tables.<br>
-<b>Ctrl+2</b> shows today: <b>Space</b> ticks, <b>P, L, G</b> put off, leave out, give. <b>F8</b> takes a count.</p>""")
+<b>Ctrl+2</b> shows today: <b>Space</b> ticks, <b>P, L, G</b> put off, leave out, give. <b>F8</b> takes a count.<br>
+<b>Ctrl+R</b> records any count by a form, <b>Ctrl+Shift+R</b> lists all, to correct and take back.</p>""")
 
 ABOUT = marked("""<h3>Quailsched {version}</h3>
 <p>Plans a season of quail: which batches will want the same floor, and when to set the next eggs.</p>

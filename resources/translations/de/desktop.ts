@@ -422,7 +422,8 @@ Drag a band to move its batch, its edge to leave a place earlier or later, or in
 its lane it splits. &lt;b&gt;Shift+F10&lt;/b&gt; has all of that as a menu. &lt;b&gt;Shift&lt;/b&gt; keeps to weeks, &lt;b&gt;Esc&lt;/b&gt; lets go.&lt;br&gt;
 &lt;b&gt;Ctrl+L&lt;/b&gt; changes between lanes of places and of batches.&lt;br&gt;
 Double click a place's name to change it. The Setup view has everything as tables.&lt;br&gt;
-&lt;b&gt;Ctrl+2&lt;/b&gt; shows today: &lt;b&gt;Space&lt;/b&gt; ticks, &lt;b&gt;P, L, G&lt;/b&gt; put off, leave out, give. &lt;b&gt;F8&lt;/b&gt; takes a count.&lt;/p&gt;</source>
+&lt;b&gt;Ctrl+2&lt;/b&gt; shows today: &lt;b&gt;Space&lt;/b&gt; ticks, &lt;b&gt;P, L, G&lt;/b&gt; put off, leave out, give. &lt;b&gt;F8&lt;/b&gt; takes a count.&lt;br&gt;
+&lt;b&gt;Ctrl+R&lt;/b&gt; records any count by a form, &lt;b&gt;Ctrl+Shift+R&lt;/b&gt; lists all, to correct and take back.&lt;/p&gt;</source>
    <translation>&lt;h3&gt;Tasten und Maus&lt;/h3&gt;
 &lt;p&gt;&lt;b&gt;Links, Rechts&lt;/b&gt; gehen durch die Sätze, &lt;b&gt;Auf, Ab&lt;/b&gt; oder &lt;b&gt;F3&lt;/b&gt; durch die Engpässe.&lt;br&gt;
 &lt;b&gt;Alt+Links, Alt+Rechts&lt;/b&gt; verschieben den ausgewählten Satz um einen Tag, mit &lt;b&gt;Umschalt&lt;/b&gt; um eine Woche.&lt;br&gt;
@@ -440,7 +441,8 @@ Ein Band ziehen verschiebt seinen Satz, sein Rand lässt ihn früher oder späte
 hinunter in seiner Bahn teilt es ihn. &lt;b&gt;Umschalt+F10&lt;/b&gt; hat all das als Menü. &lt;b&gt;Umschalt&lt;/b&gt; bleibt bei Wochen, &lt;b&gt;Esc&lt;/b&gt; lässt los. &lt;b&gt;Strg+L&lt;/b&gt; wechselt zwischen Bahnen der
 Plätze und der Sätze.&lt;br&gt;
 Ein Doppelklick auf den Namen eines Platzes ändert ihn. Die Einrichtung hat alles als Tabellen.&lt;br&gt;
-&lt;b&gt;Strg+2&lt;/b&gt; zeigt heute: &lt;b&gt;Leertaste&lt;/b&gt; hakt ab, &lt;b&gt;P, L, G&lt;/b&gt; verschieben, auslassen, geben; &lt;b&gt;F8&lt;/b&gt; trägt ein.&lt;/p&gt;</translation>
+&lt;b&gt;Strg+2&lt;/b&gt; zeigt heute: &lt;b&gt;Leertaste&lt;/b&gt; hakt ab, &lt;b&gt;P, L, G&lt;/b&gt; verschieben, auslassen, geben; &lt;b&gt;F8&lt;/b&gt; trägt ein.&lt;br&gt;
+&lt;b&gt;Strg+R&lt;/b&gt; trägt jede Zählung mit einem Formular ein, &lt;b&gt;Strg+Umschalt+R&lt;/b&gt; zeigt alle, zum Berichtigen und Zurücknehmen.&lt;/p&gt;</translation>
   </message>
   <message>
    <source>&lt;h3&gt;Quailsched {version}&lt;/h3&gt;

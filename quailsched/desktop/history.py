@@ -112,7 +112,7 @@ class HistoryDialog(QDialog):
         self.search.textChanged.connect(self._found.setFilterFixedString)
         self.table = self._new_table()
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
-        self.go = button(say("&Go to this step"), self._go)
+        self.go = button(say("Go to this step"), self._go)
         self.go.setToolTip(say("Everything after it is taken back; it can be done again from here."))
         buttons.addButton(self.go, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.rejected.connect(self.reject)

@@ -98,8 +98,14 @@ class Board(QWidget):
 
     def _clear(self) -> None:
         for column in self._columns:
-            while column.takeAt(0) is not None:
-                pass
+            while (item := column.itemAt(0)) is not None:
+                # An item that Python has taken lives on for a while, and as long as it does the widget tells it alone
+                # that its size has changed, not the new item: the card would keep its old height.
+                widget = item.widget()
+                if widget is not None:
+                    column.removeWidget(widget)
+                else:
+                    column.takeAt(0)
             self._row.removeItem(column)
             column.setParent(None)
             column.deleteLater()

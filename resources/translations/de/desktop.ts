@@ -172,10 +172,6 @@
    <translation>Zu einem &amp;Tag …</translation>
   </message>
   <message>
-   <source>&amp;Go to this step</source>
-   <translation>Zu diesem Schritt &amp;gehen</translation>
-  </message>
-  <message>
    <source>&amp;Heat sources</source>
    <translation>&amp;Wärmequellen</translation>
   </message>
@@ -1223,6 +1219,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Go to the next clash (F3)</source>
    <translation>Zum nächsten Engpass (F3)</translation>
+  </message>
+  <message>
+   <source>Go to this step</source>
+   <translation>Zu diesem Schritt</translation>
   </message>
   <message>
    <source>Grass pen: moved over grass</source>

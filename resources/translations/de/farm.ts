@@ -789,7 +789,7 @@
   </message>
   <message>
    <source>set</source>
-   <translation>einlegen</translation>
+   <translation>eingelegt</translation>
   </message>
   <message>
    <source>setter</source>

@@ -564,6 +564,18 @@ def test_the_line_tells_what_is_missing_and_what_cannot_be(view: TodayView, open
     assert record_field.line.accessibleDescription() == record_field.told.text()
 
 
+def test_a_card_is_as_tall_as_what_it_says_now(view: TodayView, opened: OpenFarm, qtbot: QtBot) -> None:
+    line = view.head.record.line
+    qtbot.keyClicks(line, "70 hatched bracken")  # its card is done and shorter; the caution goes to another, taller now
+    qtbot.keyClick(line, Key.Key_Return)
+    qtbot.waitUntil(lambda: words(card(view, "Sex Aster")).count("Healthy birds") == 1)
+    QApplication.processEvents()
+    for one in view.cards.values():
+        layout = one.layout()
+        assert layout is not None
+        assert one.height() == layout.heightForWidth(one.width()), one.chore.title
+
+
 def test_an_odd_line_is_asked_about_first(view: TodayView, opened: OpenFarm, qtbot: QtBot) -> None:
     line = view.head.record.line
     qtbot.keyClicks(line, "30 died aster")

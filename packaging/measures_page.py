@@ -1,4 +1,4 @@
-"""Writes ``MEASURES.md``, the page of definitions, from ``resources/husbandry/measures.csv``.
+"""Writes ``resources/MEASURES.md``, the page of definitions, from ``resources/husbandry/measures.csv``.
 
 Run from the top of a checkout: ``.venv/bin/python packaging/measures_page.py``.
 """
@@ -12,4 +12,4 @@ if __name__ == "__main__":
     sys.path.insert(0, str(TOP))
     from quailsched.report.definitions_page import definitions_page
 
-    (TOP / "MEASURES.md").write_text(definitions_page(), encoding="utf-8")
+    (TOP / "resources" / "MEASURES.md").write_text(definitions_page(), encoding="utf-8")

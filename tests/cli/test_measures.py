@@ -85,4 +85,4 @@ def test_measures_as_json(counted: Path, capsys: pytest.CaptureFixture[str]) -> 
 
 def test_the_page_in_the_documents_is_made_from_the_table() -> None:
     told = "run python packaging/measures_page.py"
-    assert (TOP / "MEASURES.md").read_text(encoding="utf-8") == definitions_page(), told
+    assert (TOP / "resources" / "MEASURES.md").read_text(encoding="utf-8") == definitions_page(), told

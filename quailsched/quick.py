@@ -29,13 +29,12 @@ else:
                 cls.__doc__ = cls.__name__  # else the standard one looks for a signature, which takes long
             made = _standard(init=False, repr=False, eq=False, slots=True, weakref_slot=weakref_slot)(cls)
             own = fields(made)
-            made.__init__, equals = _init_and_eq(made, own)
-            made.__init__.__annotations__ = {one.name: one.type for one in own if one.init} | {"return": None}
+            made.__init__ = _WhenAsked(made, "__init__", _init_of)
             for name, method in _SHARED.items():
                 if name not in cls.__dict__:
                     setattr(made, name, method)
             if eq and "__eq__" not in cls.__dict__:
-                made.__eq__ = equals
+                made.__eq__ = _WhenAsked(made, "__eq__", _eq_of)
                 if "__hash__" not in cls.__dict__:
                     made.__hash__ = _hash_of(own)
             return made
@@ -43,8 +42,24 @@ else:
         return make
 
 
-def _init_and_eq(cls: type, own: tuple[Field[Any], ...]) -> tuple[Callable[..., None], Callable[..., bool]]:
-    """Both out of one text, as compiling takes the time. ``__init__`` goes past ``__setattr__`` to the slots."""
+class _WhenAsked:
+    """Stands for a method of a class until it is first asked for: compiling takes the time, and a start has most
+    classes without making one of each."""
+
+    __slots__ = ("_make", "_name", "_owner")
+
+    def __init__(self, owner: type, name: str, make: Callable[[type], Callable[..., Any]]) -> None:
+        self._owner, self._name, self._make = owner, name, make
+
+    def __get__(self, one: object, cls: type | None = None) -> Callable[..., Any]:
+        method = self._make(self._owner)
+        setattr(self._owner, self._name, method)
+        return method.__get__(one, cls)
+
+
+def _init_of(cls: type) -> Callable[..., None]:
+    """It goes past ``__setattr__`` to the slots."""
+    own = fields(cls)
     known: dict[str, Any] = {"_MISSING": MISSING}
     taken, body = ["self"], []
     for field in own:
@@ -66,15 +81,20 @@ def _init_and_eq(cls: type, own: tuple[Field[Any], ...]) -> tuple[Callable[..., 
         body.append(f"_set_{name}(self, {value})")
     if hasattr(cls, "__post_init__"):
         body.append("self.__post_init__()")
+    exec(f"def __init__({', '.join(taken)}): {'; '.join(body) or 'pass'}", known)
+    made: Callable[..., None] = known["__init__"]
+    made.__annotations__ = {one.name: one.type for one in own if one.init} | {"return": None}
+    return made
+
+
+def _eq_of(cls: type) -> Callable[..., bool]:
+    own = fields(cls)
     mine, others = (_tuple_of(one, own) for one in ("self", "other"))
-    text = f"""
-def __init__({", ".join(taken)}):
-    {"; ".join(body) or "pass"}
-def __eq__(self, other):
-    return {mine} == {others} if other.__class__ is self.__class__ else NotImplemented
-"""
-    exec(text, known)
-    return known["__init__"], known["__eq__"]
+    known: dict[str, Any] = {}
+    text = f"{mine} == {others} if other.__class__ is self.__class__ else NotImplemented"
+    exec(f"def __eq__(self, other): return {text}", known)
+    made: Callable[..., bool] = known["__eq__"]
+    return made
 
 
 def _tuple_of(one: str, own: tuple[Field[Any], ...]) -> str:

@@ -8,7 +8,8 @@ Texts that stand in tables and are said later are ``marked``. ``packaging/transl
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from quailsched.quick import dataclass
 
 Translate = Callable[[str], str]
 

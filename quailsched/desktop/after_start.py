@@ -93,6 +93,7 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
     from quailsched.desktop.main_window import NEXT_SET, SETUP, TODAY
 
+    yield lambda: _hear(window)
     yield from _loading(_FOR_THE_PANEL)
     yield window.season.make_panel
     yield lambda: window.season.inspector
@@ -113,6 +114,14 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
 
 def _loading(names: tuple[str, ...]) -> Iterator[Callable[[], object]]:
     return (partial(import_module, name) for name in names)
+
+
+def _hear(window: MainWindow) -> None:
+    """A screen reader asks for nothing before the first picture stands."""
+    from quailsched.desktop.season_canvas.heard import hear_again, hear_seasons
+
+    hear_seasons()
+    hear_again(window.season.canvas)
 
 
 def _show_emblem() -> None:

@@ -14,9 +14,6 @@ from PySide6.QtWidgets import (
     QScrollArea,
     QSizePolicy,
     QStatusBar,
-    QStyle,
-    QStyleOptionButton,
-    QStylePainter,
     QToolTip,
     QVBoxLayout,
     QWidget,
@@ -75,14 +72,18 @@ class ShortButton(QPushButton):
         return super().event(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        if not self.lacks_words:
+            super().paintEvent(event)
+            return
+        from PySide6.QtWidgets import QStyle, QStyleOptionButton, QStylePainter  # their names alone take 5 ms
+
         option = QStyleOptionButton()
         self.initStyleOption(option)
-        if self.lacks_words:
-            option.text = self.short_text
-            if self._picture:
-                size_px = size_beside(self.fontMetrics())
-                option.iconSize = QSize(size_px, size_px)
-                option.icon = icon(self._picture, size_px, ink=getattr(current(), self.ink))
+        option.text = self.short_text
+        if self._picture:
+            size_px = size_beside(self.fontMetrics())
+            option.iconSize = QSize(size_px, size_px)
+            option.icon = icon(self._picture, size_px, ink=getattr(current(), self.ink))
         painter = QStylePainter(self)
         painter.drawControl(QStyle.ControlElement.CE_PushButton, option)
         painter.end()

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, QTimer, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QStyle, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from quailsched.desktop.frees_up import FreesUp
 from quailsched.desktop.later import EmptyCard, take_place
@@ -36,7 +36,6 @@ if TYPE_CHECKING:
 
 _CHORES_MS, _CHORES_DAYS = 120, 14
 _LOW_LINES, _LOWEST_LINES = 28, 20  # of text: a view of fewer than these is low, or has no room but for lanes
-_GAP = QStyle.PixelMetric.PM_LayoutVerticalSpacing
 _LEAST_LETTERS = 40  # of the panel beside the lanes
 
 
@@ -67,7 +66,7 @@ class SeasonView(QWidget):
         self.first_grouping: Grouping | None = None  # of last time
         self._shown: Checked | None = None
         left = QWidget()
-        column = QVBoxLayout(left)
+        column = self._column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         drawn = QWidget()
         lanes = QVBoxLayout(drawn)
@@ -153,7 +152,7 @@ class SeasonView(QWidget):
     def minimumSizeHint(self) -> QSize:
         """As small as it can be: the strip of free days goes on the way there."""
         hint = super().minimumSizeHint()
-        gone = 0 if self.frees_up.isHidden() else self.frees_up.minimumHeight() + self.style().pixelMetric(_GAP)
+        gone = 0 if self.frees_up.isHidden() else self.frees_up.minimumHeight() + self._column.spacing()
         return QSize(hint.width(), hint.height() - gone)
 
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
 

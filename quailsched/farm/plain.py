@@ -8,7 +8,7 @@ judged in ``check``.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import fields
+from dataclasses import Field, fields
 from functools import cache
 from typing import Any, Final, Generic, TypeVar, get_type_hints
 
@@ -126,7 +126,12 @@ def read_record(cls: type[R], plain: object, spot: Spot, faults: list[Fault], ve
 def hints_of(cls: type) -> dict[str, Any]:
     """The declared type of every field that is stored, by name, in the order of the class."""
     hints = get_type_hints(cls)
-    return {field.name: hints[field.name] for field in fields(cls) if field.init}
+    return {field.name: hints[field.name] for field in stored_fields(cls)}
+
+
+def stored_fields(cls: type) -> list[Field[Any]]:
+    """The fields that are stored, in the order of the class, their types as they are written there."""
+    return [field for field in fields(cls) if field.init]
 
 
 # A cache wants a hashable argument. A bare ``type`` is one; mypy doubts it of ``type[R]``.

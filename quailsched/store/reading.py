@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.plain import hints_of, read_record
+from quailsched.farm.plain import read_record, stored_fields
 from quailsched.farm.records import Farm, Record, Settings, farm_of
 from quailsched.farm.versions import came_with, values_before
 from quailsched.quick import dataclass
@@ -203,11 +203,11 @@ def _farm(path: Path, db: sqlite3.Connection) -> Farm:
 
 
 def _plain_records(db: sqlite3.Connection, layout: RecordTable, version: int) -> Iterator[Row]:
-    hints = hints_of(layout.record)
+    stored = stored_fields(layout.record)
     later = values_before(layout.record, version)
     lists = {part.field: _items(db, part) for part in layout.lists if part.field not in later}
-    own = [name for name in hints if name not in lists and name not in later]
-    flags = [name for name in own if hints[name] is bool]
+    own = [field.name for field in stored if field.name not in lists and field.name not in later]
+    flags = [field.name for field in stored if field.name in own and field.type in (bool, "bool")]
     for values in db.execute(f'SELECT {_columns(own)} FROM "{layout.table}" AS t'):
         plain: Row = dict(zip(own, values, strict=True))
         for name in flags:

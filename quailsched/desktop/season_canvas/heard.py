@@ -39,6 +39,14 @@ def hear_seasons() -> None:
     QAccessible.installFactory(_heard_of)
 
 
+def hear_again(canvas: SeasonCanvas) -> None:
+    """Let Qt ask here for ``canvas`` too, if somebody has listened before ``hear_seasons``."""
+    if QAccessible.isActive():
+        heard = QAccessible.queryAccessibleInterface(canvas)
+        if not isinstance(heard, HeardSeason):
+            QAccessible.deleteAccessibleInterface(QAccessible.uniqueId(heard))
+
+
 def tell_picked(canvas: SeasonCanvas, text: str) -> None:
     """Tell a screen reader that something else is picked: the band that has the keys now, or ``text``."""
     if not QAccessible.isActive():

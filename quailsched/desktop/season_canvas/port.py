@@ -178,7 +178,8 @@ class SeasonPort(QAbstractScrollArea):
         before = self.scene()
         self._shown = layout
         self._place()
-        if self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
+        is_first = before.layout.season is None
+        if is_first or self._ranges() != self._shown_ranges() or self._scale.first != self.first_day():
             self._lay_out()
             return
         from quailsched.desktop.season_canvas.dirty import dirty_between

@@ -7,7 +7,7 @@ and its hash. It does less: classes are ``frozen`` and have ``slots``, fields ar
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import MISSING, Field, FrozenInstanceError
+from dataclasses import MISSING, Field, FrozenInstanceError, fields
 from operator import attrgetter
 from typing import TYPE_CHECKING, Any
 
@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from dataclasses import dataclass
 else:
     from dataclasses import dataclass as _standard
-    from dataclasses import fields
 
     def dataclass(*, frozen: bool, slots: bool, eq: bool = True, weakref_slot: bool = False):
         """A decorator, as that of the standard library with the same words."""

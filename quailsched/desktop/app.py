@@ -29,7 +29,6 @@ def run(file: Path | None) -> int:
 
 def show_window(app: QApplication, file: Path | None, today: date) -> MainWindow:
     """The window of ``run``. Raises StoreError for a ``file`` that cannot be opened."""
-    _import_unread()
     gc.disable()  # all that is made now stays: to go through it for garbage again and again takes 15 ms
     from PySide6.QtCore import Qt
 
@@ -51,14 +50,6 @@ def show_window(app: QApplication, file: Path | None, today: date) -> MainWindow
     if remark:
         window.say(remark)
     return window
-
-
-def _import_unread() -> None:
-    """PySide reads the text of every module that is imported after it, to find out whether its own names are to be in
-    ``snake_case`` there: 12 ms of a start, as it looks for each file anew. Ours never ask for that, so it need not."""
-    feature = sys.modules.get("shibokensupport.feature")
-    if hasattr(feature, "_mod_uses_pyside"):
-        setattr(feature, "_mod_uses_pyside", lambda _module: True)  # noqa: B010  # as it says of a module like these
 
 
 def _collect_again(window: MainWindow) -> None:

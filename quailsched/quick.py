@@ -53,7 +53,8 @@ class _WhenAsked:
     def __get__(self, one: object, cls: type | None = None) -> Callable[..., Any]:
         method = self._make(self._owner)
         setattr(self._owner, self._name, method)
-        return method.__get__(one, cls)
+        bound: Callable[..., Any] = method.__get__(one, cls)
+        return bound
 
 
 def _init_of(cls: type) -> Callable[..., None]:

@@ -1,4 +1,4 @@
-"""The page of definitions in the documents, ``resources/MEASURES.md``, made from the same table as the help in the window."""
+"""The page of definitions, ``resources/MEASURES.md``, made from the same table as the help in the window."""
 
 from __future__ import annotations
 

@@ -14,6 +14,7 @@ from quailsched.desktop.season_canvas.lanes import Band, FactMark
 from quailsched.desktop.season_canvas.pens import Pens
 
 _EDGE_PX, _PICKED_EDGE_PX = 2.6, 3.6  # a picked band has an outline of 2 px all round
+_LOWEST_PX = 4.0  # a band that is lower would be all edge
 _RADIUS_PX = 4.0
 
 
@@ -29,7 +30,10 @@ class FactPainter:
         end = counted_until(season, band) if season is not None else None
         if end is None:
             return
-        wide = _PICKED_EDGE_PX if scene.picked.batch_id == band.batch_id else _EDGE_PX
+        tall = max((lane.y(piece.low) - lane.y(piece.high) for piece in band.pieces), default=0.0)
+        if tall < _LOWEST_PX:
+            return
+        wide = min(_PICKED_EDGE_PX if scene.picked.batch_id == band.batch_id else _EDGE_PX, tall / 4)
         points: list[QPointF] = []
         for piece in band.pieces:
             if piece.start >= end:

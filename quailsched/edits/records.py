@@ -102,7 +102,7 @@ def remove(farm: Farm, record_id: str) -> Change:
     if isinstance(record, Settings):
         raise FarmError([Fault(say("remove"), record.name, say("a farm keeps its settings"))])
     if uses := _uses(farm, record_id):
-        accepted = say("{counts} name it: what happened stays", counts=count_text(uses, "record"))
+        accepted = say("it stands in {counts}: what happened stays", counts=count_text(uses, "record"))
         raise FarmError([Fault(say("remove"), _what(record), accepted)])
     if isinstance(record, Place):
         users = [b.name for b in farm.batches if any(s.place_id == record_id for s in b.stays)]

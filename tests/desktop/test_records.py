@@ -95,7 +95,7 @@ def test_every_row_says_what_happens_and_a_bad_one_why_not(form: Callable[[str],
     assert cells(made, 3)[1] == "2027-04-02 | Moon | 14"
     assert made.total.text() == "3 rows: 2 to take, 0 there already, 1 left out."
     assert made.take.text() == "&Take in 2 rows"
-    assert made.fields.order.currentText() == "as found: day first"
+    assert made.fields.order.currentText() == "as found: year first"
 
 
 def test_the_model_keeps_the_rules_of_qt(form: Callable[[str], TakeForm], qtmodeltester: ModelTester) -> None:

@@ -107,6 +107,9 @@ def orders_of(columns: Sequence[Sequence[str]]) -> list[DayOrder]:
     for order in rising or open_still:
         if all(read[order] != read[other] for other in found):
             found.append(order)
+    starts_with_year = any(re.match("[0-9]{4}[-/. ]", cell.strip()) for column in columns for cell in column)
+    if starts_with_year and read[found[0]] == read[DayOrder.YEAR_FIRST]:
+        found[0] = DayOrder.YEAR_FIRST  # as it is called where figures leave nothing open
     return found
 
 

@@ -288,6 +288,10 @@
    <translation>das ist die Datei einer Tabellenkalkulation, keine Tabelle als Text</translation>
   </message>
   <message>
+   <source>it stands in {counts}: what happened stays</source>
+   <translation>es steht in {counts}: Was geschehen ist, bleibt</translation>
+  </message>
+  <message>
    <source>it stops the plan, and only a clash to watch can be accepted</source>
    <translation>er verhindert den Plan, und nur ein Engpass, der zu beachten ist, kann hingenommen werden</translation>
   </message>
@@ -538,10 +542,6 @@
   <message>
    <source>{chore}: on {day}</source>
    <translation>{chore}: am {day}</translation>
-  </message>
-  <message>
-   <source>{counts} name it: what happened stays</source>
-   <translation>{counts} nennen es: Was geschehen ist, bleibt</translation>
   </message>
   <message>
    <source>{days} of clean-out for {place}</source>

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date
+from datetime import date, timedelta
 from functools import partial
 
 from PySide6.QtWidgets import QInputDialog, QMenu, QWidget
@@ -37,7 +37,7 @@ def fill(menu: QMenu, now: Checked, batch_id: str, bands: list[Band], today: dat
     menu.addSeparator()
     for band in bands:
         place = farm.place(band.place_id).name
-        days_there = span_text(band.start, band.presences[-1].end, today)
+        days_there = span_text(band.start, band.presences[-1].end - timedelta(days=1), today)
         stay = menu.addMenu(on_button(say("In {place}, {days}", place=place, days=days_there)))
         stay.setToolTipsVisible(True)
         _fill_stay(stay, now, band, today, ask)

@@ -39,6 +39,12 @@ def test_a_batch_moves_by_days_and_weeks(window: MainWindow) -> None:
     assert batch_in(window, "Fern").start == start + timedelta(days=6)
 
 
+def test_a_stay_is_named_by_its_first_and_its_last_day(window: MainWindow) -> None:
+    stay = batch_in(window, "Clover").stays[2]  # set on 12 April, in the brooder from day 18 to day 45, half-open
+    assert (stay.from_day, stay.to_day) == (18, 45)
+    assert action(menu_of(window, "Clover"), "In Tub brooder").text() == "In Tub brooder, 30 Apr – 26 May"
+
+
 def test_a_stay_is_left_later_and_in_another_place(window: MainWindow) -> None:
     before = batch_in(window, "Clover")
     menu = menu_of(window, "Clover")

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QApplication
 
-from quailsched.desktop.icons import emblem
+from quailsched.desktop.icons import emblem, ratios_there_are
 
 if TYPE_CHECKING:
     from quailsched.desktop.main_window import MainWindow
@@ -93,6 +93,7 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
     from quailsched.desktop.main_window import NEXT_SET, SETUP, TODAY
 
+    yield lambda: window.dress(ratios_there_are())
     yield lambda: _hear(window)
     yield from _loading(_FOR_THE_PANEL)
     yield window.season.make_panel

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from quailsched.desktop.icons import ALL_RATIOS, put_on, ratios_there_are, size_beside
+from quailsched.desktop.icons import ALL_RATIOS, keep_room, put_on, size_beside
 from quailsched.desktop.labels import ShortLabel, as_it_is
 from quailsched.desktop.narrow import ShortButton, shorten
 from quailsched.farm.units import count_text
@@ -71,10 +71,12 @@ class TopBar(QWidget):
         row.addWidget(self.undo)
         row.addWidget(self.redo)
         self._row = row
+        self._with_icons = {self.undo: "undo", self.redo: "redo", self.calendar: "calendar"}
         row.addStretch(1)
         row.addWidget(self.calendar)
         row.addWidget(self.clashes)
-        self.dress(ratios_there_are())
+        for button in self._with_icons:
+            keep_room(button)
 
     def put_in(self, field: QWidget) -> None:
         """Let ``field`` stand after undo and redo."""
@@ -82,7 +84,7 @@ class TopBar(QWidget):
 
     def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
         """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
-        for button, name in ((self.undo, "undo"), (self.redo, "redo"), (self.calendar, "calendar")):
+        for button, name in self._with_icons.items():
             put_on(button, name, ratios=ratios)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -168,8 +170,9 @@ class Rail(QWidget):
         self._is_narrow = False
         self._group.idClicked.connect(self.chosen)
         self._lines = _ICON_LINES
+        self._is_dressed = False
+        self._keep_room()
         self.show_short(False, False)
-        self.dress(ratios_there_are())
 
     def show_short(self, is_narrow: bool, is_low: bool) -> None:
         """Icons alone where there is no room for words below them. A narrow window has the details on a button."""
@@ -188,7 +191,7 @@ class Rail(QWidget):
         self.has_words = not is_short
         if self._lines != (lines := _LOW_ICON_LINES if is_low else _ICON_LINES):
             self._lines = lines
-            self.dress()
+            self.dress() if self._is_dressed else self._keep_room()
         self._offer_details()
 
     def minimumSizeHint(self) -> QSize:
@@ -203,9 +206,14 @@ class Rail(QWidget):
 
     def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
         """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
+        self._is_dressed = True
         for button, picture in self._icons:
             put_on(button, picture, self._lines, ratios)
         put_on(self._details, "details", self._lines, ratios)
+
+    def _keep_room(self) -> None:
+        for button in (*(button for button, _ in self._icons), self._details):
+            keep_room(button, self._lines)
 
     def show_chosen(self, number: int) -> None:
         """The Tab key comes to the view that is on; from there arrows go to the others."""

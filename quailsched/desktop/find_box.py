@@ -39,9 +39,7 @@ class FindBox(QLineEdit):
         self.setToolTip(
             say("A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)")
         )
-        self.setClearButtonEnabled(True)
-        for button in self.findChildren(QToolButton):
-            button.setAccessibleName(say("Clear"))
+        self.textChanged.connect(self._offer_to_clear)
         self.textEdited.connect(self._look)
         self._call_for(days_only=False)
         self.setMaximumWidth(self.fontMetrics().averageCharWidth() * 40)
@@ -63,6 +61,13 @@ class FindBox(QLineEdit):
             self._list = FoundList(self)
             self._list.taken.connect(self._take)
         return self._list
+
+    def _offer_to_clear(self) -> None:
+        """Not before there is something to clear: the button takes 1 ms of a start."""
+        self.textChanged.disconnect(self._offer_to_clear)
+        self.setClearButtonEnabled(True)
+        for button in self.findChildren(QToolButton):
+            button.setAccessibleName(say("Clear"))
 
     def _call_for(self, *, days_only: bool) -> None:
         self._is_for_days = days_only

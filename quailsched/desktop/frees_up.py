@@ -71,12 +71,11 @@ class FreesUp(QFrame):
         layout.addLayout(top)
         layout.addWidget(self._area)
         self._bound(round(self.fontMetrics().height() * 5.4) + 26)
-        self._put_in()
 
     def show_season(self, season: Season, is_preview: bool = False) -> None:
         """Tell of ``season``. A preview changes words alone: the strip does not grow or shrink under the season."""
         ids = [(place.id, place.name) for place in season.farm.places]
-        if ids != [(column.place_id, column.name) for column in self._columns]:
+        if self._area.widget() is None or ids != [(column.place_id, column.name) for column in self._columns]:
             self._columns = [_Column(place.id, place.name, self.place_opened.emit) for place in season.farm.places]
             for column in self._columns:
                 column.show_detail(not self._is_low)

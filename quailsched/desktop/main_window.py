@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -16,6 +16,7 @@ from quailsched.desktop.bars import Body, Rail, TopBar
 from quailsched.desktop.coming_back import come_back, keep
 from quailsched.desktop.connections import connect
 from quailsched.desktop.find_box import FindBox
+from quailsched.desktop.icons import ALL_RATIOS
 from quailsched.desktop.labels import as_it_is, on_button
 from quailsched.desktop.later import Later, take_place
 from quailsched.desktop.menus import make_menus
@@ -288,10 +289,10 @@ class MainWindow(QMainWindow):
 
     # coming and going
 
-    def dress(self) -> None:
-        """Take the icons in the ink of the theme."""
-        self.top.dress()
-        self.rail.dress()
+    def dress(self, ratios: Collection[float] = ALL_RATIOS) -> None:
+        """Take the icons in the ink of the theme, sharp on screens of ``ratios``."""
+        self.top.dress(ratios)
+        self.rail.dress(ratios)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.later.stop()

@@ -137,12 +137,23 @@ def wanted_theme(choice: str = "auto") -> Theme:
     return DARK if is_dark else LIGHT
 
 
-def show_theme(app: QApplication, theme: Theme) -> None:
-    """Dress the whole program in ``theme``."""
+def use_colours(app: QApplication, theme: Theme) -> None:
+    """Let what is made from now on have the colours of ``theme``; ``dress_app`` is to follow when it is made."""
     global _current
     _current = theme
+    app.setPalette(palette_of(theme))
+
+
+def dress_app(app: QApplication) -> None:
+    """Put on the sheet of the theme that is shown. A window that is put together without one takes 15 ms less: while
+    there is one, Qt dresses a widget again each time when it, or what it stands in, is put into another."""
+    app.setStyleSheet(sheet_of(_current))
+
+
+def show_theme(app: QApplication, theme: Theme) -> None:
+    """Dress the whole program in ``theme``."""
     # Where one sheet takes the place of another, Qt dresses a widget again for each of its ancestors; where there is
     # none, once. So the old one goes first: 60 ms instead of 130 to 400, measured with 320 widgets.
     app.setStyleSheet("")
-    app.setPalette(palette_of(theme))
-    app.setStyleSheet(sheet_of(theme))
+    use_colours(app, theme)
+    dress_app(app)

@@ -6,7 +6,7 @@ from bisect import bisect_right
 from enum import StrEnum
 from math import exp, inf
 
-from quailsched.husbandry.source import Confidence, Source, joined_text, weakest
+from quailsched.husbandry.source import Cited, Confidence, Source, joined_text, weakest
 from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
@@ -28,9 +28,13 @@ class _Sourced:
     """What figures and curves tell of where they come from."""
 
     __slots__ = ()
-    sources: tuple[Source, ...]
+    cited: Cited
     basis: str
     is_replaced: bool
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        return self.cited.sources
 
     @property
     def confidence(self) -> Confidence:
@@ -56,7 +60,7 @@ class Figure(_Sourced):
     low: float
     high: float
     unit: str
-    sources: tuple[Source, ...]
+    cited: Cited
     basis: str
     note: str
     is_replaced: bool = False
@@ -76,7 +80,7 @@ class Curve(_Sourced):
     unit: str
     points: tuple[tuple[float, float], ...]
     parameters: tuple[tuple[str, float], ...]
-    sources: tuple[Source, ...]
+    cited: Cited
     basis: str
     note: str
     is_replaced: bool = False

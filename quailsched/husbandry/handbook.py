@@ -10,9 +10,8 @@ from types import MappingProxyType
 from quailsched.husbandry.bounds import Label, points_fault
 from quailsched.husbandry.figure import Curve, Figure, Shape
 from quailsched.husbandry.kind import Kind
-from quailsched.husbandry.reading import read_handbook, read_labels
+from quailsched.husbandry.reading import Handbook, read_labels
 from quailsched.husbandry.source import Source
-from quailsched.husbandry.tables import read_sources
 from quailsched.resources import resource
 from quailsched.words import say, value_text
 
@@ -25,15 +24,14 @@ GONE_KEYS = frozenset({"feeder_cm"})
 
 
 @cache
-def handbook() -> Mapping[str, Kind]:
+def handbook() -> Handbook:
     """Every kind by id. Raises ValueError naming file, row and field if a file is broken."""
-    return read_handbook(resource("husbandry"))
+    return Handbook(resource("husbandry"))
 
 
-@cache
 def sources() -> Mapping[str, Source]:
     """Every row of the reference table that the program brings, by key."""
-    return MappingProxyType(read_sources(resource("husbandry", "reference.csv")))
+    return handbook().sources
 
 
 @cache

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from functools import cached_property
+from itertools import chain
 from pathlib import Path
 from types import MappingProxyType
 from typing import TypeVar
@@ -10,31 +12,86 @@ from typing import TypeVar
 from quailsched.husbandry.bounds import Label, order_faults, points_fault
 from quailsched.husbandry.figure import Curve, Figure, Shape
 from quailsched.husbandry.kind import Kind
-from quailsched.husbandry.source import Source
+from quailsched.husbandry.source import Cited, Source
 from quailsched.husbandry.tables import Row, read_pairs, read_shape, read_sources, rows_of
 
+_FIGURE_FIELDS = "kind key value low high unit references basis note"
+_CURVE_FIELDS = "kind key shape unit points references basis note"
+_KIND_FIELDS = "id name plural latin note"
 _Item = TypeVar("_Item", Figure, Curve)
 
 
-def read_handbook(folder: Path) -> Mapping[str, Kind]:
+def read_handbook(folder: Path) -> Handbook:
     """The kinds by id from the csv files of a folder. Raises ValueError naming file, row and field."""
-    known = read_sources(folder / "reference.csv")
-    words = read_labels(folder / "labels.csv")
-    figures: dict[str, dict[str, Figure]] = {}
-    curves: dict[str, dict[str, Curve]] = {}
-    for row in rows_of(folder / "figures.csv", "kind key value low high unit references basis note"):
-        _put(figures, row, _figure(row, _label(words, row, is_curve=False), known))
-    for row in rows_of(folder / "curves.csv", "kind key shape unit points references basis note"):
-        _put(curves, row, _curve(row, _label(words, row, is_curve=True), known))
-    kinds: dict[str, Kind] = {}
-    for row in rows_of(folder / "kinds.csv", "id name plural latin note"):
-        kind = _kind(row, words, figures, curves)
-        if kind.id in kinds:
-            raise row.fault("id", "it stands in an earlier row too")
-        kinds[kind.id] = kind
-    for unknown in sorted((figures.keys() | curves.keys()) - kinds.keys()):
-        raise ValueError(f"kinds.csv: it has no row for the kind “{unknown}” of the other files.")
-    return MappingProxyType(kinds)
+    read = Handbook(folder)
+    read.require_whole()
+    return read
+
+
+class Handbook(Mapping[str, Kind]):
+    """The kinds by id. Each is made when it is first asked for: a farm has one or two of them, and looks at no source.
+
+    Raises ValueError naming file, row and field, where it comes upon a fault; ``require_whole`` finds all there are.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        self._folder = folder
+        self._words = read_labels(folder / "labels.csv")
+        self._figures = _by_kind(rows_of(folder / "figures.csv", _FIGURE_FIELDS))
+        self._curves = _by_kind(rows_of(folder / "curves.csv", _CURVE_FIELDS))
+        self._kinds: dict[str, Row] = {}
+        self._made: dict[str, Kind] = {}
+        for row in rows_of(folder / "kinds.csv", _KIND_FIELDS):
+            if row.text("id") in self._kinds:
+                raise row.fault("id", "it stands in an earlier row too")
+            self._kinds[row.text("id")] = row
+
+    def __getitem__(self, kind_id: str) -> Kind:
+        if kind_id not in self._made:
+            self._made[kind_id] = self._make(self._kinds[kind_id])
+        return self._made[kind_id]
+
+    def __contains__(self, kind_id: object) -> bool:
+        return kind_id in self._kinds
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._kinds)
+
+    def __len__(self) -> int:
+        return len(self._kinds)
+
+    @cached_property
+    def sources(self) -> Mapping[str, Source]:
+        """Every row of the reference table by key."""
+        return MappingProxyType(read_sources(self._folder / "reference.csv"))
+
+    def require_whole(self) -> None:
+        """Raise ValueError for the first thing that is wrong in any of the files."""
+        for row in chain(*self._figures.values(), *self._curves.values()):
+            row.sources(self.sources)
+        for kind_id in self:
+            self[kind_id]
+        for unknown in sorted((self._figures.keys() | self._curves.keys()) - self._kinds.keys()):
+            raise ValueError(f"kinds.csv: it has no row for the kind “{unknown}” of the other files.")
+
+    def _known(self) -> Mapping[str, Source]:
+        return self.sources
+
+    def _make(self, row: Row) -> Kind:
+        figures: dict[str, Figure] = {}
+        curves: dict[str, Curve] = {}
+        for one in self._figures.get(row.text("id"), ()):
+            _put(figures, one, _figure(one, _label(self._words, one, is_curve=False), one.cited(self._known)))
+        for one in self._curves.get(row.text("id"), ()):
+            _put(curves, one, _curve(one, _label(self._words, one, is_curve=True), one.cited(self._known)))
+        return _kind(row, self._words, figures, curves)
+
+
+def _by_kind(rows: Iterable[Row]) -> dict[str, list[Row]]:
+    found: dict[str, list[Row]] = {}
+    for row in rows:
+        found.setdefault(row.text("kind"), []).append(row)
+    return found
 
 
 def read_labels(path: Path) -> dict[str, Label]:
@@ -55,14 +112,13 @@ def _label(words: dict[str, Label], row: Row, *, is_curve: bool) -> Label:
     return label
 
 
-def _put(into: dict[str, dict[str, _Item]], row: Row, item: _Item) -> None:
-    of_kind = into.setdefault(row.text("kind"), {})
-    if item.key in of_kind:
+def _put(into: dict[str, _Item], row: Row, item: _Item) -> None:
+    if item.key in into:
         raise row.fault("key", "it stands in an earlier row too")
-    of_kind[item.key] = item
+    into[item.key] = item
 
 
-def _figure(row: Row, label: Label, known: dict[str, Source]) -> Figure:
+def _figure(row: Row, label: Label, cited: Cited) -> Figure:
     value, low, high = (row.number_of(name) for name in ("value", "low", "high"))
     if not low <= value <= high:
         raise row.fault("value", f"it must lie from low ({low:g}) to high ({high:g})")
@@ -70,11 +126,11 @@ def _figure(row: Row, label: Label, known: dict[str, Source]) -> Figure:
         raise row.fault("value", f"{label.accepted} is possible")
     return Figure(
         row.fields["kind"], label.key, label.text, value, low, high, row.text("unit"),
-        row.sources(known), row.basis(), row.fields["note"],
+        cited, row.basis(), row.fields["note"],
     )  # fmt: skip
 
 
-def _curve(row: Row, label: Label, known: dict[str, Source]) -> Curve:
+def _curve(row: Row, label: Label, cited: Cited) -> Curve:
     shape = read_shape(row)
     points: tuple[tuple[float, float], ...] = ()
     parameters: tuple[tuple[str, float], ...] = ()
@@ -88,7 +144,7 @@ def _curve(row: Row, label: Label, known: dict[str, Source]) -> Curve:
             raise row.fault("points", fault.rstrip("."))
     return Curve(
         row.fields["kind"], label.key, label.text, shape, row.text("unit"), points, parameters,
-        row.sources(known), row.basis(), row.fields["note"],
+        cited, row.basis(), row.fields["note"],
     )  # fmt: skip
 
 
@@ -99,14 +155,8 @@ def _points(row: Row) -> tuple[tuple[float, float], ...]:
         raise row.fault("points", "pairs of age and value like 0:35 are needed") from error
 
 
-def _kind(
-    row: Row,
-    words: dict[str, Label],
-    figures: dict[str, dict[str, Figure]],
-    curves: dict[str, dict[str, Curve]],
-) -> Kind:
+def _kind(row: Row, words: dict[str, Label], has_figures: dict[str, Figure], has_curves: dict[str, Curve]) -> Kind:
     kind_id = row.text("id")
-    has_figures, has_curves = figures.get(kind_id, {}), curves.get(kind_id, {})
     for label in words.values():
         if label.key not in (has_curves if label.is_curve else has_figures):
             file = "curves.csv" if label.is_curve else "figures.csv"

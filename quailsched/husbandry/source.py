@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import field
 from enum import StrEnum
 
 from quailsched.quick import dataclass
@@ -53,6 +54,19 @@ class Source:
     def short_text(self) -> str:
         """The text with its year, where it has one."""
         return self.text if self.year in ("", _NO_DATE) else f"{self.text}, {self.year}"
+
+
+@dataclass(frozen=True, slots=True)
+class Cited:
+    """Rows of the reference table by their keys. ``known`` gives the table, which is read when one is looked at."""
+
+    keys: tuple[str, ...] = ()
+    known: Callable[[], Mapping[str, Source]] = field(default=dict, compare=False, repr=False)
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        known = self.known() if self.keys else {}
+        return tuple(known[key] for key in self.keys)
 
 
 def weakest(sources: Iterable[Source], basis: str) -> Confidence:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from math import isfinite
 from pathlib import Path
 
 from quailsched.husbandry.figure import Shape
-from quailsched.husbandry.source import Confidence, Source
+from quailsched.husbandry.source import Cited, Confidence, Source
 from quailsched.quick import dataclass
 
 
@@ -48,12 +48,15 @@ class Row:
             raise self.fault("basis", "without a reference it has to say common practice or from memory")
         return basis
 
-    def sources(self, known: dict[str, Source]) -> tuple[Source, ...]:
+    def sources(self, known: Mapping[str, Source]) -> tuple[Source, ...]:
         keys = self.fields["references"].split()
         for key in keys:
             if key not in known:
                 raise self.fault("references", f"reference.csv has no row {key}")
         return tuple(known[key] for key in keys)
+
+    def cited(self, known: Callable[[], Mapping[str, Source]]) -> Cited:
+        return Cited(tuple(self.fields["references"].split()), known)
 
 
 _BASES = tuple(one.value for one in Confidence if one not in (Confidence.PUBLISHED, Confidence.OWN))

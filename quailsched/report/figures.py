@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import asdict
+from dataclasses import fields as dataclass_fields
 from textwrap import wrap
 from typing import Any
 
@@ -105,7 +106,12 @@ def _kind_json(kind: Kind) -> dict[str, Any]:
 
 
 def _item_json(item: Figure | Curve) -> dict[str, Any]:
-    fields = asdict(item)
+    fields: dict[str, Any] = {}
+    for field in dataclass_fields(item):
+        if field.name == "cited":
+            fields["sources"] = [asdict(source) for source in item.sources]
+        else:
+            fields[field.name] = getattr(item, field.name)
     fields["confidence"] = item.confidence
     fields["source_text"] = item.source_text
     return fields

@@ -43,8 +43,10 @@ def remembered() -> dict[str, Any]:
 
 def remember(**values: object) -> None:
     """Keep ``values`` for the next start (window place, last farm). Losing them must never stop the program."""
-    path = _memory_path()
-    memory = {**remembered(), **values}
+    path, before = _memory_path(), remembered()
+    memory = {**before, **values}
+    if memory == before:
+        return
     with suppress(OSError):
         path.parent.mkdir(parents=True, exist_ok=True)
         beside = path.with_suffix(".new")

@@ -9,6 +9,7 @@ import sys
 import tempfile
 from collections.abc import Iterator
 from statistics import median
+from time import monotonic
 
 from tests.bench.table import Row
 
@@ -19,7 +20,7 @@ Told = dict[str, float]
 
 
 def start() -> Iterator[Row]:
-    """From the first line of Python to the first painted season, memory after it, and the longest turn of the window's
+    """From the call of the process to the first painted season, memory after it, and the longest turn of the window's
     thread in the seconds after. The example farm is there already: its making is the cost of the first start alone."""
     with tempfile.TemporaryDirectory() as home:
         _told("season", home)
@@ -42,7 +43,7 @@ def _told(what: str, home: str) -> Told:
     environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "HOME": home}
     environment.pop("PYTHONDONTWRITEBYTECODE", None)  # a second start finds everything compiled
     environment |= {f"XDG_{name}_HOME": home for name in ("DATA", "CONFIG", "STATE", "CACHE")}
-    command = [sys.executable, "-m", "tests.bench.start_once", what]
+    command = [sys.executable, "-m", "tests.bench.start_once", what, str(monotonic())]
     done = subprocess.run(command, env=environment, check=True, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
     told: Told = json.loads(done.stdout)
     return told

@@ -13,7 +13,7 @@ from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.cautions import TOPICS, caution
 from quailsched.husbandry.figure import Curve, Shape
 from quailsched.husbandry.handbook import Choice, handbook, kind_with
-from quailsched.husbandry.source import Confidence, Source
+from quailsched.husbandry.source import Cited, Confidence, Source
 
 COTURNIX = handbook()["coturnix"]
 
@@ -21,7 +21,7 @@ COTURNIX = handbook()["coturnix"]
 def curve(
     shape: Shape, points: tuple[tuple[float, float], ...] = (), parameters: tuple[tuple[str, float], ...] = ()
 ) -> Curve:
-    return Curve("coturnix", "weight_g", "Weight", shape, "g", points, parameters, (), "computed", "")
+    return Curve("coturnix", "weight_g", "Weight", shape, "g", points, parameters, Cited(), "computed", "")
 
 
 def test_a_linear_curve_runs_straight_and_is_held_outside_its_points() -> None:
@@ -162,13 +162,16 @@ def test_the_weakest_source_decides_how_far_a_figure_is_trusted() -> None:
     def source(confidence: Confidence) -> Source:
         return Source("k", f"A {confidence} text", "1990", "", "", confidence, "")
 
+    def cited(*sources: Source) -> Cited:
+        return Cited(tuple(one.text for one in sources), lambda: {one.text: one for one in sources})
+
     published, practice = source(Confidence.PUBLISHED), source(Confidence.COMMON_PRACTICE)
-    figure = replace(COTURNIX.figures["sex_day"], sources=(published, practice))
+    figure = replace(COTURNIX.figures["sex_day"], cited=cited(published, practice))
     assert figure.confidence is Confidence.COMMON_PRACTICE
-    assert replace(figure, sources=(published,)).confidence is Confidence.PUBLISHED
-    assert replace(figure, sources=(published,), basis="computed").confidence is Confidence.COMPUTED
-    assert replace(figure, sources=(practice,), basis="computed").confidence is Confidence.COMMON_PRACTICE
-    assert replace(figure, sources=(), basis="from memory").confidence is Confidence.FROM_MEMORY
+    assert replace(figure, cited=cited(published)).confidence is Confidence.PUBLISHED
+    assert replace(figure, cited=cited(published), basis="computed").confidence is Confidence.COMPUTED
+    assert replace(figure, cited=cited(practice), basis="computed").confidence is Confidence.COMMON_PRACTICE
+    assert replace(figure, cited=cited(), basis="from memory").confidence is Confidence.FROM_MEMORY
     assert figure.source_text == "A published text, 1990; A common practice text, 1990"
 
 

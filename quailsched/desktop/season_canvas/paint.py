@@ -15,7 +15,6 @@ from quailsched.desktop.season_canvas.lanes import Band, Closed, closed_words
 from quailsched.desktop.season_canvas.mark_places import MarkPlaces
 from quailsched.desktop.season_canvas.paint_clashes import ClashPainter
 from quailsched.desktop.season_canvas.paint_frame import FramePainter
-from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
 from quailsched.desktop.season_canvas.paint_links import LinkPainter
 from quailsched.desktop.season_canvas.paint_names import NamePainter
 from quailsched.desktop.season_canvas.paint_stages import StagePainter
@@ -23,6 +22,7 @@ from quailsched.desktop.season_canvas.pens import Pens, mixed
 
 if TYPE_CHECKING:
     from quailsched.desktop.season_canvas.paint_facts import FactPainter
+    from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
 
 _DASHES_PX = 7 * 1.2  # after this the dashes of a line are as they were
 _SMOOTH = QPainter.RenderHint.Antialiasing
@@ -34,11 +34,7 @@ class SeasonPainter:
 
     def __init__(self, pens: Pens, labels: Labels | None = None, marks: MarkPlaces | None = None) -> None:
         self.pens, self.p, self.scene, self.theme = pens, pens.p, pens.scene, pens.theme
-        self._frame, self._clashes, self._ghosts = (
-            FramePainter(pens),
-            ClashPainter(pens, marks or MarkPlaces()),
-            GhostPainter(pens),
-        )
+        self._frame, self._clashes = FramePainter(pens), ClashPainter(pens, marks or MarkPlaces())
         self._edge, self._base = QPen(QColor(self.theme.paper), 1.0), QPen(QColor(self.theme.line), 1.0)
         self._full = QPen(QColor(self.theme.ink), 1.2, Qt.PenStyle.CustomDashLine)
         self._full.setDashPattern([4, 3])
@@ -63,11 +59,12 @@ class SeasonPainter:
             body = QRectF(scene.left, scene.top(lane.line_y), scene.width - scene.left, lane.base_y - lane.line_y)
             self.p.fillRect(body, QColor(self.theme.lane))
         self._frame.grid()
-        draw, facts = self.pens.to_draw, self._facts()
+        draw, facts, ghosts = self.pens.to_draw, self._facts(), self._ghosts()
         closed = [(lane, one) for lane, runs in lanes for one in draw(lane.content.closed, runs)]
         for lane, one in closed:
             self._closed(lane, one)
-        self._ghosts.behind()
+        if ghosts is not None:
+            ghosts.behind()
         self._links.links()
         for lane, one in closed:
             self._closed_words(lane, one)
@@ -85,7 +82,8 @@ class SeasonPainter:
             self._lines(lane, runs)
             if facts is not None:
                 facts.marks(lane, runs)
-        self._ghosts.over()
+        if ghosts is not None:
+            ghosts.over()
         self._frame.today_line()
         for lane, runs in lanes:
             self._names.names(lane, runs)
@@ -99,6 +97,13 @@ class SeasonPainter:
         from quailsched.desktop.season_canvas.paint_facts import FactPainter
 
         return FactPainter(self.pens)
+
+    def _ghosts(self) -> GhostPainter | None:
+        if not self.scene.ghosts:
+            return None
+        from quailsched.desktop.season_canvas.paint_ghosts import GhostPainter
+
+        return GhostPainter(self.pens)
 
     def _closed(self, lane: Lane, closed: Closed) -> None:
         scene, p = self.scene, self.p

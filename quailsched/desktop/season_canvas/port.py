@@ -73,6 +73,7 @@ class SeasonPort(QAbstractScrollArea):
         self._marked_lane: str | None = None
         self._gone_to: tuple[date, ...] = ()  # days beyond the season that have been asked for
         self._is_fitted = True
+        self._is_jumping = False
         self._rested_at = 0  # how far it was scrolled when it last lay still
         self._edges = QTimer(self, singleShot=True, interval=_EDGES_MS)
         self._edges.timeout.connect(self._mend_edges)
@@ -142,8 +143,9 @@ class SeasonPort(QAbstractScrollArea):
 
     def show_ghosts(self, ghosts: tuple[Ghost, ...]) -> None:
         """Draw these outlines with the season, until others are given. They cannot be picked."""
-        self._ghosts = ghosts
-        self._lay_out()
+        if ghosts != self._ghosts:
+            self._ghosts = ghosts
+            self._lay_out()
 
     def group_by(self, grouping: Grouping, is_told: bool = True) -> None:
         """One lane for each place, or one for each batch; what is picked stays picked. ``is_told``: seen to change."""
@@ -204,6 +206,8 @@ class SeasonPort(QAbstractScrollArea):
     def fit(self) -> None:
         """Zoom so that the season fits the width, and keep it so until the keeper zooms."""
         self._is_fitted, self._gone_to = True, ()
+        if self.viewport().testAttribute(Qt.WidgetAttribute.WA_PendingResizeEvent):
+            return  # it follows when there is a width
         start, end = fit_span(self._shown, self.today)
         width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
@@ -234,7 +238,9 @@ class SeasonPort(QAbstractScrollArea):
 
     def _jump(self, x: int) -> None:
         """Scroll there at once: nobody sees it move, so that it lies still."""
+        self._is_jumping = True
         self.horizontalScrollBar().setValue(x)
+        self._is_jumping = False
         if self.is_scrolling:
             self._edges.stop()
             self.viewport().update()
@@ -406,7 +412,7 @@ class SeasonPort(QAbstractScrollArea):
         self.looked_at.emit()
         port, left, head = self.viewport(), round(self._left_px), round(self._head())
         is_between_pixels = self.devicePixelRatioF() % 1 != 0
-        if dy or is_between_pixels or abs(dx) > (port.width() - left) // 3:
+        if dy or self._is_jumping or is_between_pixels or abs(dx) > (port.width() - left) // 3:
             port.update()
             return
         lanes = QRect(left, head, port.width() - left, port.height() - head)

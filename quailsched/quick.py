@@ -72,18 +72,18 @@ class _WhenOften:
 
 
 def _plain_init_of(cls: type) -> _Method:
-    own = [(field, getattr(cls, field.name).__set__) for field in fields(cls)]
-    taken = [field.name for field, _ in own if field.init]
+    own = [(field, field.name, getattr(cls, field.name).__set__) for field in fields(cls)]
+    taken = [field.name for field, _, _ in own if field.init]
+    needed = {field.name for field, _, _ in own if field.init and not _has_default(field)}
     after: _Method | None = getattr(cls, "__post_init__", None)
 
     def init(self: Any, *given: Any, **named: Any) -> None:
         values = dict(zip(taken, given, strict=False)) | named
-        lacking = [f for f, _ in own if f.init and f.name not in values and not _has_default(f)]
-        if lacking or len(values) != len(given) + len(named) or not named.keys() <= {*taken}:
+        if len(values) != len(given) + len(named) or not needed <= values.keys() or not named.keys() <= {*taken}:
             _init_of(cls)(self, *given, **named)  # it says what is wrong
-        for field, set_ in own:
-            if field.name in values:
-                set_(self, values[field.name])
+        for field, name, set_ in own:
+            if name in values:
+                set_(self, values[name])
             elif field.default is not MISSING:
                 set_(self, field.default)
             elif field.default_factory is not MISSING:
@@ -94,7 +94,7 @@ def _plain_init_of(cls: type) -> _Method:
     return init
 
 
-def _has_default(field: Field[Any]) -> Any:
+def _has_default(field: Field[Any]) -> bool:
     return field.default is not MISSING or field.default_factory is not MISSING
 
 

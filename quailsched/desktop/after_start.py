@@ -93,6 +93,7 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     """The steps for ``window``."""
     from quailsched.desktop.main_window import NEXT_SET, SETUP, TODAY
 
+    yield lambda: window.season.frees_up
     yield lambda: window.dress(ratios_there_are())
     yield lambda: _hear(window)
     yield from _loading(_FOR_THE_PANEL)
@@ -103,8 +104,10 @@ def steps(window: MainWindow) -> Iterator[Callable[[], object]]:
     yield lambda: window.actions_by_name
     yield window.dress
     yield from _loading(_FOR_TODAY)
+    yield lambda: window.day_view
     yield lambda: window.put_in(TODAY)
     yield from _loading(_FOR_NEXT_SET)
+    yield lambda: window.next_set
     yield lambda: window.put_in(NEXT_SET)
     yield from _loading(_FOR_SETUP)
     yield lambda: window.setup_view

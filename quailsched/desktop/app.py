@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import gc
 import sys
-from contextlib import suppress
 from datetime import date, datetime
 from importlib import import_module
 from pathlib import Path
@@ -23,13 +22,11 @@ if TYPE_CHECKING:
 # Parts of the window without Qt: PySide reads the source of each module that is imported after it.
 _AHEAD = (
     "quailsched.desktop.connections",
-    "quailsched.desktop.season_canvas.differing",
     "quailsched.desktop.season_canvas.layout",
     "quailsched.desktop.season_canvas.loads",
     "quailsched.desktop.season_canvas.scene",
     "quailsched.desktop.views",
     "quailsched.report.clashes",
-    "quailsched.report.places",
     "quailsched.report.season_name",
 )
 STYLE = ("-style", "fusion")  # to ask Qt later which one it has takes 10 ms
@@ -49,30 +46,15 @@ def run(file: Path | None) -> int:
 def open_window(file: Path | None, today: date) -> tuple[QApplication, MainWindow]:
     """The application and the window of ``run``, as they are before anything happens in them."""
     gc.disable()  # all that is made now stays: to go through it for garbage again and again takes 15 ms
-    ahead = farm_ahead(file)
+    from quailsched.session.farms import farm_ahead
+
+    ahead = farm_ahead(file, today)
     for name in _AHEAD:
         import_module(name)
     from PySide6.QtWidgets import QApplication
 
     app = QApplication([*sys.argv[:1], *STYLE])
     return app, show_window(app, ahead, today)
-
-
-def farm_ahead(file: Path | None) -> OpenFarm | None:
-    """The farm to show, read before there is a Qt; None if a word has to be said of it, which needs the language.
-
-    Raises StoreError for a ``file`` that cannot be opened: it is told in the terminal, which is English.
-    """
-    from quailsched.session.farms import open_farm
-    from quailsched.session.faults import StoreError
-    from quailsched.session.paths import last_farm
-
-    if file is not None:
-        return open_farm(file)
-    kept = last_farm()
-    with suppress(StoreError):
-        return None if kept is None else open_farm(kept)
-    return None
 
 
 def show_window(app: QApplication, ahead: OpenFarm | None, today: date) -> MainWindow:
@@ -110,12 +92,12 @@ def _example_instead(today: date) -> tuple[OpenFarm, str]:
     """The example and a word about it, as there is no farm of last time or it cannot be opened any more."""
     from quailsched.session.farms import home_example, open_farm
     from quailsched.session.faults import StoreError
-    from quailsched.session.paths import last_farm
+    from quailsched.session.paths import example_path, last_farm
     from quailsched.words import say
 
+    kept = last_farm()
     try:
-        kept = last_farm()
-        if kept is not None:
+        if kept is not None and kept != example_path():
             return open_farm(kept), ""
     except StoreError as error:
         return home_example(today), say("{error} Here is the example instead.", error=error)

@@ -29,6 +29,9 @@ def come_back(window: MainWindow) -> None:
     parts = _bytes(memory.get("parts"))
     if parts is not None:
         window.season.splitter.restoreState(parts)
+    strip = memory.get("strip")
+    if isinstance(strip, int) and 0 < strip <= window.height():
+        window.season.keep_strip(strip)
     view = memory.get("view")
     if isinstance(view, int) and 0 <= view < window.stack.count():
         window.show_view(view)
@@ -40,6 +43,7 @@ def keep(window: MainWindow) -> None:
     remember(
         window=_text(window.saveGeometry()),
         parts=_text(window.season.splitter.saveState()),
+        strip=window.season.strip_px,
         view=window.stack.currentIndex(),
         lanes=window.season.canvas.grouping.value,
     )

@@ -32,7 +32,7 @@ def connect(window: MainWindow) -> None:
     season.way_chosen.connect(lambda way: window.take_change(way.change))
     season.inspector_made.connect(lambda inspector: _connect_inspector(window, inspector))
     season.table_made.connect(lambda table: _connect_table(window, table))
-    season.frees_up.place_opened.connect(window.change_place)
+    season.frees_up_made.connect(lambda strip: strip.place_opened.connect(window.change_place))
 
 
 def _connect_inspector(window: MainWindow, inspector: Inspector) -> None:

@@ -11,6 +11,8 @@ from collections.abc import Callable, Iterable
 from PySide6.QtCore import QObject, QSize, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QStackedWidget, QWidget
 
+_STRIP_LINES, _LEAST_STRIP_LINES = 7, 4  # room for a strip as long as nothing is known of the last one, and the least
+
 
 class Later(QObject):
     """Belongs to a window. ``begin`` is called when its first picture stands."""
@@ -18,31 +20,40 @@ class Later(QObject):
     ended = Signal()  # no step is left
 
     def __init__(self, steps: Iterable[Callable[[], object]], parent: QObject) -> None:
+        """``steps`` is gone through when the first one is due."""
         super().__init__(parent)
-        self._steps = deque(steps)
+        self._coming, self._has_ended = iter(steps), False
+        self._steps: deque[Callable[[], object]] = deque()
         self._timer = QTimer(self)  # of 0 ms: whatever else has happened meanwhile comes in between
         self._timer.timeout.connect(self.step)
 
     def begin(self) -> None:
         """Take the steps from now on."""
-        if self._steps and not self._timer.isActive():
+        if not self._has_ended and not self._timer.isActive():
             self._timer.start()
 
     def step(self) -> bool:
         """Take the next step; whether there was one."""
+        self._steps.extend(self._coming)
         if not self._steps:
             return False
         step = self._steps.popleft()
-        if not self._steps:
-            self._timer.stop()
+        is_last = not self._steps
+        if is_last:
+            self._end()
         step()
-        if not self._steps:
+        if is_last:
             self.ended.emit()
         return True
 
     def stop(self) -> None:
         """Take no step any more."""
+        self._coming = iter(())
         self._steps.clear()
+        self._end()
+
+    def _end(self) -> None:
+        self._has_ended = True
         self._timer.stop()
 
 
@@ -68,3 +79,21 @@ class EmptyCard(QFrame):
 
     def sizeHint(self) -> QSize:
         return self.minimumSize()
+
+
+class EmptyStrip(QFrame):
+    """What stands in the place of a strip until it is made, as tall as it is going to be: nothing is to move then."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self.setMinimumHeight(self.fontMetrics().height() * _LEAST_STRIP_LINES)
+        self.keep(self.fontMetrics().height() * _STRIP_LINES)
+
+    def keep(self, tall: int) -> None:
+        """Be ``tall``, where there is so much room."""
+        self.setMaximumHeight(max(tall, self.minimumHeight()))
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        return QSize(0, self.maximumHeight())

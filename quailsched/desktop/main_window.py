@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Iterator
 from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -11,7 +11,6 @@ from PySide6.QtCore import QEvent
 from PySide6.QtGui import QAction, QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QWidget
 
-from quailsched.desktop import after_start
 from quailsched.desktop.bars import Body, Rail, TopBar
 from quailsched.desktop.coming_back import come_back, keep
 from quailsched.desktop.connections import connect
@@ -24,7 +23,6 @@ from quailsched.desktop.narrow import StatusLine
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.season_view import SeasonView
 from quailsched.desktop.stage import Stage
-from quailsched.desktop.tasks import Background, Run
 from quailsched.desktop.views import VIEWS, rail_rows
 from quailsched.report.season_name import season_name
 from quailsched.session.open_farm import Notice, OpenFarm
@@ -37,6 +35,7 @@ if TYPE_CHECKING:
     from quailsched.desktop.next_set.view import NextSetView
     from quailsched.desktop.season_canvas.ghosts import Ghost
     from quailsched.desktop.setup.setup_view import SetupView
+    from quailsched.desktop.tasks import Background, Run
     from quailsched.desktop.today.view import TodayView
     from quailsched.edits.change import Change
 
@@ -52,8 +51,8 @@ class MainWindow(QMainWindow):
     def __init__(self, opened: OpenFarm, today: date, run: Run | None = None) -> None:
         """``run`` carries out slow work; a thread beside the window if it is not given."""
         super().__init__()
-        self.background = Background(self)
-        self.today, self.opened, self.run = today, opened, run or self.background.run
+        self.today, self.opened = today, opened
+        self.run: Run = run or (lambda work, done: self.background.run(work, done))
         self.top = TopBar(
             *(self.undo, self.redo),
             lambda: self.commands.files.write_calendar(),
@@ -74,13 +73,24 @@ class MainWindow(QMainWindow):
         self.show_view(SEASON)
         come_back(self)
         self.show_farm(opened)
-        self.later = Later(after_start.steps(self), self)
+        self.later = Later(self._steps(), self)
+
+    def _steps(self) -> Iterator[Callable[[], object]]:
+        from quailsched.desktop.after_start import steps
+
+        yield from steps(self)
 
     def _lay_out(self) -> None:
         self.setCentralWidget(Body(self.top, self.rail, self.stage))
         self.setStatusBar(StatusLine())
 
     # what is made when it is asked for
+
+    @cached_property
+    def background(self) -> Background:
+        from quailsched.desktop.tasks import Background
+
+        return Background(self)
 
     @cached_property
     def day_view(self) -> TodayView:
@@ -296,6 +306,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.later.stop()
-        self.background.finish()
+        if "background" in self.__dict__:
+            self.background.finish()
         keep(self)
         super().closeEvent(event)

@@ -11,14 +11,12 @@ from PySide6.QtCore import QSize, QTimer, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from quailsched.desktop.frees_up import FreesUp
-from quailsched.desktop.later import EmptyCard, take_place
+from quailsched.desktop.later import EmptyCard, EmptyStrip, take_place
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.overview import Overview
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.sides import Sides
-from quailsched.desktop.tasks import Run
 from quailsched.farm.units import count_text
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked
@@ -27,9 +25,11 @@ from quailsched.words import say
 
 if TYPE_CHECKING:
     from quailsched.desktop.compare_panel import ComparePanel
+    from quailsched.desktop.frees_up import FreesUp
     from quailsched.desktop.inspector import Inspector
     from quailsched.desktop.season_canvas.ghosts import Ghost
     from quailsched.desktop.season_table import SeasonTable
+    from quailsched.desktop.tasks import Run
     from quailsched.planner.compare import Comparison
     from quailsched.planner.ways_out import Looked, WayOut
     from quailsched.report.what_moved import Moved
@@ -42,11 +42,12 @@ _LEAST_LETTERS = 40  # of the panel beside the lanes
 class SeasonView(QWidget):
     """Shows a season; what its parts ask for is passed on by their own signals.
 
-    The panel beside the lanes and the table are made when they are first asked for.
+    The panel beside the lanes, the strip below them and the table are made when they are first asked for.
     """
 
     way_chosen = Signal(object)  # WayOut
     inspector_made = Signal(object)  # Inspector
+    frees_up_made = Signal(object)  # FreesUp
     table_made = Signal(object)  # SeasonTable
     clashes_counted = Signal(int, int)  # how many are open and accepted: of the farm as it is, or of a preview
 
@@ -59,7 +60,7 @@ class SeasonView(QWidget):
         self.overview = Overview(self.canvas)
         self._panel: Inspector | None = None  # until it is shown as ``inspector``
         self._comparison_wanted: object = None
-        self.frees_up = FreesUp(today)
+        self._strip: EmptyStrip | FreesUp = EmptyStrip()  # until it is made as ``frees_up``
         self._now: Checked | None = None
         self._clashes: tuple[Clash, ...] = ()
         self._is_previewing = False
@@ -76,7 +77,7 @@ class SeasonView(QWidget):
         self.ways_to_see = QStackedWidget()
         self.ways_to_see.addWidget(drawn)
         column.addWidget(self.ways_to_see, 1)
-        column.addWidget(self.frees_up)
+        column.addWidget(self._strip)
         self.side = QStackedWidget()
         self.side.addWidget(EmptyCard(_LEAST_LETTERS))
         self.splitter = Sides(left, self.side)
@@ -85,7 +86,6 @@ class SeasonView(QWidget):
         row.addWidget(self.splitter)
         self.canvas.picked.connect(self._show_side_of)
         self.canvas.picked.connect(self._show_picked)
-        self.frees_up.place_wanted.connect(lambda: self.inspector.place_wanted.emit())
         self.canvas.picked.connect(self._leave_comparison)
         self.canvas.previewed.connect(self._show_around)
         self._chores_timer = QTimer(self, singleShot=True, interval=_CHORES_MS)
@@ -106,6 +106,34 @@ class SeasonView(QWidget):
         take_place(self.side, 0, made)
         self.inspector_made.emit(made)
         return made
+
+    @cached_property
+    def frees_up(self) -> FreesUp:
+        """The strip that tells when each place is free."""
+        from quailsched.desktop.frees_up import FreesUp
+
+        made = FreesUp(self.today)
+        made.place_wanted.connect(lambda: self.inspector.place_wanted.emit())
+        empty, self._strip = self._strip, made
+        if self._shown is not None:
+            made.show_season(self._shown.season)
+        self._column.replaceWidget(empty, made)
+        empty.hide()
+        empty.deleteLater()
+        self._fit_strip()
+        self.frees_up_made.emit(made)
+        return made
+
+    @property
+    def strip_px(self) -> int:
+        """How tall the strip is, to be given as ``keep_strip`` to the next window of its size: it is not made at once,
+        and the lanes must not move when it is."""
+        return self._strip.sizeHint().height()
+
+    def keep_strip(self, tall: int) -> None:
+        """Keep so much room for the strip until it is made."""
+        if isinstance(self._strip, EmptyStrip):
+            self._strip.keep(tall)
 
     def make_panel(self) -> None:
         """Make the panel, but do not show it yet."""
@@ -152,14 +180,18 @@ class SeasonView(QWidget):
     def minimumSizeHint(self) -> QSize:
         """As small as it can be: the strip of free days goes on the way there."""
         hint = super().minimumSizeHint()
-        gone = 0 if self.frees_up.isHidden() else self.frees_up.minimumHeight() + self._column.spacing()
+        gone = 0 if self._strip.isHidden() else self._strip.minimumHeight() + self._column.spacing()
         return QSize(hint.width(), hint.height() - gone)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        lines = event.size().height() / self.fontMetrics().height()
-        self.frees_up.show_low(lines < _LOW_LINES)
-        self.frees_up.setVisible(lines >= _LOWEST_LINES)
+        self._fit_strip()
+
+    def _fit_strip(self) -> None:
+        lines = self.height() / self.fontMetrics().height()
+        if not isinstance(self._strip, EmptyStrip):
+            self._strip.show_low(lines < _LOW_LINES)
+        self._strip.setVisible(lines >= _LOWEST_LINES)
 
     def show_season(self, now: Checked, clashes: tuple[Clash, ...], ghosts: tuple[Ghost, ...] = ()) -> None:
         """Show the season of ``now`` with those of its clashes that are ahead, and outlines of what is not in it."""
@@ -184,7 +216,8 @@ class SeasonView(QWidget):
         if shown is None:
             return
         self._shown = shown
-        self.frees_up.show_season(shown.season, is_preview=preview is not None)
+        if self._has("frees_up"):
+            self.frees_up.show_season(shown.season, is_preview=preview is not None)
         clashes = shown.since(self.today) if preview else self._clashes
         still_open = open_clashes(shown.season.farm, clashes)
         self.overview.show_season(shown.season, still_open, is_preview=preview is not None)

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-from quailsched.desktop.season_canvas.keys import ZOOM_STEP
+from quailsched.desktop.season_canvas.scale import ZOOM_STEP
 from quailsched.desktop.season_canvas.scene import Picked
 
 if TYPE_CHECKING:

@@ -35,9 +35,14 @@ _SOUTH_LOWS_C = _NORTH_LOWS_C[6:] + _NORTH_LOWS_C[:6]
 _SETTER, _TRAY, _CABINET, _TUB, _SHED, _RUN, _ARK = range(7)
 
 
+def first_day(today: date) -> date:
+    """The day on which the example around ``today`` begins; it is the same for all days of a week."""
+    return today - timedelta(days=35 + today.weekday())
+
+
 def example_farm(today: date, new_id: Callable[[], str]) -> Farm:
     """Pebble Bank in its sixth week on ``today``; ids come from ``new_id``."""
-    day_0 = today - timedelta(days=35 + today.weekday())
+    day_0 = first_day(today)
     places = _places(day_0, new_id)
     at = {place.position: place.id for place in places}
     is_north = _warmth_ahead(_NORTH_LOWS_C, today) >= _warmth_ahead(_SOUTH_LOWS_C, today)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
-from itertools import count
 from pathlib import Path
 
 from quailsched.farm.records import Farm, Settings, Units
 from quailsched.session.open_farm import OpenFarm
-from quailsched.session.paths import example_path
+from quailsched.session.paths import example_path, last_farm
+from quailsched.store.errors import StoreError
 from quailsched.store.farm_file import FarmFile
 
 
@@ -21,6 +21,24 @@ def new_id() -> str:
 def open_farm(path: Path) -> OpenFarm:
     """Open the farm in ``path``. Raises StoreError with a sentence; the file is left as it is."""
     return OpenFarm(FarmFile.open(path))
+
+
+def farm_ahead(file: Path | None, today: date) -> OpenFarm | None:
+    """The farm that the window is going to show: ``file``, or that of last time. None if there is none, it cannot be
+    opened any more, or it is an example of another week: a word is to be said then, and there may be no language yet.
+
+    Raises StoreError for a ``file`` that cannot be opened: it is told in the terminal, which is English.
+    """
+    if file is not None:
+        return open_farm(file)
+    kept = last_farm()
+    try:
+        opened = None if kept is None else open_farm(kept)
+    except StoreError:
+        return None
+    if opened is not None and kept == example_path() and _is_of_another_week(opened, today):
+        return None
+    return opened
 
 
 def make_farm(path: Path, name: str, units: Units = Units.METRIC) -> OpenFarm:
@@ -50,21 +68,19 @@ def home_example(today: date) -> OpenFarm:
     path = example_path()
     if path.exists():
         kept = open_farm(path)
-        is_changed = kept.undo_label is not None or kept.redo_label is not None
-        if is_changed or _lies_around(kept.plan, today):
+        if not _is_of_another_week(kept, today):
             return kept
         path.unlink()
     path.parent.mkdir(parents=True, exist_ok=True)
     return make_example(path, today)
 
 
-def _lies_around(example: Farm, today: date) -> bool:
-    """Whether an example made today would have the same days."""
-    from quailsched.farm.example import example_farm
+def _is_of_another_week(example: OpenFarm, today: date) -> bool:
+    """Whether it was made in another week than that of ``today``, and nobody has changed it since."""
+    from quailsched.farm.example import first_day
 
-    ids = map(str, count())  # any, as they are not kept
-    fresh = example_farm(today, lambda: next(ids))
-    return [batch.start for batch in example.batches] == [batch.start for batch in fresh.batches]
+    is_changed = example.undo_label is not None or example.redo_label is not None
+    return not is_changed and example.plan.batches[0].start != first_day(today)
 
 
 def export_farm(opened: OpenFarm, path: Path) -> None:

@@ -55,6 +55,16 @@ def test_it_comes_back_as_it_was(window: MainWindow, qtbot: QtBot) -> None:
     assert back.season.splitter.sizes() == pytest.approx(sizes, abs=12)
 
 
+def test_room_is_kept_for_the_strip_as_it_was_before_it_is_made(window: MainWindow, qtbot: QtBot) -> None:
+    strip = window.season.frees_up
+    qtbot.waitUntil(lambda: strip.height() == strip.sizeHint().height())
+    strip._bound(tall := strip.height() + 30)  # as tall as it would be by no guess
+    window.close()
+    assert another(window.opened, qtbot).season.strip_px == tall
+    remember(strip=5000)  # of a screen much taller than this one
+    assert another(window.opened, qtbot).season.strip_px < tall
+
+
 @pytest.mark.parametrize(
     "place",
     [

@@ -37,6 +37,22 @@ def fresh(opened: OpenFarm, qtbot: QtBot, qapp: QApplication) -> MainWindow:
     return made
 
 
+def strip_of_last_time(opened: OpenFarm, wide: int) -> int:
+    """How tall the strip below the season is in a window that is whole."""
+    window = MainWindow(opened, TODAY, leave_undone)
+    window.later.stop()
+    window.resize(wide, 700)
+    window.show()
+    strip = window.season.frees_up
+    QApplication.processEvents()  # it is given its width
+    QApplication.processEvents()  # and the height that it takes by that
+    assert window.season.strip_px == strip.height() == strip.sizeHint().height()
+    tall = window.season.strip_px
+    window.close()
+    window.deleteLater()
+    return tall
+
+
 def made_by_now(window: MainWindow) -> set[str]:
     return {"setup_view", "next_set", "commands"} & vars(window).keys()
 
@@ -87,8 +103,11 @@ def test_no_other_window_shows_meanwhile(fresh: MainWindow, qapp: QApplication) 
 
 
 @pytest.mark.parametrize("wide", [1280, 700])
-def test_the_season_stays_where_it_is_when_the_panel_comes(fresh: MainWindow, qapp: QApplication, wide: int) -> None:
+def test_the_season_stays_where_it_is_when_what_stands_around_it_comes(
+    fresh: MainWindow, opened: OpenFarm, qapp: QApplication, wide: int
+) -> None:
     fresh.resize(wide, 700)
+    fresh.season.keep_strip(strip_of_last_time(opened, wide))
     qapp.processEvents()
 
     def place() -> tuple[QPoint, int, int, float]:

@@ -17,7 +17,6 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QToolTip, QWidget
 
-from quailsched.desktop.season_canvas import keys
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.desktop.season_canvas.layout import layout_of
 from quailsched.desktop.season_canvas.port import SeasonPort
@@ -268,6 +267,8 @@ class SeasonCanvas(SeasonPort):
             QToolTip.hideText()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        from quailsched.desktop.season_canvas import keys
+
         if not keys.press(self, event):
             super().keyPressEvent(event)
 

@@ -7,12 +7,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
+from quailsched.desktop.season_canvas.scale import ZOOM_STEP
 from quailsched.desktop.season_canvas.scene import Picked
 
 if TYPE_CHECKING:
     from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-
-ZOOM_STEP = 1.25
 
 
 def press(canvas: SeasonCanvas, event: QKeyEvent) -> bool:

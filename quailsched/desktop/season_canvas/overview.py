@@ -13,8 +13,7 @@ from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from quailsched.desktop.labels import as_it_is
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
-from quailsched.desktop.season_canvas.keys import ZOOM_STEP
-from quailsched.desktop.season_canvas.scale import TimeScale
+from quailsched.desktop.season_canvas.scale import ZOOM_STEP, TimeScale
 from quailsched.desktop.season_canvas.strip import Ticks, draw_focus, draw_today, draw_veil, draw_window
 from quailsched.desktop.season_canvas.strip_picture import StripPicture
 from quailsched.desktop.theme import current

@@ -21,7 +21,6 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
-from quailsched.desktop.season_canvas import wheel
 from quailsched.desktop.season_canvas.fonts import Fonts
 from quailsched.desktop.season_canvas.geometry import Lane, in_lanes, place_lanes
 from quailsched.desktop.season_canvas.grouping_switch import GroupingSwitch
@@ -80,7 +79,6 @@ class SeasonPort(QAbstractScrollArea):
         self._morph: Morph | None = None
         self.switch = GroupingSwitch(self.viewport())
         self.switch.chosen.connect(lambda grouping: self.group_by(grouping))
-        self._pinch = wheel.Pinch(self)
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the overview tells and does more
         self.setMinimumSize(QSize(240, 120))
@@ -465,6 +463,15 @@ class SeasonPort(QAbstractScrollArea):
         finally:
             painter.end()
 
+    def viewportEvent(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.NativeGesture:
+            from quailsched.desktop.season_canvas import wheel
+
+            return wheel.pinch(self, event) or super().viewportEvent(event)
+        return super().viewportEvent(event)
+
     def wheelEvent(self, event: QWheelEvent) -> None:
+        from quailsched.desktop.season_canvas import wheel
+
         wheel.turn(self, event)
         event.accept()

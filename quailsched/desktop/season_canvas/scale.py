@@ -11,6 +11,7 @@ from quailsched.farm.units import MONTHS, short_weekday_text
 from quailsched.quick import dataclass
 from quailsched.words import marked, say
 
+ZOOM_STEP = 1.25  # times, for one key or one click of a wheel
 LEAST_PX, MOST_PX = 0.5, 560.0  # pixels a day: three years in a small window, a week on the largest screen
 MONTH_NAMES = (
     marked("January"),

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QNativeGestureEvent, QWheelEvent
 
-from quailsched.desktop.season_canvas import keys
+from quailsched.desktop.season_canvas.scale import ZOOM_STEP
 
 if TYPE_CHECKING:
     from quailsched.desktop.season_canvas.port import SeasonPort
@@ -22,7 +22,7 @@ def turn(port: SeasonPort, event: QWheelEvent) -> None:
     held = event.modifiers()
     if held & Qt.KeyboardModifier.ControlModifier:
         notches = (event.angleDelta().y() or event.angleDelta().x()) / _NOTCH
-        port.zoom(keys.ZOOM_STEP**notches, event.position().x())
+        port.zoom(ZOOM_STEP**notches, event.position().x())
         return
     dx, dy = _moved_px(event)
     across, down = port.horizontalScrollBar(), port.verticalScrollBar()
@@ -50,19 +50,12 @@ def _moved_px(event: QWheelEvent) -> tuple[int, int]:
     return round(x), round(y if is_level else y / 2)
 
 
-class Pinch(QObject):
-    """Two fingers that part or close on a touchpad zoom about the pointer."""
-
-    def __init__(self, port: SeasonPort) -> None:
-        super().__init__(port)
-        self._port = port
-        port.viewport().installEventFilter(self)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() is not QEvent.Type.NativeGesture or not isinstance(event, QNativeGestureEvent):
-            return False
-        if event.gestureType() is not Qt.NativeGestureType.ZoomNativeGesture:
-            return False
-        self._port.zoom(1 + min(max(event.value(), -_MOST_PINCH), _MOST_PINCH), event.position().x())
-        event.accept()  # else it would go on to what lies around the canvas
-        return True
+def pinch(port: SeasonPort, event: QEvent) -> bool:
+    """Two fingers that part or close on a touchpad zoom about the pointer; whether that is what they do."""
+    if not isinstance(event, QNativeGestureEvent):
+        return False
+    if event.gestureType() is not Qt.NativeGestureType.ZoomNativeGesture:
+        return False
+    port.zoom(1 + min(max(event.value(), -_MOST_PINCH), _MOST_PINCH), event.position().x())
+    event.accept()  # else it would go on to what lies around the canvas
+    return True

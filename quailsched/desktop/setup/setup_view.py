@@ -42,7 +42,7 @@ class SetupView(QWidget):
         self._followed: OpenFarm | None = None
         self.pages = [TablePage(t.title, t.headings) for t in TABLES]
         self._figures_tab = QWidget()
-        self.tabs = QTabWidget()
+        self.tabs = QTabWidget(self)
         self.tabs.setAccessibleName(say("Setup"))
         self.tabs.setDocumentMode(True)
         for table, page in zip(TABLES, self.pages, strict=True):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -29,12 +29,11 @@ def chores_between(season: Season, start: date, end: date, *, with_left_out: boo
     One that was put off is on its new day. Those left out are there only if they are asked for.
     """
     marks = {mark.key: mark for mark in season.farm.marks}
-    found = [_marked(season.farm, chore, marks.get(chore.key)) for chore in _unmarked(season, start, end)]
-    for mark in marks.values():
-        if mark.moved_to is not None and start <= mark.moved_to < end and not start <= mark.day < end:
-            next_day = mark.day + timedelta(days=1)
-            same = [chore for chore in _unmarked(season, mark.day, next_day) if chore.key == mark.key]
-            found += [_marked(season.farm, chore, mark) for chore in same]
+    due = [*_unmarked(season, start, end)]
+    seen = {chore.key for chore in due}
+    put_off = [mark for mark in marks.values() if mark.moved_to is not None and start <= mark.moved_to < end]
+    due += _by_keys(season, [mark for mark in put_off if mark.key not in seen])
+    found = [_marked(season.farm, chore, marks.get(chore.key)) for chore in due]
     shown = [chore for chore in found if start <= chore.day < end and (with_left_out or not chore.left_out)]
     keys = {day: walk_key(season, day) for day in {chore.day for chore in shown}}
     return tuple(sorted(shown, key=lambda c: (c.day, keys[c.day](c.place_id), c.kind, c.key)))
@@ -68,15 +67,36 @@ def _round_of(chore: Chore) -> str:
 def _unmarked(season: Season, start: date, end: date) -> Iterator[Chore]:
     for batch in season.farm.batches:
         if _may_have_chores(season, batch, start, end):
-            told = {count.sort for count in standing(season.farm.counts_of(batch.id)) if count.batch_id == batch.id}
-            for rule in (egg_chores, chick_chores, grown_chores):
-                for chore in rule(season, batch):
-                    if start <= chore.day < end:
-                        is_told = _TOLD_BY.get(chore.kind) in told
-                        yield replace(chore, done_on=chore.day) if is_told else chore
+            yield from (chore for chore in _of_batch(season, batch) if start <= chore.day < end)
+    yield from _of_no_batch(season, start, end)
+
+
+def _of_batch(season: Season, batch: Batch) -> Iterator[Chore]:
+    """All chores of ``batch``; those done of which a count says so."""
+    told = {count.sort for count in standing(season.farm.counts_of(batch.id)) if count.batch_id == batch.id}
+    for rule in (egg_chores, chick_chores, grown_chores):
+        for chore in rule(season, batch):
+            yield replace(chore, done_on=chore.day) if _TOLD_BY.get(chore.kind) in told else chore
+
+
+def _of_no_batch(season: Season, start: date, end: date) -> Iterator[Chore]:
+    """Those of places, and the keeper's own."""
     for place in season.farm.places:
         yield from (chore for chore in place_chores(season, place, start, end) if start <= chore.day < end)
     yield from own_chores(season.farm, start, end)
+
+
+def _by_keys(season: Season, marks: Sequence[ChoreMark]) -> Iterator[Chore]:
+    """The chores of these marks, whatever day each is due on by now: the plan may have moved since it was marked."""
+    if not marks:
+        return
+    keys = {mark.key for mark in marks}
+    for batch in season.farm.batches:
+        if any(f"/{batch.id}/" in key for key in keys):
+            yield from (chore for chore in _of_batch(season, batch) if chore.key in keys)
+    days = [mark.day for mark in marks]
+    around = _of_no_batch(season, min(days) - _AROUND, max(days) + _AROUND)
+    yield from (chore for chore in around if chore.key in keys)
 
 
 def _marked(farm: Farm, chore: Chore, mark: ChoreMark | None) -> Chore:

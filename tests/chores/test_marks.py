@@ -84,6 +84,20 @@ def test_a_chore_that_is_put_off_is_on_its_new_day_and_nowhere_else(days: int) -
     assert chore.key in {one.key for one in chores_between(Season(moved), new, new + timedelta(days=1))}
 
 
+@pytest.mark.parametrize("days", [-25, -1, 1, 25])
+def test_a_chore_that_is_put_off_is_on_its_new_day_though_the_plan_moves_its_own(days: int) -> None:
+    # Looked for by the day that it was due on when it was put off, it would be on no day at all.
+    farm = example()
+    chore = next(one for one in chores(farm, 200) if one.kind == "candle" and one.day > TODAY + timedelta(days=30))
+    new = chore.day + timedelta(days=40)
+    moved = apply(farm, put_off(farm, chore.key, chore.day, chore.title, new))
+    batch = moved.batch(chore.batch_id or "")
+    later = moved.with_records(set(), (batch.moved_to(batch.start + timedelta(days=days)),))
+    on_the_day = chores_between(Season(later), new, new + timedelta(days=1))
+    found = [one for one in on_the_day if one.key == chore.key]
+    assert [one.put_off_from for one in found] == [chore.day + timedelta(days=days)]
+
+
 def test_a_chore_that_is_given_to_somebody_is_theirs_alone() -> None:
     farm = example()
     chore, person = first(farm, "bedding"), farm.people[0]

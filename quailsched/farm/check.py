@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from quailsched.farm.check_counts import chore_faults, count_faults, counts_faults_of, doubled_faults, mark_faults
+from quailsched.farm.check_counts import chore_faults, correction_faults, count_faults, counts_faults_of, mark_faults
 from quailsched.farm.check_values import EARLIEST as EARLIEST
 from quailsched.farm.check_values import LATEST as LATEST
 from quailsched.farm.check_values import MOST_NAME_LETTERS as MOST_NAME_LETTERS
@@ -75,7 +75,7 @@ def faults_of(farm: Farm) -> list[Fault]:
         faults += _of(trial, _trial_faults(trial))
     for count in farm.counts:
         faults += _of(count, count_faults(farm, count))
-    faults += doubled_faults(farm.counts)
+    faults += correction_faults(farm.counts)
     for mark in farm.marks:
         faults += _of(mark, mark_faults(farm, mark))
     for chore in farm.own_chores:

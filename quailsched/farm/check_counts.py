@@ -13,7 +13,7 @@ from quailsched.farm.check_values import date_faults, text_faults, whole_faults
 from quailsched.farm.fact_words import count_words, field_words
 from quailsched.farm.facts import ChoreMark, Count, OwnChore, Sort
 from quailsched.farm.faults import Fault, Finding, Words, field_of
-from quailsched.farm.ledger import FIELDS, Line, lines_of, standing
+from quailsched.farm.ledger import FIELDS, Line, lines_of, standing, traces_in
 from quailsched.farm.records import Batch, Farm, Part, Person, Place
 from quailsched.farm.terms import named
 from quailsched.farm.units import count_text, day_text
@@ -170,13 +170,18 @@ def _parted_faults(farm: Farm, batch: Batch, count: Count) -> Iterator[Fault]:
                 batch.id)  # fmt: skip
 
 
-def doubled_faults(counts: Iterable[Count]) -> Iterator[Fault]:
-    """Counts of which two stand in the place of one."""
+def correction_faults(counts: Iterable[Count]) -> Iterator[Fault]:
+    """Counts of which two stand in the place of one, or one in its own, so that none of them would hold."""
+    counts = tuple(counts)
     seen: set[str] = set()
+    trace_of = traces_in(counts)
     for count in counts:
+        where = field_of(count_words(count), say("corrects"))
         if count.corrects and count.corrects in seen:
-            where = field_of(count_words(count), say("corrects"))
             accepted = say("another count corrects it already, each is corrected once")
+            yield Fault(where, count.corrects, accepted, "corrects", count.id)
+        elif count.corrects and any(before.id == count.id for before in trace_of(count)):
+            accepted = say("it stands in the place of itself by that, the id of a count before it is accepted")
             yield Fault(where, count.corrects, accepted, "corrects", count.id)
         seen.add(count.corrects)
 

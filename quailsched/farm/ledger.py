@@ -49,14 +49,18 @@ def standing(counts: Iterable[Count]) -> list[Count]:
     return [count for count in counts if count.id not in corrected and not count.is_taken_back]
 
 
-def trace_of(counts: Iterable[Count], count: Count) -> list[Count]:
-    """What stood in the place of ``count`` before it, newest first."""
+def traces_in(counts: Iterable[Count]) -> Callable[[Count], list[Count]]:
+    """For any count among ``counts``, what stood in its place before it, newest first."""
     by_id = {one.id: one for one in counts}
-    found: list[Count] = []
-    while (before := by_id.get(count.corrects)) is not None and before not in found:
-        found.append(before)
-        count = before
-    return found
+
+    def trace_of(count: Count) -> list[Count]:
+        found: dict[str, Count] = {}
+        while (before := by_id.get(count.corrects)) is not None and before.id not in found:
+            found[before.id] = before
+            count = before
+        return [*found.values()]
+
+    return trace_of
 
 
 def total(counts: Iterable[Count], *sorts: Sort) -> int:
@@ -110,9 +114,10 @@ def _first_written(counts: tuple[Count, ...]) -> Callable[[Count], tuple[datetim
     """When what a count stands for was first written down: a correction has the place of what it corrects."""
     if not any(count.corrects for count in counts):
         return lambda count: (count.entered, count.id)
+    trace_of = traces_in(counts)
 
     def first(count: Count) -> tuple[datetime, str]:
-        oldest = trace_of(counts, count)[-1:] or [count]
+        oldest = trace_of(count)[-1:] or [count]
         return oldest[0].entered, oldest[0].id
 
     return first

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from enum import Enum, auto
 
 from quailsched.farm.facts import Cause, Count, Sort
-from quailsched.farm.ledger import trace_of
+from quailsched.farm.ledger import traces_in
 from quailsched.farm.records import Batch, Farm, Part, Person, Place
 from quailsched.quick import dataclass
 from quailsched.words import marked, number_text, say
@@ -42,11 +42,11 @@ def told_counts(farm: Farm, of_id: str = "") -> list[ToldCount]:
     counts = [one for one in farm.counts if not of_id or of_id in (one.batch_id, one.to_batch_id, one.place_id)]
     ids = {one.corrects for one in counts}
     heads = sorted((one for one in counts if one.id not in ids), key=lambda one: (one.day, one.entered), reverse=True)
-    return [row for head in heads for row in _with_trace(farm, head)]
+    trace_of = traces_in(farm.counts)
+    return [row for head in heads for row in _with_trace(farm, head, trace_of(head))]
 
 
-def _with_trace(farm: Farm, head: Count) -> Iterator[ToldCount]:
-    trace = trace_of(farm.counts, head)
+def _with_trace(farm: Farm, head: Count, trace: list[Count]) -> Iterator[ToldCount]:
     if head.is_taken_back:  # it repeats the one that it takes back
         yield _told(farm, head, State.TAKEN_BACK)
         trace = trace[1:]

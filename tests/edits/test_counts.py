@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from datetime import timedelta
 from typing import Any
@@ -16,8 +17,9 @@ from quailsched.edits.splits import split_batch
 from quailsched.farm.check import faults_of, require_sound
 from quailsched.farm.facts import Cause, Count, Sort
 from quailsched.farm.faults import FarmError
-from quailsched.farm.ledger import eggs_left, standing, trace_of
+from quailsched.farm.ledger import eggs_left, lines_of, standing, traces_in
 from quailsched.farm.records import Farm, Part
+from quailsched.report.counts_told import told_counts
 from tests.builders import PEN, RUN, bought, farm, on, stay
 from tests.edits.counted import NOW, TODAY, TOGETHER, birds, clover, fact, known, stays
 
@@ -213,7 +215,7 @@ def test_a_correction_stands_in_the_place_of_the_count_and_leaves_its_trace() ->
     assert birds(one, 17) == 65
     (holds,) = standing(one.counts)
     assert holds.id == "third"
-    assert [(count.id, count.number) for count in trace_of(one.counts, holds)] == [("second", 60), (HATCH.id, 70)]
+    assert [(count.id, count.number) for count in traces_in(one.counts)(holds)] == [("second", 60), (HATCH.id, 70)]
     assert holds.plan_number == 100  # what the plan had said before the first
 
 
@@ -251,6 +253,49 @@ def test_two_corrections_of_one_count_are_no_farm() -> None:
     twice = one.with_records(set(), (second, replace(second, id="third")))
     assert {fault.field for fault in faults_of(twice)} == {"corrects", "number"}  # 120 of 100 eggs
     assert "another count corrects it already" in str(faults_of(twice)[-1].accepted)
+
+
+def test_a_count_that_corrects_itself_is_no_farm() -> None:
+    # It would hold no longer, with nothing in its place: 70 chicks would be gone without a word.
+    one = known(clover(), HATCH)
+    (fault,) = faults_of(one.with_records(set(), (replace(HATCH, corrects=HATCH.id),)))
+    assert fault.sentence() == (
+        f"hatched on 18 Mar, corrects: “{HATCH.id}” cannot be used; it stands in the place of itself by that, "
+        "the id of a count before it is accepted."
+    )
+    assert fault.record_id == HATCH.id
+
+
+def test_counts_that_correct_each_other_in_a_circle_are_no_farm() -> None:
+    one = known(clover(), HATCH)
+    ring = [replace(HATCH, id=f"ring {n}", corrects=f"ring {(n + 1) % 3}") for n in range(3)]
+    beside = replace(HATCH, id="beside", number=5, corrects=HATCH.id)  # in no circle
+    found = faults_of(one.with_records(set(), (*ring, beside)))
+    assert {(fault.field, fault.record_id) for fault in found} == {("corrects", f"ring {n}") for n in range(3)}
+
+
+class CountedId(str):
+    """An id that tells how often it is looked up."""
+
+    asked = 0
+
+    def __hash__(self) -> int:
+        CountedId.asked += 1
+        return super().__hash__()
+
+
+@pytest.mark.parametrize("look", [lambda one: lines_of(one.batch("clover"), one.counts), told_counts])
+def test_a_correction_does_not_make_a_look_at_many_counts_slow(look: Callable[[Farm], Iterable[object]]) -> None:
+    """Four times as many counts take about four times as many looks, not sixteen times."""
+    looks = []
+    for many in (100, 400):
+        laid = [replace(fact(Sort.LAID, 60, 3), id=CountedId(n)) for n in range(many)]
+        better = replace(laid[0], id=CountedId("better"), corrects=laid[0].id)
+        one = clover().with_records(set(), (*laid, better))
+        CountedId.asked = 0
+        assert len(list(look(one))) >= many
+        looks.append(CountedId.asked)
+    assert looks[1] < 5 * looks[0]
 
 
 def test_a_hatch_that_is_taken_back_is_expected_again() -> None:

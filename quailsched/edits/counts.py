@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 
@@ -9,7 +10,7 @@ from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.missing import missing_count, short_by
 from quailsched.edits.records import sound
 from quailsched.edits.reflow import planned_end, reflowed
-from quailsched.farm.fact_words import count_words
+from quailsched.farm.fact_words import count_words, field_words
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.faults import FarmError, Fault, Finding, field_of
 from quailsched.farm.kinds import kind_of
@@ -64,6 +65,10 @@ def correct(farm: Farm, count_id: str, better: Count, today: date) -> Change:
         accepted = say("take it back and record it for the other batch instead")
         where = field_of(count_words(old), say("batch"))
         raise FarmError([Fault(where, Finding(say("it is of another batch")), accepted, "batch_id", old.id)])
+    if better.sort is Sort.BUILT and better.place_id != old.place_id:
+        accepted = say("take it back and record it for the other place instead")
+        where = field_of(count_words(old), field_words("place_id"))
+        raise FarmError([Fault(where, Finding(say("it is of another place")), accepted, "place_id", old.id)])
     return _sound(farm, _written(farm, say("Correct: {what}", what=label_of(farm, told)), told), told.id)
 
 
@@ -118,11 +123,11 @@ def _standing(farm: Farm, count_id: str) -> Count:
 
 def _with_plan(farm: Farm, count: Count) -> Count:
     """``count`` with the day and number that the plan had for it."""
-    batch = farm.find(count.batch_id)
+    batch, place = farm.find(count.batch_id), farm.find(count.place_id)
+    if count.sort is Sort.BUILT and isinstance(place, Place):
+        return replace(count, plan_day=place.ready_on, plan_number=math.ceil(place.work_hours) or None)
     if not isinstance(batch, Batch):
-        place = farm.find(count.place_id)
-        is_built = count.sort is Sort.BUILT and isinstance(place, Place)
-        return replace(count, plan_day=place.ready_on) if is_built and isinstance(place, Place) else count
+        return count
     kind, lived = kind_of(farm, batch), lived_of(batch, farm.counts_of(batch.id))
     days = days_of(kind, batch, lived)
     if count.sort is Sort.SET:

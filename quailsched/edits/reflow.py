@@ -94,7 +94,7 @@ def _built(farm: Farm, count: Count) -> Iterator[Batch | Place]:
     """The place stands from that day on; birds that were to go there before it stood wait where they are."""
     place = farm.place(count.place_id)
     if count.is_taken_back:
-        yield replace(place, ready_on=count.plan_day) if count.plan_day is not None else place
+        yield _unbuilt(farm, place, count)
         return
     if not (place.work_hours or place.ready_on is not None or count.corrects):
         return  # it stood already
@@ -110,6 +110,18 @@ def _built(farm: Farm, count: Count) -> Iterator[Batch | Place]:
                     for one in batch.stays)
         }  # fmt: skip
         yield with_borders(batch, waits, fixed) if waits else batch
+
+
+def _unbuilt(farm: Farm, place: Place, count: Count) -> Place:
+    """The place as was planned before ``count``; on which day its hours were left is lost, so they are left on that of
+    the count. Where it was finished by another count too, that one holds."""
+    others = [one for one in standing(farm.counts) if one.sort is Sort.BUILT and one.place_id == place.id]
+    if others:
+        return replace(place, ready_on=max(others, key=lambda one: one.entered).day)
+    if count.plan_day is None and not count.plan_number:
+        return place
+    hours = float(count.plan_number or 0)
+    return replace(place, ready_on=count.plan_day, work_hours=hours, work_from=count.day if hours else None)
 
 
 def _left(farm: Farm, batch: Batch) -> Batch:

@@ -15,8 +15,8 @@ from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.merging import Overridden, merged, was_now
 from quailsched.edits.records import put, sound
 from quailsched.farm.check import PLACE_OF_A_STAY, faults_of, is_at
-from quailsched.farm.faults import FarmError, Fault
-from quailsched.farm.records import Farm, Place, Record, Settings, Trial, TrialRecord
+from quailsched.farm.faults import FarmError, Fault, Finding
+from quailsched.farm.records import Batch, Farm, Person, Place, Record, Settings, Trial, TrialRecord
 from quailsched.farm.trial_text import TrialText, read_text, write_text
 from quailsched.quick import dataclass
 from quailsched.words import say
@@ -32,6 +32,7 @@ class Fitted:
     overridden: tuple[Overridden, ...] = ()
 
 
+_NAMING = ("batch_id", "to_batch_id", "place_id", "person_id")  # fields of counts and chores
 _Put = tuple[str, Record | None]  # the id of a record, and it as it becomes; None where it goes
 
 
@@ -160,7 +161,9 @@ def _refusal(farm: Farm, one: TrialRecord) -> Fault | None:
 
 
 def _told(farm: Farm, fault: Fault) -> Fault:
-    """``fault`` as the keeper of ``farm`` understands it: places by name, not by id."""
+    """``fault`` as the keeper of ``farm`` understands it: places, batches and people by name, not by id."""
+    if fault.field in _NAMING:
+        return _told_of_named(farm, fault)
     if not is_at(fault, PLACE_OF_A_STAY):
         return fault
     place = farm.find(str(fault.value))
@@ -169,6 +172,18 @@ def _told(farm: Farm, fault: Fault) -> Fault:
         return replace(fault, value=place.name, accepted=accepted)
     accepted = say("change the batch anew in the trial, or drop the trial")
     return replace(fault, value=say("a place that the plan no longer has"), accepted=accepted)
+
+
+def _told_of_named(farm: Farm, fault: Fault) -> Fault:
+    """``fault`` of a count or a chore that names a record which the farm of the trial has not."""
+    named = farm.find(str(fault.value))
+    if isinstance(named, Batch | Place | Person):
+        found = say("the trial takes {name} away", name=named.name)
+        accepted = say("it is needed here by now: change it anew in the trial, or drop the trial")
+    else:
+        found = say("the plan no longer has it")
+        accepted = say("change this anew in the trial, or drop the trial")
+    return replace(fault, value=Finding(found), accepted=accepted)
 
 
 def _merged(farm: Farm, one: TrialRecord) -> tuple[Record | None, Overridden | None]:

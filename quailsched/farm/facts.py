@@ -83,7 +83,7 @@ class Count:
     birds that parted or joined are now. ``file_name`` is a photo's, in the folder beside the farm.
     ``entered`` is when it was written down. ``corrects`` is the id of the count in whose place it stands;
     with ``is_taken_back`` nothing stands there any more. ``plan_day`` and ``plan_number`` are what the plan said
-    at that moment, which cannot be worked out afterwards.
+    at that moment, which cannot be worked out afterwards; of a place that is finished, the number is of hours of work.
     """
 
     id: str

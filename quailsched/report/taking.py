@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from quailsched.edits.tables.rows import Fate, Taking
-from quailsched.edits.tables.sheet import LOG_WORDS
+from quailsched.edits.tables.sheet import Log
 from quailsched.farm.units import count_text
 from quailsched.words import marked, number_text, say
 
 DELIMITER_WORDS = {",": marked("comma"), ";": marked("semicolon"), "\t": marked("tab"), "|": marked("bar")}
+_AS_LOG = {Log.HATCHES: marked("a hatch log"), Log.EGGS: marked("an egg log")}
 
 
 def sum_text(taking: Taking, *, is_done: bool = False) -> str:
@@ -27,8 +28,8 @@ def sheet_text(taking: Taking) -> str:
     """How the table was read, in a line or two."""
     sheet = taking.sheet
     told = say(
-        "Read as a {log}: columns parted by a {delimiter}, days with the {order}, decimals after “{mark}”.",
-        log=say(LOG_WORDS[sheet.log]), delimiter=say(DELIMITER_WORDS.get(sheet.grid.delimiter, sheet.grid.delimiter)),
+        "Read as {log}: columns parted by a {delimiter}, days with the {order}, decimals after “{mark}”.",
+        log=say(_AS_LOG[sheet.log]), delimiter=say(DELIMITER_WORDS.get(sheet.grid.delimiter, sheet.grid.delimiter)),
         order=say(sheet.orders[0]), mark=sheet.decimal_mark,
     )  # fmt: skip
     if not sheet.unused:

@@ -10,6 +10,7 @@ from quailsched.edits.change import apply
 from quailsched.edits.counts import correct, record, take_back
 from quailsched.farm.check import require_sound
 from quailsched.farm.facts import Sort
+from quailsched.farm.faults import FarmError
 from quailsched.farm.records import Leaving, Part, Role
 from quailsched.season.season import Season
 from tests.builders import ARK, BROODER, HATCHER, PEN, RUN, SETTER, on, stay
@@ -127,6 +128,31 @@ def test_a_pen_that_is_not_finished_after_all_is_planned_as_before() -> None:
     one = known(before, fact(Sort.BUILT, 40, batch="", place_id=PEN.id))
     one = apply(one, take_back(one, "builtpen-40-0", "gone", NOW))
     assert one.place(PEN.id).ready_on == on(60)
+
+
+def test_a_pen_that_is_not_finished_after_all_has_its_work_left_again() -> None:
+    # No day was planned, but 20.5 hours of work: whole ones in a count, which does not keep that they were of day 0.
+    before = clover(replace(PEN, work_hours=20.5, work_from=on(0)))
+    one = known(before, fact(Sort.BUILT, 40, batch="", place_id=PEN.id))
+    one = apply(one, take_back(one, "builtpen-40-0", "gone", NOW))
+    pen = one.place(PEN.id)
+    assert (pen.ready_on, pen.work_hours, pen.work_from) == (None, 21.0, on(40))
+    assert stays(one) == stays(before)
+
+
+def test_that_another_pen_is_finished_is_another_count() -> None:
+    built = fact(Sort.BUILT, 40, batch="", place_id=PEN.id)
+    one = known(clover(replace(PEN, ready_on=on(60))), built)
+    with pytest.raises(FarmError, match="take it back and record it for the other place instead"):
+        correct(one, built.id, replace(built, id="other", place_id=ARK.id), TODAY)
+
+
+def test_a_pen_that_was_finished_by_another_count_too_stands_since_that_one() -> None:
+    one = clover(replace(PEN, work_hours=20.0, work_from=on(0)))
+    first, again = (fact(Sort.BUILT, day, batch="", place_id=PEN.id) for day in (30, 40))
+    one = known(one, first, again)
+    one = apply(one, take_back(one, first.id, "gone", NOW))
+    assert (one.place(PEN.id).ready_on, one.place(PEN.id).work_hours) == (on(40), 0.0)
 
 
 # Moves

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from quailsched.edits.batches import change_place, shift, start_on
 from quailsched.edits.change import Change, Touch, apply
+from quailsched.edits.counts import record
 from quailsched.edits.proposals import set_number
 from quailsched.edits.records import put, remove
 from quailsched.edits.trials import (
@@ -23,6 +24,7 @@ from quailsched.edits.trials import (
     trial_in,
 )
 from quailsched.farm.check import faults_of
+from quailsched.farm.facts import Count, OwnChore, Sort
 from quailsched.farm.faults import FarmError
 from quailsched.farm.plain import tagged
 from quailsched.farm.records import Farm, Person, Place, Role, Trial, TrialRecord
@@ -187,6 +189,29 @@ def test_a_place_taken_away_in_a_trial_stays_if_the_plan_needs_it_meanwhile() ->
     assert [fault.sentence() for fault in fit.misfits] == [
         "batch Elder, place of a stay: “Spare pen” cannot be used; "
         "the trial takes this place away, so the batch needs another one."
+    ]
+
+
+def test_a_batch_taken_away_in_a_trial_stays_if_things_were_counted_of_it_meanwhile() -> None:
+    one = tried(started(two_batches()), lambda f: remove(f, "elder"))
+    counted = Count("set", Sort.SET, MONDAY, number=60, batch_id="elder")
+    one = apply(one, record(one, counted, MONDAY))
+    fit = fitted(one, "trial")
+    assert fit.farm.find("elder") == one.batch("elder")
+    assert [fault.sentence() for fault in fit.misfits] == [
+        "set on 1 Mar, batch: the trial takes Elder away; it is needed here by now: change it anew in the trial, or "
+        "drop the trial."
+    ]
+    one = tried(one, lambda f: put(f, replace(f.batch("elder"), name="Elderberry")))
+    assert fitted(one, "trial").misfits == ()
+
+
+def test_a_chore_of_a_trial_whose_batch_the_plan_takes_away_is_told_of() -> None:
+    chore = OwnChore("look", "Look in", MONDAY, batch_id="elder")
+    one = tried(started(two_batches()), lambda f: put(f, chore))
+    one = apply(one, remove(one, "elder"))
+    assert [fault.sentence() for fault in fitted(one, "trial").misfits] == [
+        "chore Look in, batch: the plan no longer has it; change this anew in the trial, or drop the trial."
     ]
 
 

@@ -216,6 +216,10 @@
    <translation>den Satz im Versuch neu ändern oder den Versuch verwerfen</translation>
   </message>
   <message>
+   <source>change this anew in the trial, or drop the trial</source>
+   <translation>dies im Versuch neu ändern oder den Versuch verwerfen</translation>
+  </message>
+  <message>
    <source>comes on one day only</source>
    <translation>kommt nur an einem Tag</translation>
   </message>
@@ -268,12 +272,20 @@
    <translation>sie ist größer als 20 MB</translation>
   </message>
   <message>
+   <source>it is needed here by now: change it anew in the trial, or drop the trial</source>
+   <translation>es wird hier inzwischen gebraucht: es im Versuch neu ändern oder den Versuch verwerfen</translation>
+  </message>
+  <message>
    <source>it is no text</source>
    <translation>das ist kein Text</translation>
   </message>
   <message>
    <source>it is of another batch</source>
    <translation>sie ist von einem anderen Satz</translation>
+  </message>
+  <message>
+   <source>it is of another place</source>
+   <translation>sie ist von einem anderen Platz</translation>
   </message>
   <message>
    <source>it is on the route of {batches}: give them another place first</source>
@@ -392,6 +404,10 @@
    <translation>sie stattdessen zurücknehmen und für den anderen Satz aufschreiben</translation>
   </message>
   <message>
+   <source>take it back and record it for the other place instead</source>
+   <translation>sie stattdessen zurücknehmen und für den anderen Platz aufschreiben</translation>
+  </message>
+  <message>
    <source>taken in</source>
    <translation>übernommen</translation>
   </message>
@@ -440,12 +456,20 @@
    <translation>die Zahl der zusammen gewogenen Vögel ist nötig</translation>
   </message>
   <message>
+   <source>the plan no longer has it</source>
+   <translation>der Plan hat es nicht mehr</translation>
+  </message>
+  <message>
    <source>the same as row {number}</source>
    <translation>dasselbe wie Zeile {number}</translation>
   </message>
   <message>
    <source>the trial takes this place away, so the batch needs another one</source>
    <translation>der Versuch nimmt diesen Platz weg, also braucht der Satz einen anderen</translation>
+  </message>
+  <message>
+   <source>the trial takes {name} away</source>
+   <translation>der Versuch nimmt {name} weg</translation>
   </message>
   <message>
    <source>there already</source>

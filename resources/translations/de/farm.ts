@@ -616,6 +616,10 @@
    <translation>er überschneidet sich mit dem davor: angenommen wird Tag {day}</translation>
   </message>
   <message>
+   <source>it stands in the place of itself by that, the id of a count before it is accepted</source>
+   <translation>sie stünde so an ihrer eigenen Stelle, angenommen wird die id einer Zählung vor ihr</translation>
+  </message>
+  <message>
    <source>item {number}</source>
    <translation>Eintrag {number}</translation>
   </message>

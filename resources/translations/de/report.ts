@@ -276,7 +276,7 @@
    <translation>Quarantäne nicht vorbei in {place}</translation>
   </message>
   <message>
-   <source>Read as a {log}: columns parted by a {delimiter}, days with the {order}, decimals after “{mark}”.</source>
+   <source>Read as {log}: columns parted by a {delimiter}, days with the {order}, decimals after “{mark}”.</source>
    <translation>Gelesen als {log}: Spalten getrennt durch {delimiter}, Tage mit der Reihenfolge „{order}“, Dezimalzeichen „{mark}“.</translation>
   </message>
   <message>
@@ -404,6 +404,10 @@
    <translation>einen Tag später</translation>
   </message>
   <message>
+   <source>a hatch log</source>
+   <translation>Brutbuch</translation>
+  </message>
+  <message>
    <source>a place not built in time</source>
    <translation>ein Platz, der nicht rechtzeitig fertig wird</translation>
   </message>
@@ -422,6 +426,10 @@
   <message>
    <source>age in days when they come</source>
    <translation>Alter in Tagen bei der Ankunft</translation>
+  </message>
+  <message>
+   <source>an egg log</source>
+   <translation>Legeliste</translation>
   </message>
   <message>
    <source>another {word}</source>

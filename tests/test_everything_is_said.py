@@ -65,6 +65,7 @@ from quailsched.farm.records import (
     TrialRecord,
     Units,
 )
+from quailsched.farm.trial_text import write_text
 from quailsched.husbandry.cautions import TOPICS, caution
 from quailsched.husbandry.handbook import handbook
 from quailsched.report.counts_told import told_counts
@@ -536,6 +537,7 @@ def test_every_refusal_of_a_step_is_said() -> None:
     assert clash.kind in WATCHED
     aged = apply(example(), put(example(), replace(plan.batches[0], start=TODAY - timedelta(days=40))))
     joined = apply(aged, record(aged, _a_count(aged, Sort.JOINED), TODAY))
+    built = apply(aged, record(aged, _a_count(aged, Sort.BUILT), TODAY))
     strange = apply(aged, put(aged, replace(aged.batch(_a_count(aged, Sort.JOINED).to_batch_id), kind="bobwhite")))
     refused: list[Callable[[], object]] = [
         lambda: accept(plan, replace(clash, kind="floor"), "Zinnia", str),
@@ -550,6 +552,7 @@ def test_every_refusal_of_a_step_is_said() -> None:
         lambda: record(plan, replace(_a_count(plan, Sort.DIED), number=999), TODAY),
         lambda: counts.take_back(plan, "nothing", "gone", MOMENT),
         lambda: counts.take_back(joined, "count", "gone", MOMENT),
+        lambda: correct(built, "count", replace(built.counts[0], id="better", place_id=plan.places[4].id), TODAY),
         lambda: start_on(joined, aster, TODAY),
         lambda: part_off(plan, replace(_a_count(plan, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
         lambda: part_off(aged, replace(_a_count(aged, Sort.PARTED), to_batch_id="new"), "Zinnia", TODAY),
@@ -573,10 +576,13 @@ def test_what_does_not_fit_of_a_trial_is_said() -> None:
         TrialRecord("settings", '{"record":"trial","id":"u","name":"Zinnia","records":[],"note":"","version":2}'),
         TrialRecord(plan.settings.id, ""),
         TrialRecord(run.id, ""),
+        TrialRecord(aster.id, ""),
+        TrialRecord("own", write_text(OwnChore("own", "Zinnia", TODAY, batch_id="gone"), None)),
     )
-    trying = plan.with_records(set(), (Trial("trial", "Zinnia", records),))
+    note = Count("note", Sort.NOTE, TODAY, batch_id=aster.id, words="Zinnia")
+    trying = plan.with_records(set(), (note, Trial("trial", "Zinnia", records)))
     misfits = fitted(trying, "trial").misfits
-    assert len(misfits) > 3
+    assert len(misfits) > 5
     for sentence in _texts(list(misfits)):
         assert unsaid(sentence, [*typed_in(plan), "other", "settings", "Zinnia"]) == [], sentence
     moved = change_in_trial(plan.with_records(set(), (Trial("trial", "Zinnia"),)), "trial", shift(plan, aster.id, 1))

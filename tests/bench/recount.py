@@ -10,11 +10,13 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from math import ceil, floor
 
+from quailsched.farm.facts import Count, Sort
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Origin, Place, Role
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import birds_on
 from quailsched.season.clash import Clash
+from quailsched.season.lived import Lived, lived_of
 
 KINDS = ("eggs", "cabinet", "floor", "calm", "crowd", "heat", "water", "feeder", "ages", "quarantine")
 Broken = tuple[str, str, date]  # kind of clash, place, day
@@ -32,16 +34,30 @@ class Here:
     birds: int
 
 
+@dataclass(frozen=True, slots=True)
+class Known:
+    """What holds of a batch on all days: its kind, its day of hatch, its counts that stand."""
+
+    kind: Kind
+    hatch: int
+    counts: tuple[Count, ...]
+    lived: Lived
+
+    @property
+    def replaced(self) -> int:
+        return self.hatch + self.kind.days("first_egg_day") + self.kind.days("keep_lay_days")
+
+
 def broken_days(farm: Farm) -> set[Broken]:
     """What is broken, where and on which day, of the rules in ``KINDS``."""
     if not farm.batches:
         return set()
-    kinds = {batch.id: kind_of(farm, batch) for batch in farm.batches}
-    ends = [batch.start + timedelta(days=_end(kinds[batch.id], batch)) for batch in farm.batches]
+    known = {batch.id: _known(farm, batch) for batch in farm.batches}
+    ends = [batch.start + timedelta(days=_end(known[batch.id], batch)) for batch in farm.batches]
     day, end = min(batch.start for batch in farm.batches), max(ends)
     found: set[Broken] = set()
     while day < end:
-        for place_id, here in _on(farm, kinds, day).items():
+        for place_id, here in _on(farm, known, day).items():
             place = farm.place(place_id)
             found.update((kind, place_id, day) for kind in _broken(place, here))
         day += timedelta(days=1)
@@ -58,19 +74,32 @@ def days_of_clashes(clashes: Sequence[Clash]) -> set[Broken]:
     }
 
 
-def _hatch(kind: Kind, batch: Batch) -> int:
+def _known(farm: Farm, batch: Batch) -> Known:
+    kind = kind_of(farm, batch)
+    gone = {count.corrects for count in farm.counts}
+    counts = [count for count in farm.counts if count.id not in gone and not count.is_taken_back]
+    own = tuple(sorted((c for c in counts if c.batch_id == batch.id), key=lambda count: count.day))
+    return Known(kind, _hatch(kind, batch, own), own, lived_of(batch, farm.counts_of(batch.id)))
+
+
+def _hatch(kind: Kind, batch: Batch, counts: Sequence[Count]) -> int:
+    """The first day by which half of the chicks were out; of no chicks, the day of the last look; else as planned."""
+    hatches = [count for count in counts if count.sort is Sort.HATCHED]
+    many = sum(count.number for count in hatches)
+    for count in hatches:
+        out = sum(one.number for one in hatches if one.day <= count.day)
+        if out and 2 * out >= many:
+            return (count.day - batch.start).days
+    if hatches:
+        return (hatches[-1].day - batch.start).days
     return kind.days("incubation_days") if batch.origin.is_eggs else -batch.age_days
 
 
-def _replaced(kind: Kind, batch: Batch) -> int:
-    return _hatch(kind, batch) + kind.days("first_egg_day") + kind.days("keep_lay_days")
+def _end(known: Known, batch: Batch) -> int:
+    return max(max(known.replaced, s.from_day + 1) if s.to_day is None else s.to_day for s in batch.stays)
 
 
-def _end(kind: Kind, batch: Batch) -> int:
-    return max(max(_replaced(kind, batch), s.from_day + 1) if s.to_day is None else s.to_day for s in batch.stays)
-
-
-def _on(farm: Farm, kinds: dict[str, Kind], day: date) -> dict[str, list[Here]]:
+def _on(farm: Farm, known: dict[str, Known], day: date) -> dict[str, list[Here]]:
     """Who is where on ``day``, by place."""
     found: dict[str, list[Here]] = {}
     for batch in farm.batches:
@@ -78,13 +107,15 @@ def _on(farm: Farm, kinds: dict[str, Kind], day: date) -> dict[str, list[Here]]:
         for stay in batch.stays:
             if number < stay.from_day or (stay.to_day is not None and number >= stay.to_day):
                 continue
-            kind = kinds[batch.id]
-            if stay.to_day is None and number >= max(_replaced(kind, batch), stay.from_day + 1):
+            of = known[batch.id]
+            if stay.to_day is None and number >= max(of.replaced, stay.from_day + 1):
                 continue
-            age = number - _hatch(kind, batch)
+            age = number - of.hatch
             are_eggs = batch.origin.is_eggs and (age < 0 or farm.place(stay.place_id).role.holds_eggs)
-            eggs, birds = batch.number if are_eggs else 0, birds_on(kind, batch, number, stay.part)
-            found.setdefault(stay.place_id, []).append(Here(batch, kind, number, age, eggs, birds))
+            out = sum(c.number for c in of.counts if c.sort in (Sort.CLEAR, Sort.QUIT) and c.day <= day)
+            eggs = batch.number - out if are_eggs else 0
+            birds = birds_on(of.kind, batch, number, stay.part, of.lived)
+            found.setdefault(stay.place_id, []).append(Here(batch, of.kind, number, age, eggs, birds))
     return found
 
 

@@ -14,3 +14,8 @@ from tests.strategies import farms
 @given(farms(most_places=3, most_batches=6))
 def test_clashes_are_on_the_days_that_a_plain_recount_finds(farm: Farm) -> None:
     assert days_of_clashes(clashes_of(Season(farm))) == broken_days(farm)
+
+
+@given(farms(most_places=3, most_batches=6, has_facts=True))
+def test_clashes_after_counts_are_on_the_days_that_a_plain_recount_finds(farm: Farm) -> None:
+    assert days_of_clashes(clashes_of(Season(farm))) == broken_days(farm)

@@ -1,13 +1,12 @@
-"""The stays of a batch after its birds were moved, and after it turned out that they were not."""
+"""The stays of a batch after its birds were moved. That they were not after all: ``unmoves``."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from quailsched.edits.borders import in_line
-from quailsched.farm.facts import Count, Sort
+from quailsched.farm.facts import Count
 from quailsched.farm.kinds import kind_of
-from quailsched.farm.ledger import standing
 from quailsched.farm.records import Batch, Farm, Part, Stay
 from quailsched.season.days import Days, days_of, end_of
 from quailsched.season.lived import lived_of
@@ -45,7 +44,7 @@ def moved(farm: Farm, batch: Batch, count: Count) -> Batch:
         if chains[Part.ALL] and all(chains[part] for part in parts) and _begins(chains, day):
             chains[Part.ALL][-1] = replace(chains[Part.ALL][-1], to_day=day)
         for part in parts:
-            chains[part] = _waiting(chains[Part.ALL], chains[part])
+            chains[part] = waiting(chains[Part.ALL], chains[part])
     return replace(batch, stays=in_line(tuple(stay for part in _PARTS for stay in chains[part])))
 
 
@@ -61,7 +60,7 @@ def _planned(chain: list[Stay], place_id: str, day: int, known: frozenset[int]) 
     return min(found, key=lambda i: abs(chain[i].from_day - day), default=None)
 
 
-def _waiting(together: list[Stay], chain: list[Stay]) -> list[Stay]:
+def waiting(together: list[Stay], chain: list[Stay]) -> list[Stay]:
     """The stays of a group that begin later than all part: until then it is where all were."""
     end = together[-1].to_day if together else None
     if not chain or end is None or chain[0].from_day <= end:
@@ -127,28 +126,3 @@ def _parted(chains: dict[Part, list[Stay]], count: Count, day: int) -> dict[Part
         count.part: [goes],
         other: _joined_up([*rest, *chains[other]]),
     }
-
-
-def unmoved(after: Farm, batch: Batch, count: Count) -> Batch:
-    """The move of ``count``, which did not happen, on its planned day again; one that was not planned falls away."""
-    day = (count.day - batch.start).days
-    others = [one for one in standing(after.counts_of(batch.id)) if one.sort is Sort.MOVED]
-    if any((one.day, one.place_id) == (count.day, count.place_id) for one in others):
-        return batch
-    at = next((i for i, s in enumerate(batch.stays) if (s.place_id, s.from_day) == (count.place_id, day)), None)
-    if at is None:
-        return batch
-    planned = None if count.plan_day is None else (count.plan_day - batch.start).days
-    is_beside = any(
-        s.place_id == count.place_id and s.from_day == planned and i > at for i, s in enumerate(batch.stays)
-    )
-    if count.plan_day is not None and not is_beside:
-        return moved(after, batch, replace(count, day=count.plan_day))
-    stay = batch.stays[at]
-    earlier = next((i for i in range(at) if batch.stays[i].to_day == day and batch.stays[i].part is stay.part), None)
-    if earlier is None:
-        return batch
-    stays = list(batch.stays)
-    stays[earlier] = replace(stays[earlier], to_day=stay.to_day, leaving=stay.leaving)
-    del stays[at]
-    return replace(batch, stays=tuple(stays))

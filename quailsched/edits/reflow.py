@@ -11,7 +11,7 @@ from datetime import date, timedelta
 
 from quailsched.edits.borders import shifted, with_borders
 from quailsched.edits.moves import moved as moved
-from quailsched.edits.moves import unmoved
+from quailsched.edits.unmoves import unmoved
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.ledger import standing

@@ -11,10 +11,10 @@ from quailsched.edits.counts import correct, record, take_back
 from quailsched.farm.check import require_sound
 from quailsched.farm.facts import Sort
 from quailsched.farm.faults import FarmError
-from quailsched.farm.records import Leaving, Part, Role
+from quailsched.farm.records import Leaving, Part, Place, Role, Stay
 from quailsched.season.season import Season
 from tests.builders import ARK, BROODER, HATCHER, PEN, RUN, SETTER, on, stay
-from tests.edits.counted import NOW, TODAY, TOGETHER, birds, clover, fact, known, stays
+from tests.edits.counted import NOW, ROUTE, TODAY, TOGETHER, birds, clover, fact, known, stays
 
 HATCH = fact(Sort.HATCHED, 17, 70)
 PLANNED = [
@@ -229,6 +229,52 @@ def test_a_move_that_is_taken_back_is_planned_as_before(day: int, place: object)
     assert stays(one) != PLANNED
     one = require_sound(apply(one, take_back(one, moved.id, "gone", NOW)))
     assert stays(one) == PLANNED
+
+
+@pytest.mark.parametrize(
+    ("route", "day", "place", "part"),
+    [
+        # Two days before all part: they would wait in the brooder, and the others are there too.
+        *((ROUTE, 44, PEN, Part.HENS), (ROUTE, 42, ARK, Part.COCKS)),
+        # Of a batch that is planned to stay together until it is sold on day 90.
+        *((TOGETHER, 44, PEN, Part.HENS), (TOGETHER, 46, PEN, Part.HENS), (TOGETHER, 49, PEN, Part.HENS)),
+        *((TOGETHER, 44, RUN, Part.HENS), (TOGETHER, 48, RUN, Part.HENS), (TOGETHER, 70, RUN, Part.HENS)),
+        *((TOGETHER, 42, ARK, Part.COCKS), (TOGETHER, 46, ARK, Part.COCKS), (TOGETHER, 50, ARK, Part.COCKS)),
+    ],
+)
+def test_a_group_that_did_not_part_after_all_is_with_the_others_again(
+    route: tuple[Stay, ...], day: int, place: Place, part: Part
+) -> None:
+    before, move = known(clover(route=route), HATCH), fact(Sort.MOVED, day, place_id=place.id, part=part)
+    one = known(before, move)
+    assert one.batch("clover") != before.batch("clover") or day == 46
+    one = require_sound(apply(one, take_back(one, move.id, "gone", NOW)))
+    assert one.batch("clover") == before.batch("clover")
+
+
+def test_a_group_that_did_not_part_yet_goes_when_the_others_do() -> None:
+    # The pen that was planned for them is lost: the run was put in its place. Until day 46 all are in the brooder.
+    one = known(clover(), HATCH, move := fact(Sort.MOVED, 44, place_id=RUN.id, part=Part.HENS))
+    one = require_sound(apply(one, take_back(one, move.id, "gone", NOW)))
+    assert stays(one) == [*PLANNED[:3], ("run", 46, None, "hens"), ("ark", 46, 60, "cocks")]
+
+
+def test_a_group_that_did_not_part_stays_where_it_is_if_another_is_known_to_have_moved() -> None:
+    cocks = fact(Sort.MOVED, 44, place_id=ARK.id, part=Part.COCKS)
+    before = known(clover(route=TOGETHER), HATCH, cocks)
+    one = known(before, move := fact(Sort.MOVED, 60, place_id=RUN.id, part=Part.HENS))
+    one = require_sound(apply(one, take_back(one, move.id, "gone", NOW)))
+    assert stays(one) == stays(before)
+
+
+def test_both_groups_are_back_where_all_were_not_moved_together() -> None:
+    # The cocks, due to go on day 60, were in the ark until they were moved on day 70, and went a day later.
+    one = known(clover(), HATCH, move := fact(Sort.MOVED, 70, place_id=RUN.id))
+    assert stays(one)[3:] == [
+        *(("pen", 46, 70, "hens"), ("run", 70, None, "hens"), ("ark", 46, 70, "cocks"), ("run", 70, 71, "cocks")),
+    ]
+    one = require_sound(apply(one, take_back(one, move.id, "gone", NOW)))
+    assert stays(one)[3:] == [("pen", 46, None, "hens"), ("ark", 46, 71, "cocks")]
 
 
 def test_a_day_on_which_birds_moved_cannot_be_pushed_away_by_the_next_count() -> None:

@@ -69,7 +69,24 @@ def correct(farm: Farm, count_id: str, better: Count, today: date) -> Change:
         accepted = say("take it back and record it for the other place instead")
         where = field_of(count_words(old), field_words("place_id"))
         raise FarmError([Fault(where, Finding(say("it is of another place")), accepted, "place_id", old.id)])
-    return _sound(farm, _written(farm, say("Correct: {what}", what=label_of(farm, told)), told), told.id)
+    label = say("Correct: {what}", what=label_of(farm, told))
+    if old.sort is Sort.MOVED and (old.day, old.place_id, old.part) != (told.day, told.place_id, told.part):
+        try:
+            return sound(farm, _moved_otherwise(farm, label, old, told))
+        except FarmError:  # the plan has gone on from there: what follows from the old move stays
+            pass
+    return _sound(farm, _written(farm, label, told), told.id)
+
+
+def _moved_otherwise(farm: Farm, label: str, old: Count, better: Count) -> Change:
+    """The plan as if the move of ``old`` had not happened, and then that of ``better``, in one step."""
+    undone = replace(old, id=better.id, corrects=old.id, is_taken_back=True)
+    back = followed(farm, Change(label, (Touch(None, undone),)), undone)
+    between = apply(farm, back)
+    if (old.place_id, old.part) != (better.place_id, better.part):
+        better = _with_plan(between, replace(better, plan_day=None))
+    change = back.then(followed(between, Change(label, (Touch(undone, better),)), better))
+    return replace(change, touches=tuple(touch for touch in change.touches if touch.before != touch.after))
 
 
 def take_back(farm: Farm, count_id: str, new_id: str, entered: datetime) -> Change:

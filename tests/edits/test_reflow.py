@@ -11,6 +11,7 @@ from quailsched.edits.counts import correct, record, take_back
 from quailsched.farm.check import require_sound
 from quailsched.farm.facts import Sort
 from quailsched.farm.faults import FarmError
+from quailsched.farm.ledger import standing
 from quailsched.farm.records import Leaving, Part, Place, Role, Stay
 from quailsched.season.season import Season
 from tests.builders import ARK, BROODER, HATCHER, PEN, RUN, SETTER, on, stay
@@ -220,6 +221,31 @@ def test_a_move_that_is_corrected_happened_on_the_other_day_only() -> None:
     one = known(clover(), HATCH, moved)
     one = require_sound(apply(one, correct(one, moved.id, replace(moved, id="better", day=on(43)), TODAY)))
     assert stays(one)[2:4] == [("brooder", 18, 43, "all"), ("run", 43, 46, "all")]
+
+
+@pytest.mark.parametrize("route", [ROUTE, TOGETHER])
+@pytest.mark.parametrize(
+    ("wrong", "right"),
+    [
+        *(((20, BROODER, Part.ALL), (44, PEN, Part.HENS)), ((48, RUN, Part.HENS), (48, RUN, Part.ALL))),
+        *(((48, RUN, Part.ALL), (48, RUN, Part.HENS)), ((44, PEN, Part.HENS), (44, PEN, Part.ALL))),
+        *(((49, PEN, Part.ALL), (44, PEN, Part.ALL)), ((42, ARK, Part.COCKS), (44, PEN, Part.HENS))),
+        *(((44, PEN, Part.ALL), (44, RUN, Part.HENS)), ((50, ARK, Part.COCKS), (20, BROODER, Part.ALL))),
+    ],
+)
+def test_a_move_that_is_corrected_is_as_if_the_right_one_had_been_recorded(
+    route: tuple[Stay, ...], wrong: tuple[int, Place, Part], right: tuple[int, Place, Part]
+) -> None:
+    first, better = (fact(Sort.MOVED, day, place_id=place.id, part=part, hour=1 if (day, place, part) == right else 0)
+                     for day, place, part in (wrong, right))  # fmt: skip
+    start = known(clover(route=route), HATCH)
+    expected = known(start, better)
+    one = known(start, first)
+    one = require_sound(apply(one, correct(one, first.id, better, TODAY)))
+    assert stays(one) == stays(expected)
+    assert one.batch("clover") == expected.batch("clover")
+    if wrong[1:] != right[1:]:  # what the plan had for the right place, not for the wrong one
+        assert [c.plan_day for c in standing(one.counts)] == [c.plan_day for c in standing(expected.counts)]
 
 
 @pytest.mark.parametrize(("day", "place"), [(20, BROODER), (16, BROODER), (40, RUN), (44, PEN)])

@@ -169,7 +169,7 @@ def _returned(before: Farm, after: Farm, batch: Batch) -> Batch:
     What was to come after them was lost then.
     """
     kind, lived = kind_of(after, batch), lived_of(batch, after.counts_of(batch.id))
-    plans = {(one.day - batch.start).days: one.plan_day for one in standing(before.counts_of(batch.id))
+    plans = {(one.day - batch.start).days: one for one in standing(before.counts_of(batch.id))
              if one.batch_id == batch.id and (one.sort.takes_birds or one.sort in (Sort.CLEAR, Sort.QUIT))}  # fmt: skip
     lasting = {part for part in _PARTS if _gone_on(kind, batch, part, lived) is None}
     apart = any(stay.part is not Part.ALL for stay in batch.stays)
@@ -182,7 +182,10 @@ def _returned(before: Farm, after: Farm, batch: Batch) -> Batch:
         gone = [day for day in plans if end in (day, day + 1)]
         if end is None or not gone:
             continue
-        plan = plans[gone[-1]]
+        count = plans[gone[-1]]
+        # Of two groups a count of all keeps the end of the cocks; layers mostly stay until they are replaced.
+        is_of_cocks = part is Part.HENS and count.part is Part.ALL and stays[-1].part is Part.COCKS
+        plan = None if is_of_cocks else count.plan_day
         planned = None if plan is None else (plan - batch.start).days
         if planned is None or planned > end:
             stays[at] = replace(stays[at], to_day=planned)

@@ -412,6 +412,17 @@ def test_a_sale_of_all_that_was_one_of_a_few_gives_the_birds_their_place_back() 
     assert stays(apply(one, take_back(one, sold.id, "gone", NOW))) == PLANNED[:3]
 
 
+def test_a_sale_that_is_taken_back_gives_each_group_its_own_end_back() -> None:
+    # 70 are 35 hens with 12 cocks and 23 more; without the 47 none of the laying group is left.
+    for number, left in (
+        (47, [("pen", 46, 50, "hens"), PLANNED[-1]]),
+        (70, [("pen", 46, 50, "hens"), ("ark", 46, 50, "cocks")]),
+    ):
+        one = known(clover(), HATCH, sold := fact(Sort.SOLD, 50, number))
+        assert stays(one)[3:] == left
+        assert stays(apply(one, take_back(one, sold.id, "gone", NOW))) == PLANNED
+
+
 def test_a_hatch_of_more_than_were_sold_gives_the_others_their_place_back() -> None:
     one = known(clover(), HATCH, fact(Sort.SOLD, 50, 70))
     assert stays(one) == [*PLANNED[:3], ("pen", 46, 50, "hens"), ("ark", 46, 50, "cocks")]

@@ -15,7 +15,7 @@ from quailsched.edits.unmoves import unmoved
 from quailsched.farm.facts import Count, Sort
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.ledger import standing
-from quailsched.farm.records import Batch, Farm, Part, Place, Role
+from quailsched.farm.records import Batch, Farm, Origin, Part, Place, Role
 from quailsched.husbandry.kind import Kind
 from quailsched.season.birds import by_the_books, hatched
 from quailsched.season.days import Days, days_of, end_of
@@ -35,7 +35,25 @@ def reflowed(before: Farm, after: Farm, count: Count) -> tuple[Batch | Place, ..
     if not isinstance(batch, Batch):
         return ()
     changed = _replanned(before, after, batch, count)
-    return (changed,) if changed != batch else ()
+    older = (_born(before, before.batch(batch.id)) - _born(after, changed)).days
+    parted = _parted_as_old(after, batch.id, older) if older else []
+    return (changed, *parted) if changed != batch else tuple(parted)
+
+
+def _born(farm: Farm, batch: Batch) -> date:
+    """The day on which it hatched, or is going to."""
+    return batch.start + timedelta(days=_days(farm, batch).hatch)
+
+
+def _parted_as_old(farm: Farm, batch_id: str, older: int) -> list[Batch]:
+    """The batches that parted from one which turns out to be ``older`` than was thought by days: they are too."""
+    parents, found = [batch_id], []
+    for parent in parents:  # grows while those are found that parted from them in turn
+        for one in farm.batches:
+            if one.origin is Origin.PARTED and parent in one.from_ids and one.id not in parents:
+                parents.append(one.id)
+                found.append(replace(one, age_days=max(one.age_days + older, 0)))
+    return found
 
 
 def planned_end(batch: Batch, count: Count) -> date | None:

@@ -50,6 +50,31 @@ def test_half_of_the_cocks_become_a_batch_as_old_as_the_others() -> None:
     assert [(stay.place_id, stay.from_day) for stay in new.stays] == [(ark(farm), 0)]
 
 
+def test_those_that_parted_are_as_old_as_the_others_when_the_hatch_turns_out_otherwise() -> None:
+    # 44 days on 1 May by the hatch on 18 March: 42 if it was on the 20th. Those that parted in turn are as old.
+    farm, aster = hatched_farm()
+    farm = parted(farm, aster, 14)
+    again = Count("again", Sort.PARTED, TODAY, NOW, 4, "cocks", ark(farm), to_batch_id="few")
+    farm = apply(farm, part_off(farm, again, "Few", TODAY))
+    late = replace(farm.counts[0], id="late", day=HATCHED + timedelta(days=2))
+    change = correct(farm, "hatch", late, TODAY)
+    after = require_sound(apply(farm, change))
+    assert [after.batch(one).age_days for one in ("cocks", "few")] == [42, 42]
+    assert apply(after, change.inverse()) == farm
+    # Of 44 again: nothing is known of the hatch, which was planned for the same 18 March.
+    assert apply(after, take_back(after, "late", "gone", NOW)).batch("few").age_days == 44
+
+
+def test_batches_that_parted_from_each_other_by_a_document_made_by_hand_end() -> None:
+    farm, aster = hatched_farm()
+    farm = parted(farm, aster, 14)
+    odd = replace(farm.batch(aster.id), from_ids=("cocks",))
+    farm = farm.with_records(set(), (odd, replace(farm.batch("cocks"), from_ids=(aster.id, "cocks"))))
+    late = replace(farm.counts[0], id="late", day=HATCHED + timedelta(days=2))
+    after = apply(farm, correct(farm, "hatch", late, TODAY))
+    assert after.batch("cocks").age_days == 42
+
+
 def test_parting_is_one_step_back() -> None:
     farm, aster = hatched_farm()
     count = Count("part", Sort.PARTED, TODAY, NOW, 14, aster.id, ark(farm), Part.COCKS, to_batch_id="cocks")

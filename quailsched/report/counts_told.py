@@ -40,7 +40,7 @@ class ToldCount:
 def told_counts(farm: Farm, of_id: str = "") -> list[ToldCount]:
     """The counts of a batch or a place, or of the whole farm: newest first, what one said before right below it."""
     counts = [one for one in farm.counts if not of_id or of_id in (one.batch_id, one.to_batch_id, one.place_id)]
-    ids = {one.corrects for one in counts}
+    ids = {one.corrects for one in farm.counts}  # of all: what stands in its place may be of another place
     heads = sorted((one for one in counts if one.id not in ids), key=lambda one: (one.day, one.entered), reverse=True)
     trace_of = traces_in(farm.counts)
     return [row for head in heads for row in _with_trace(farm, head, trace_of(head))]

@@ -75,19 +75,30 @@ def _day_words(batch: Batch, was: Batch, number: int, before: int, words: str) -
 
 
 def _stay_words(new: Season, batch: Batch, was: Batch) -> Iterator[str]:
-    before = {(stay.place_id, stay.part): was.start + timedelta(days=stay.from_day) for stay in was.stays}
-    for stay in batch.stays:
-        day, old = batch.start + timedelta(days=stay.from_day), before.get((stay.place_id, stay.part))
-        place = new.farm.place(stay.place_id).name
+    before, now = _arrivals(was), _arrivals(batch)
+    for (place_id, part, visit), day in now.items():
+        old, place = before.get((place_id, part, visit)), new.farm.place(place_id).name
         if old is None:
             yield say("{batch}: to {place} on {day}", batch=batch.name, place=place, day=day_text(day))
         elif day != old:
-            yield say(_WHO[stay.part], batch=batch.name, place=place, day=day_text(day), old=day_text(old))
+            yield say(_WHO[part], batch=batch.name, place=place, day=day_text(day), old=day_text(old))
     ends = {(stay.place_id, stay.part) for stay in batch.stays}
-    for place_id, part in before:
+    for place_id, part, visit in before:
         place_gone = new.farm.find(place_id)
-        if (place_id, part) not in ends and isinstance(place_gone, Place):
+        if visit == 0 and (place_id, part) not in ends and isinstance(place_gone, Place):
             yield say("{batch}: no longer to {place}", batch=batch.name, place=place_gone.name)
+
+
+def _arrivals(batch: Batch) -> dict[tuple[str, Part, int], date]:
+    """The day of each arrival by place, group, and how often they were there before. A group that stays on where all
+    were does not arrive."""
+    found: dict[tuple[str, Part, int], date] = {}
+    stay_on = {(stay.place_id, stay.to_day) for stay in batch.stays if stay.part is Part.ALL}
+    for stay in batch.stays:
+        if stay.part is Part.ALL or (stay.place_id, stay.from_day) not in stay_on:
+            visit = sum(key[:2] == (stay.place_id, stay.part) for key in found)
+            found[stay.place_id, stay.part, visit] = batch.start + timedelta(days=stay.from_day)
+    return found
 
 
 def _number_words(old: Season, new: Season, batch: Batch, was: Batch, today: date) -> Iterator[str]:

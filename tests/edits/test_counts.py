@@ -469,3 +469,11 @@ def test_a_step_of_counts_is_taken_back_to_the_letter() -> None:
         assert apply(after, change.inverse()) == one
         assert apply(apply(after, change.inverse()), change) == after
         one = after
+
+
+def test_a_move_that_was_to_another_place_is_no_longer_told_of_the_first() -> None:
+    move = fact(Sort.MOVED, 46, place_id=PEN.id, part=Part.HENS)
+    one = known(clover(), fact(Sort.HATCHED, 17, 70), move)
+    one = apply(one, correct(one, move.id, replace(move, id="better", place_id=RUN.id), TODAY))
+    assert told_counts(one, PEN.id) == []
+    assert [row.count.id for row in told_counts(one, RUN.id)] == ["better", move.id]

@@ -9,13 +9,17 @@ from quailsched.edits.change import apply
 from quailsched.edits.counts import record
 from quailsched.farm.example import example_farm
 from quailsched.farm.facts import Count, Sort
-from quailsched.farm.records import Batch, Farm
+from quailsched.farm.records import Batch, Farm, Part
 from quailsched.report.what_moved import Moved, what_moved
 from quailsched.season.clashes import Checked, checked
 from quailsched.season.season import Season
+from tests.builders import BROODER, PEN, RUN
+from tests.edits.counted import clover, fact, known
 
 TODAY = date(2027, 4, 6)
 NOW = datetime(2027, 4, 6, 7, tzinfo=UTC)
+
+HATCH = fact(Sort.HATCHED, 17, 70)
 
 
 def example() -> Checked:
@@ -81,3 +85,17 @@ def test_what_changes_nothing_of_the_days_to_come_moves_nothing() -> None:
     aster = named(before.season.farm, "Aster")
     assert moved_by(before, Count("c", Sort.LAID, TODAY, NOW, 3, aster.id)) == []
     assert what_moved(before, before, TODAY + timedelta(days=1)) == ()
+
+
+def test_birds_that_were_put_back_are_not_told_to_have_moved_by_the_next_count() -> None:
+    put_back = known(clover(), HATCH, fact(Sort.MOVED, 40, place_id=RUN.id), fact(Sort.MOVED, 43, place_id=BROODER.id))
+    words = moved_by(checked(Season(put_back)), fact(Sort.DIED, 44, 1))
+    assert words[0] == "Clover: 69 birds, not 70"
+    assert not any("to Brooder" in one for one in words)
+
+
+def test_a_group_that_stays_where_all_were_is_not_told_to_go_there() -> None:
+    # The hens go two days early, on 14 April; the cocks stay in the brooder until 16 April, as was planned.
+    words = moved_by(checked(Season(known(clover(), HATCH))), fact(Sort.MOVED, 44, place_id=PEN.id, part=Part.HENS))
+    assert words[0] == "Clover: laying group to Pen on 14 Apr, not 16 Apr"
+    assert not any("to Brooder" in one for one in words)

@@ -72,8 +72,7 @@ def _replanned(before: Farm, after: Farm, batch: Batch, count: Count) -> Batch:
         return unmoved(after, batch, count) if count.is_taken_back else moved(after, batch, count)
     fixed = frozenset(lived_of(batch, after.counts_of(batch.id)).moved)
     if count.sort is Sort.HATCHED:
-        old, new = _days(before, batch), _days(after, batch)
-        batch = shifted(batch, new.hatch - old.hatch, old.lockdown, fixed)
+        batch = _hatched(before, after, batch, fixed)
     if count.sort is Sort.FEATHERED and not count.is_taken_back:
         batch = _feathered(after, batch, _days(after, batch), fixed)
     if count.corrects:
@@ -97,6 +96,32 @@ def _set(before: Farm, batch: Batch, count: Count) -> Batch:
 
 def _days(farm: Farm, batch: Batch) -> Days:
     return days_of(kind_of(farm, batch), batch, lived_of(batch, farm.counts_of(batch.id)))
+
+
+def _hatched(before: Farm, after: Farm, batch: Batch, fixed: frozenset[int]) -> Batch:
+    """What follows the hatch as many days later as it is. A move that an earlier count of the hatch could not bring on
+    by as many days, or not at all, does not go back by them either."""
+    old, new, lived = _days(before, batch), _days(after, batch), lived_of(batch, before.counts_of(batch.id))
+    plan = days_of(kind_of(before, batch), batch, replace(lived, hatch=None))
+    by, out = old.hatch - plan.hatch, _out_of_machines(after, batch)
+    if by and out is not None:
+        back = shifted(batch, -by, plan.lockdown, fixed)
+        at = _out_of_machines(after, back)
+        squeezed = batch if at is None else with_borders(back, {at: plan.dry}, fixed)
+        for one in (batch, squeezed):
+            if (
+                one != back
+                and _out_of_machines(after, one) == plan.dry
+                and shifted(one, by, plan.lockdown, fixed) == batch
+            ):
+                return shifted(one, new.hatch - plan.hatch, plan.lockdown, fixed)
+    return shifted(batch, new.hatch - old.hatch, old.lockdown, fixed)
+
+
+def _out_of_machines(farm: Farm, batch: Batch) -> int | None:
+    """The day on which the chicks go to where they are reared."""
+    ends = [stay.to_day for stay in batch.stays if farm.place(stay.place_id).role.holds_eggs]
+    return ends[-1] if ends else None
 
 
 def _feathered(farm: Farm, batch: Batch, days: Days, fixed: frozenset[int]) -> Batch:

@@ -9,7 +9,7 @@ import pytest
 from quailsched.edits.change import apply
 from quailsched.edits.counts import correct, record, take_back
 from quailsched.farm.check import require_sound
-from quailsched.farm.facts import Sort
+from quailsched.farm.facts import Count, Sort
 from quailsched.farm.faults import FarmError
 from quailsched.farm.ledger import standing
 from quailsched.farm.records import Leaving, Part, Place, Role, Stay
@@ -39,6 +39,24 @@ def test_a_hatch_on_another_day_moves_brooder_and_pens_along(by: int) -> None:
     days = Season(one).days(one.batch("clover"))
     assert (days.lockdown, days.hatch, days.dry, days.feathered) == (15, 17 + by, 18 + by, 42 + by)
     assert [birds(one, 17 + by + day) for day in (-1, 0, 1)] == [0, 70, 70]
+
+
+@pytest.mark.parametrize("right", [15, 17, 19])
+@pytest.mark.parametrize(("moves", "wrong"), [((), 13), ((), 14), ((fact(Sort.MOVED, 14, place_id=HATCHER.id),), 13)])
+def test_a_hatch_that_was_told_far_too_early_leaves_nothing_of_it_in_the_plan(
+    moves: tuple[Count, ...], wrong: int, right: int
+) -> None:
+    # They cannot be out of the hatcher before they are in it: that border came on by fewer days, or by none.
+    start = known(clover(), *moves)
+    one = known(start, first := fact(Sort.HATCHED, wrong, 70))
+    better = fact(Sort.HATCHED, right, 70, hour=1)
+    assert stays(apply(one, take_back(one, first.id, "gone", NOW))) == stays(start)
+    assert stays(apply(one, correct(one, first.id, better, TODAY))) == stays(known(start, better))
+
+
+def test_a_few_that_hatch_far_too_early_do_not_keep_the_others_in_the_hatcher() -> None:
+    # By day 17 half are out, as was planned.
+    assert stays(known(clover(), fact(Sort.HATCHED, 14, 10), fact(Sort.HATCHED, 17, 60))) == PLANNED
 
 
 def test_a_hatch_on_its_day_moves_nothing() -> None:

@@ -12,15 +12,13 @@ from quailsched.chores.eggs import egg_chores
 from quailsched.chores.grown import grown_chores
 from quailsched.chores.own import own_chores
 from quailsched.chores.places import place_chores
+from quailsched.chores.told import done_on, own_counts
 from quailsched.chores.walk import walk_key
-from quailsched.farm.facts import ChoreMark, Sort
-from quailsched.farm.ledger import standing
+from quailsched.farm.facts import ChoreMark
 from quailsched.farm.records import Batch, Farm, Person
 from quailsched.season.season import Season
 
 _AROUND = timedelta(days=60)  # no chore of a batch lies further before its start or after its end: tested
-# Of which chores a count says that they are done, whoever marked them.
-_TOLD_BY = {"set": Sort.SET, "hatch": Sort.HATCHED, "sex": Sort.SEXED}
 
 
 def chores_between(season: Season, start: date, end: date, *, with_left_out: bool = False) -> tuple[Chore, ...]:
@@ -73,10 +71,11 @@ def _unmarked(season: Season, start: date, end: date) -> Iterator[Chore]:
 
 def _of_batch(season: Season, batch: Batch) -> Iterator[Chore]:
     """All chores of ``batch``; those done of which a count says so."""
-    told = {count.sort for count in standing(season.farm.counts_of(batch.id)) if count.batch_id == batch.id}
+    own = own_counts(season, batch)
     for rule in (egg_chores, chick_chores, grown_chores):
         for chore in rule(season, batch):
-            yield replace(chore, done_on=chore.day) if _TOLD_BY.get(chore.kind) in told else chore
+            told = done_on(season, batch, chore, own) if own else None
+            yield replace(chore, done_on=told) if told is not None else chore
 
 
 def _of_no_batch(season: Season, start: date, end: date) -> Iterator[Chore]:

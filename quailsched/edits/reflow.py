@@ -207,23 +207,23 @@ def _gone_on(kind: Kind, batch: Batch, part: Part, lived: Lived) -> int | None:
 
 
 def _returned(before: Farm, after: Farm, batch: Batch) -> Batch:
-    """Stays that ended because nobody was left go on as was planned before, where there are some again.
+    """Stays that ended because nobody was left go on as was planned before, where there are some again, or were longer.
 
     What was to come after them was lost then.
     """
     kind, lived = kind_of(after, batch), lived_of(batch, after.counts_of(batch.id))
     plans = {(one.day - batch.start).days: one for one in standing(before.counts_of(batch.id))
              if one.batch_id == batch.id and (one.sort.takes_birds or one.sort in (Sort.CLEAR, Sort.QUIT))}  # fmt: skip
-    lasting = {part for part in _PARTS if _gone_on(kind, batch, part, lived) is None}
+    gone_on = {part: _gone_on(kind, batch, part, lived) for part in _PARTS}
     apart = any(stay.part is not Part.ALL for stay in batch.stays)
     stays = list(batch.stays)
-    for part in lasting:
+    for part, left_on in gone_on.items():
         at = max((i for i, stay in enumerate(stays) if stay.part is part), default=None)
         if at is None or (part is Part.ALL and apart) or stays[at].leaving is not None:
             continue
         end = stays[at].to_day
         gone = [day for day in plans if end in (day, day + 1)]
-        if end is None or not gone:
+        if end is None or not gone or (left_on is not None and left_on <= end):
             continue
         count = plans[gone[-1]]
         # Of two groups a count of all keeps the end of the cocks; layers mostly stay until they are replaced.

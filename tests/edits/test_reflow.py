@@ -430,6 +430,15 @@ def test_a_sale_of_all_that_was_one_of_a_few_gives_the_birds_their_place_back() 
     assert stays(apply(one, take_back(one, sold.id, "gone", NOW))) == PLANNED[:3]
 
 
+@pytest.mark.parametrize("right", [47, 49, 60, 90, 95])
+def test_a_sale_of_all_on_another_day_ends_the_stay_on_that_day(right: int) -> None:
+    # Planned until day 90: birds that were sold later are told of by a clash, they do not stay longer by a sale.
+    one = known(clover(route=TOGETHER), HATCH, sold := fact(Sort.SOLD, 50, 70))
+    assert stays(one)[3:] == [("pen", 46, 50, "all")]
+    one = require_sound(apply(one, correct(one, sold.id, replace(sold, id="better", day=on(right)), TODAY)))
+    assert stays(one)[3:] == [("pen", 46, min(right, 90), "all")]
+
+
 def test_a_sale_that_is_taken_back_gives_each_group_its_own_end_back() -> None:
     # 70 are 35 hens with 12 cocks and 23 more; without the 47 none of the laying group is left.
     for number, left in (

@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 
 from quailsched.edits.change import Change, Touch, apply
 from quailsched.edits.missing import missing_count, short_by
+from quailsched.edits.moves import planned_move
 from quailsched.edits.records import sound
 from quailsched.edits.reflow import planned_end, reflowed
 from quailsched.farm.fact_words import count_words, field_words
@@ -153,8 +154,7 @@ def _with_plan(farm: Farm, count: Count) -> Count:
         day = batch.start + timedelta(days=days.hatch)
         return replace(count, plan_day=day, plan_number=hatched(kind, batch, lived))
     if count.sort is Sort.MOVED:
-        goes = [stay.from_day for stay in batch.stays if stay.place_id == count.place_id]
-        at = min(goes, key=lambda day: abs((count.day - batch.start).days - day), default=None)
+        at = planned_move(farm, batch, count)
         return count if at is None else replace(count, plan_day=batch.start + timedelta(days=at))
     if count.sort.takes_birds or count.sort in (Sort.CLEAR, Sort.QUIT):
         return replace(count, plan_day=planned_end(batch, count))

@@ -48,6 +48,17 @@ def moved(farm: Farm, batch: Batch, count: Count) -> Batch:
     return replace(batch, stays=in_line(tuple(stay for part in _PARTS for stay in chains[part])))
 
 
+def planned_move(farm: Farm, batch: Batch, count: Count) -> int | None:
+    """The day on which the plan has the move of ``count``; None if it has none there, or has long gone on from it."""
+    day = (count.day - batch.start).days
+    known = frozenset(lived_of(batch, farm.counts_of(batch.id)).moved) - {day}
+    parts = _PARTS if count.part is Part.ALL else (Part.ALL, count.part)
+    chains = [[stay for stay in batch.stays if stay.part is part] for part in parts]
+    found = [chain[at].from_day for chain in chains
+             if (at := _planned(chain, count.place_id, day, known)) is not None]  # fmt: skip
+    return min(found, key=lambda one: abs(day - one), default=None)
+
+
 def _planned(chain: list[Stay], place_id: str, day: int, known: frozenset[int]) -> int | None:
     """The number of the stay that is begun by a move to a place on ``day``: the nearest there, unless birds are known
     to have moved since, or went on from it by the plan long ago."""

@@ -334,6 +334,19 @@ def test_birds_that_are_put_back_where_they_were_stay_there_again() -> None:
         assert stays(one)[2:5] == [("brooder", 18, 40, "all"), ("run", 40, 43, "all"), ("brooder", 43, 46, "all")]
 
 
+@pytest.mark.parametrize(
+    ("route", "day", "part"), [(ROUTE, 50, Part.ALL), (ROUTE, 50, Part.HENS), (TOGETHER, 50, Part.ALL)]
+)
+def test_birds_that_are_put_back_were_not_planned_to_be(route: tuple[Stay, ...], day: int, part: Part) -> None:
+    # They came into the brooder on day 18; that they are there again on day 50 is no move of that day come late.
+    start = known(clover(route=route), HATCH)
+    back = fact(Sort.MOVED, day, place_id=BROODER.id, part=part)
+    one = known(start, back)
+    assert [count.plan_day for count in one.counts if count.sort is Sort.MOVED] == [None]
+    one = require_sound(apply(one, take_back(one, back.id, "gone", NOW)))
+    assert one.batch("clover") == start.batch("clover")
+
+
 def test_a_hatch_does_not_push_a_border_past_a_day_on_which_birds_moved() -> None:
     # Moved on to the run on day 20: the brooder before it cannot begin on day 21, three days later. The rest can.
     one = known(clover(), fact(Sort.MOVED, 20, place_id=RUN.id), fact(Sort.HATCHED, 20, 70))

@@ -88,9 +88,13 @@ def _batch_in(key: str) -> str:
 def stay_rows(season: Season, clashes: tuple[Clash, ...]) -> list[Row]:
     """A row for each stay: batch, place, first and last day, how many, its stages, what clashes there."""
     rows = []
+    of_stays: dict[tuple[str, str], list[Clash]] = {}  # by batch and place
+    for clash in clashes:
+        for batch_id in clash.batch_ids:
+            of_stays.setdefault((batch_id, clash.place_id), []).append(clash)
     for batch in season.farm.batches:
         for presence in season.presences_of(batch):
-            own = [c for c in clashes if c.place_id == presence.place_id and batch.id in c.batch_ids]
+            own = of_stays.get((batch.id, presence.place_id), ())
             there = [c for c in own if c.first < presence.end and c.last >= presence.start]
             rows.append(_row(season, presence, there))
     return rows

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import field
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import pairwise, zip_longest
-from operator import attrgetter
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from quailsched.farm.records import Batch, Part, Place
 from quailsched.quick import dataclass
@@ -26,6 +26,7 @@ class Presence:
     leg: Leg
     start: date
     end: date
+    kept: dict[str, Any] = field(init=False, default_factory=dict, repr=False)  # what was worked out of it alone
 
     @property
     def part(self) -> Part:
@@ -105,19 +106,25 @@ class Spell:
     @cached_property
     def slices(self) -> tuple[Slice, ...]:
         first, last = self.start.toordinal(), self.end.toordinal()
-        shares = [_shares_in(presence, first, last) for presence in self.presences]
-        begin: dict[int, list[tuple[int, Share]]] = {}
-        for number, of_one in enumerate(shares):
-            for day, share in of_one:
+        begin: dict[int, list[tuple[int, Share]]] = {first: []}
+        there: list[Share] = []
+        for number, presence in enumerate(self.presences):
+            of_one = _shares_in(presence, first, last)
+            there.append(of_one[0][1])
+            for day, share in of_one[1:]:
                 begin.setdefault(day, []).append((number, share))
-        there = [of_one[0][1] for of_one in shares]
+        _, _, _, eggs, birds, floor_cm2 = slice_of(self.start, self.end, tuple(there))
         days = sorted(begin)
         dates = [date.fromordinal(day) for day in (*days, last)]
         found = []
         for at, day in enumerate(days):
             for number, share in begin[day]:
+                was, run = there[number].run, share.run
                 there[number] = share
-            found.append(slice_of(dates[at], dates[at + 1], tuple(there)))
+                eggs += run.eggs - was.eggs
+                birds += run.birds - was.birds
+                floor_cm2 += run.floor_cm2 - was.floor_cm2
+            found.append(Slice(dates[at], dates[at + 1], tuple(there), eggs, birds, floor_cm2))
         return tuple(found)
 
 
@@ -131,11 +138,15 @@ def _sum(loads: Iterable[Load]) -> Load:
 
 
 def _shares_in(presence: Presence, first: int, last: int) -> list[tuple[int, Share]]:
-    """The shares of ``presence`` on days ``first`` to ``last`` with the first day of each; the runs have no gaps."""
-    day_0, runs = presence.batch.start.toordinal(), presence.leg.runs
-    low = bisect_right(runs, first - day_0, key=attrgetter("end"))
-    high = bisect_left(runs, last - day_0, key=attrgetter("start"))
-    return [(max(day_0 + run.start, first), Share(presence, run)) for run in runs[low:high]]
+    """The shares of ``presence`` on days ``first`` to ``last`` with the first day of each, that of the first of them
+    being some day up to ``first``; the runs have no gaps."""
+    known: tuple[list[int], list[tuple[int, Share]]] | None = presence.kept.get("shares")
+    if known is None:
+        day_0 = presence.batch.start.toordinal()
+        shares = [(day_0 + run.start, Share(presence, run)) for run in presence.leg.runs]
+        known = presence.kept["shares"] = [day for day, _ in shares], shares
+    days, shares = known
+    return shares[max(bisect_right(days, first) - 1, 0) : bisect_left(days, last)]
 
 
 def spells_of(presences: Iterable[Presence]) -> tuple[Spell, ...]:

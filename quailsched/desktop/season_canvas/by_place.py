@@ -181,14 +181,15 @@ def _parts(place: Place, spell: Spell) -> dict[_Key, _Part]:
         for presence in spell.presences:
             there.setdefault(_key_of(presence), []).append(presence)
         upward = sorted(range(len(spell.presences)), key=lambda number: _order(spell.presences[number]))
-        keys = [_key_of(presence) for presence in spell.presences]
-        found: dict[_Key, list[Piece]] = {key: [] for key in keys}
-        for piece in spell.slices:
+        found: dict[_Key, list[Piece]] = {key: [] for key in there}
+        layers = [(number, found[_key_of(spell.presences[number])]) for number in upward]
+        holds_eggs = place.role.holds_eggs
+        for start, end, shares, *_ in spell.slices:
             low = 0
-            for number in upward:
-                run = piece.shares[number].run
-                high = low + (run.eggs if place.role.holds_eggs else run.floor_cm2)
-                found[keys[number]].append(Piece(piece.start, piece.end, low, high))
+            for number, pieces in layers:
+                run = shares[number].run
+                high = low + (run.eggs if holds_eggs else run.floor_cm2)
+                pieces.append(Piece(start, end, low, high))
                 low = high
         known = _PARTS[spell] = {key: (tuple(pieces), tuple(there[key])) for key, pieces in found.items()}
     return known

@@ -104,9 +104,9 @@ def _named(scene: Scene, labels: Iterable[Label]) -> Iterator[_Named]:
 
 
 def _apart(old: Sequence[_Item], new: Sequence[_Item]) -> tuple[list[_Item], list[_Item]]:
-    """Those only in ``old`` and those only in ``new``."""
-    was, now = set(old), set(new)
-    return [item for item in old if item not in now], [item for item in new if item not in was]
+    """Those only in ``old`` and those only in ``new``, the very same ones being in both."""
+    was, now = {*map(id, old)}, {*map(id, new)}
+    return [item for item in old if id(item) not in now], [item for item in new if id(item) not in was]
 
 
 def _of_links(old: Scene, new: Scene, moved: Mapping[str, Sequence[Days]]) -> QRegion:

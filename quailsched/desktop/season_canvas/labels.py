@@ -46,7 +46,7 @@ class Label:
 
     @property
     def rect(self) -> QRectF:
-        return QRectF(self.x - 3, self.base - self.face.ascent + 1, self.face.width(self.text) + 6, self.face.ascent)
+        return _room_of(self.text, self.face, self.x, self.base)
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,7 +171,7 @@ class _Placing:
         self._today_x = ground.scale.x(ground.today)
         self._view = ground.view
         self._taken = taken
-        self._boxes: dict[tuple[Band, float], QRectF] = {}
+        self._boxes: dict[tuple[Band, float], QRectF | None] = {}
 
     def of_band(self, band: Band, name: str, old: _OfBand | None) -> _OfBand:
         """The best of what fits; nothing if nothing does. ``old`` tells what fits into the band."""
@@ -232,11 +232,11 @@ class _Placing:
         """``text`` from a point of its base line, if all of it is free."""
         face = self._fonts.small_bold
         right = x + face.width(text)
-        label = Label(band, text, face, x, base, x, right, False, *self._days(x - 3, right + 3), is_over_line)
-        if not self._is_free(label.rect):
+        room = _room_of(text, face, x, base)
+        if not self._is_free(room):
             return ()
-        self._taken.append(label.rect)
-        return (label,)
+        self._taken.append(room)
+        return (Label(band, text, face, x, base, x, right, False, *self._days(x - 3, right + 3), is_over_line),)
 
     def _places_beside(self, band: Band, wide: float, high: float) -> Iterator[tuple[float, float]]:
         """Points of the base line of a text beside its band."""
@@ -281,9 +281,11 @@ class _Placing:
 
     def _widest_box(self, band: Band, high: float) -> QRectF | None:
         """The widest box of at least ``high`` pixels inside a band: a run of pieces on one level."""
-        known = self._boxes.get((band, high))
-        if known is not None:
-            return known
+        if (band, high) not in self._boxes:
+            self._boxes[band, high] = self._box_in(band, high)
+        return self._boxes[band, high]
+
+    def _box_in(self, band: Band, high: float) -> QRectF | None:
         widest: tuple[float, float, float, float] | None = None  # left, right, top, bottom
         run: tuple[float, float, float, float] | None = None
         base, per_load, line = self._base_y, self._per_load, self._line_y
@@ -301,8 +303,12 @@ class _Placing:
         if widest is None:
             return None
         left, right, top, bottom = widest
-        box = self._boxes[band, high] = QRectF(left, top, right - left, bottom - top)
-        return box
+        return QRectF(left, top, right - left, bottom - top)
+
+
+def _room_of(text: str, face: Face, x: float, base: float) -> QRectF:
+    """What ``text`` takes whose base line begins at ``x``, ``base``."""
+    return QRectF(x - 3, base - face.ascent + 1, face.width(text) + 6, face.ascent)
 
 
 def short(name: str) -> str:

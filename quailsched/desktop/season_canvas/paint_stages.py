@@ -41,7 +41,7 @@ class StagePainter:
 
     def textures(self, lane: Lane, band: Band, shape: QPolygonF, is_faded: bool) -> None:
         season = self.scene.layout.season
-        if season is None:
+        if season is None or not textured(season, band):
             return
         parts = list(self._parts(season, band, shape.boundingRect()))
         if not parts:

@@ -18,11 +18,13 @@ def shape_of(band: Band, cap: int) -> QPolygonF:
     lower: list[QPointF] = []
     was_high = was_low = -1
     for start, _, low, high in band.pieces:  # a level that goes on needs no corner
-        low, high = min(low, cap), min(high, cap)
+        low, high = (low if low < cap else cap), (high if high < cap else cap)  # a drag asks for hundreds a frame
         if high != was_high or low != was_low:
             left = start.toordinal() - day_0
-            _step(upper, left, was_high, high)
-            _step(lower, left, was_low, low)
+            if high != was_high:
+                _step(upper, left, was_high, high)
+            if low != was_low:
+                _step(lower, left, was_low, low)
             was_high, was_low = high, low
     right = band.end.toordinal() - day_0
     upper.append(QPointF(right, was_high))
@@ -33,8 +35,7 @@ def shape_of(band: Band, cap: int) -> QPolygonF:
 
 
 def _step(points: list[QPointF], at: int, old: int, new: int) -> None:
-    """Go on at the height ``new``; -1 is none."""
-    if old != new:
-        if old >= 0:
-            points.append(QPointF(at, old))
-        points.append(QPointF(at, new))
+    """Go on at another height, ``new``; -1 is none."""
+    if old >= 0:
+        points.append(QPointF(at, old))
+    points.append(QPointF(at, new))

@@ -10,7 +10,6 @@ from quailsched.desktop.setup.tables import Row
 from quailsched.words import say
 
 _Index = QModelIndex | QPersistentModelIndex
-SORT_ROLE = Qt.ItemDataRole.UserRole
 
 
 class RowsModel(QAbstractTableModel):
@@ -29,6 +28,10 @@ class RowsModel(QAbstractTableModel):
     def key(self, row: int) -> str:
         return self._rows[row].key
 
+    def sort_value(self, row: int, column: int) -> Any:
+        """What a column is sorted by, which is not always its text."""
+        return self._rows[row].sort[column]
+
     def row_of(self, key: str) -> int | None:
         return next((number for number, row in enumerate(self._rows) if row.key == key), None)
 
@@ -44,8 +47,6 @@ class RowsModel(QAbstractTableModel):
         row = self._rows[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return row.cells[index.column()]
-        if role == SORT_ROLE:
-            return row.sort[index.column()]
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

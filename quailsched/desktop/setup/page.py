@@ -10,18 +10,20 @@ from PySide6.QtWidgets import QAbstractItemView, QTableView, QVBoxLayout, QWidge
 
 from quailsched.desktop.empty_page import EmptyPage
 from quailsched.desktop.narrow import FewLines, ShortButton, shorten, together
-from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
+from quailsched.desktop.setup.model import RowsModel
 from quailsched.desktop.setup.tables import Row
 from quailsched.words import say
 
+_ROWS_FITTED = 100  # rows that columns are as wide as: of thousands each takes its time
 _LOW_LINES = 18  # of text: a page of fewer is low
 _Index = QModelIndex | QPersistentModelIndex
 
 
 class _Order(QSortFilterProxyModel):
     def lessThan(self, left: _Index, right: _Index) -> bool:
-        a, b = left.data(SORT_ROLE), right.data(SORT_ROLE)
-        return bool(a < b)
+        model = self.sourceModel()
+        assert isinstance(model, RowsModel)
+        return bool(model.sort_value(left.row(), left.column()) < model.sort_value(right.row(), right.column()))
 
 
 class _Table(QTableView):
@@ -45,6 +47,7 @@ class _Table(QTableView):
         header = self.horizontalHeader()
         header.setStretchLastSection(True)
         header.setHighlightSections(False)
+        header.setResizeContentsPrecision(_ROWS_FITTED)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setToolTip(say("A click sorts by this column, and so does Ctrl+Up or Ctrl+Down in one of its cells."))
 
@@ -140,9 +143,8 @@ class TablePage(QWidget):
         is_sorted = self.table.isSortingEnabled()
         self.model.show_rows(rows)
         if not is_sorted:  # the order of the farm holds until a heading is clicked
-            self.table.setSortingEnabled(True)
-            self._order.sort(-1)
             self.table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+            self.table.setSortingEnabled(True)
         self._fit_columns()
         self.empty.setVisible(not rows)
         for part in (self.table, self._foot):

@@ -83,8 +83,9 @@ def show_window(app: QApplication, ahead: OpenFarm | None, today: date) -> MainW
 
 
 def _collect_again(window: MainWindow) -> None:
-    """What there is stays for good; garbage is what comes from now on."""
-    gc.freeze()
+    from quailsched.desktop.garbage import settle
+
+    settle()
     window.background.collect()
 
 

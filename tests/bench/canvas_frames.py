@@ -14,6 +14,7 @@ from time import perf_counter
 from PySide6.QtCore import QPointF
 from PySide6.QtWidgets import QApplication
 
+from quailsched.desktop.garbage import settle
 from quailsched.desktop.season_canvas.canvas import SeasonCanvas
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.theme import LIGHT, show_theme
@@ -44,7 +45,7 @@ def main() -> None:
     canvas.go_to(_TODAY)
     app.processEvents()
     gc.collect()
-    gc.freeze()
+    settle()
     print(json.dumps({"drag": _drags(app, canvas), "scroll": _scrolls(app, canvas)}))
 
 

@@ -14,6 +14,8 @@ from quailsched.desktop.clash_rows import ClashRows
 from quailsched.desktop.later import Later
 from quailsched.desktop.main_window import BOOKS, NEXT_SET, SETUP, MainWindow
 from quailsched.desktop.main_window import TODAY as TODAY_VIEW
+from quailsched.desktop.season_canvas.paint import SeasonPainter
+from quailsched.desktop.season_canvas.scale import TimeScale
 from quailsched.desktop.theme import LIGHT, show_theme
 from quailsched.edits.records import remove
 from quailsched.session.open_farm import OpenFarm
@@ -93,6 +95,26 @@ def test_all_of_it_comes_by_itself_once_the_window_is_seen(opened: OpenFarm, qtb
     assert made_by_now(window) == {"setup_view", "next_set", "commands"}
     assert window.season.inspector.findChildren(ClashRows)
     assert not window.windowIcon().isNull()
+
+
+def test_the_first_picture_shows_the_season_where_it_stays(
+    opened: OpenFarm, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    painted: list[tuple[TimeScale, float, float]] = []
+    paint = SeasonPainter.paint
+
+    def note(painter: SeasonPainter) -> None:
+        painted.append((painter.scene.scale, painter.scene.left, painter.scene.dx))
+        paint(painter)
+
+    monkeypatch.setattr(SeasonPainter, "paint", note)
+    window = MainWindow(opened, TODAY, leave_undone)
+    qtbot.addWidget(window)
+    window.resize(1280, 800)
+    with qtbot.waitSignal(window.later.ended):
+        window.show()
+    qtbot.waitUntil(lambda: bool(painted))
+    assert {*painted} == {painted[0]}
 
 
 def test_no_other_window_shows_meanwhile(fresh: MainWindow, qapp: QApplication) -> None:

@@ -204,8 +204,11 @@ class SeasonPort(QAbstractScrollArea):
     def fit(self) -> None:
         """Zoom so that the season fits the width, and keep it so until the keeper zooms."""
         self._is_fitted, self._gone_to = True, ()
-        if self.viewport().testAttribute(Qt.WidgetAttribute.WA_PendingResizeEvent):
-            return  # it follows when there is a width
+        if not self.viewport().testAttribute(Qt.WidgetAttribute.WA_PendingResizeEvent):  # else it has no width yet
+            self._fit()
+
+    def _fit(self) -> None:
+        self._place()  # the names of lanes take their part of the width
         start, end = fit_span(self._shown, self.today)
         width = max(self.viewport().width() - self._left_px, 100)
         fitting = width / (end - start).days
@@ -444,7 +447,7 @@ class SeasonPort(QAbstractScrollArea):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         if self._is_fitted:
-            self.fit()
+            self._fit()
         self._lay_out()
 
     def paintEvent(self, event: QPaintEvent) -> None:

@@ -15,7 +15,17 @@ from operator import attrgetter
 from weakref import WeakKeyDictionary
 
 from quailsched.desktop.season_canvas.facts import marks_by_place
-from quailsched.desktop.season_canvas.lanes import Band, Closed, FactMark, LaneContent, Over, Piece, Timed, marks_of
+from quailsched.desktop.season_canvas.lanes import (
+    Band,
+    Closed,
+    FactMark,
+    LaneContent,
+    Over,
+    Piece,
+    Timed,
+    alike,
+    marks_of,
+)
 from quailsched.farm.records import Part, Place, Role
 from quailsched.season.clash import Clash
 from quailsched.season.occupancy import Presence, Spell, emptyings_of, room_of
@@ -126,21 +136,12 @@ def changed_days(old: Sequence[Spell], new: Sequence[Spell]) -> tuple[date, date
     """From the first to the end of the days on which not the same spells stand; None if there are none."""
     if old is new:
         return None
-    low = _alike(old, new, min(len(old), len(new)))
+    low = alike(old, new, min(len(old), len(new)))
     if low == len(old) == len(new):
         return None
-    back = _alike(old[:low:-1], new[:low:-1], min(len(old), len(new)) - low - 1)
+    back = alike(old[:low:-1], new[:low:-1], min(len(old), len(new)) - low - 1)
     changed = (*old[low : len(old) - back], *new[low : len(new) - back])
     return min(spell.start for spell in changed), max(spell.end for spell in changed)
-
-
-def _alike(one: Sequence[Spell], other: Sequence[Spell], most: int) -> int:
-    """How many of the first ``most`` are the same in both: by leaps, as a drag asks of thousands in each frame."""
-    known = 0
-    for leap in (256, 32, 4, 1):
-        while known + leap <= most and one[known : known + leap] == other[known : known + leap]:
-            known += leap
-    return known
 
 
 def _around(season: Season, place: Place, first: date, end: date) -> Sequence[Spell]:

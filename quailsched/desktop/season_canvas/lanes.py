@@ -220,20 +220,61 @@ def closed_words(closed: Closed) -> str:
     )
 
 
-def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool, old: Iterable[Mark] = ()) -> Timed[Mark]:
+def marks_of(farm: Farm, clashes: Sequence[Clash], over_line: bool, old: Sequence[Mark] = ()) -> Timed[Mark]:
     """The marks of a lane's clashes. Those that overlap in time get a row each; what is over the line shows itself,
     and gets none, if ``over_line``. Marks of ``old``, of a farm with the same acceptances, stay the same objects."""
-    known = {id(mark.clash): mark for mark in old}
-    marks: list[Mark] = []
-    row_ends: list[date] = []
-    for clash in sorted(clashes, key=attrgetter("first")):
+    clashes, before = sorted(clashes, key=attrgetter("first")), [mark.clash for mark in old]
+    most = min(len(clashes), len(before))
+    begin = alike(before, clashes, most)
+    late = alike(before[::-1], clashes[::-1], most - begin)
+    was, now = _Rows(), _Rows()
+    marks = [*old[:begin]]
+    for mark in marks:
+        was.take(mark)
+        now.take(mark)
+    known = {id(mark.clash): mark for mark in old[begin:]}
+    end = len(clashes) - late
+    for clash in clashes[begin:end]:
+        marks.append(now.mark(farm, clash, over_line, known.get(id(clash))))
+    for mark in old[begin : len(old) - late]:
+        was.take(mark)
+    if late and was.as_on(clashes[end].first) == now.as_on(clashes[end].first):  # the later ones find the same rows
+        return Timed((*marks, *old[len(old) - late :]))
+    for clash in clashes[end:]:
+        marks.append(now.mark(farm, clash, over_line, known.get(id(clash))))
+    return Timed(marks)
+
+
+class _Rows:
+    """Up to which day each row of marks is taken."""
+
+    def __init__(self) -> None:
+        self._lasts: list[date] = []
+
+    def as_on(self, day: date) -> dict[int, date]:
+        """The rows that are taken on ``day``, and until when."""
+        return {row: last for row, last in enumerate(self._lasts) if last >= day}
+
+    def take(self, mark: Mark) -> None:
+        if mark.row >= 0:
+            self._lasts[mark.row : mark.row + 1] = [mark.clash.last]
+
+    def mark(self, farm: Farm, clash: Clash, over_line: bool, known: Mark | None) -> Mark:
+        """The mark of ``clash`` in the first row that is free; ``known`` if it is that."""
         row = -1
         if not over_line or clash.kind not in ("floor", "eggs"):
-            row = next((i for i, end in enumerate(row_ends) if end < clash.first), len(row_ends))
-            row_ends[row : row + 1] = [clash.last]
-        mark = known.get(id(clash))
-        if mark is None or mark.row != row:
+            row = next((i for i, last in enumerate(self._lasts) if last < clash.first), len(self._lasts))
+        if known is None or known.row != row:
             accepted, end = acceptance_of(farm, clash) is not None, clash.last + timedelta(days=1)
-            mark = Mark(clash, row, severity_of(clash.kind), accepted, clash.first, end)
-        marks.append(mark)
-    return Timed(marks)
+            known = Mark(clash, row, severity_of(clash.kind), accepted, clash.first, end)
+        self.take(known)
+        return known
+
+
+def alike(one: Sequence[object], other: Sequence[object], most: int) -> int:
+    """How many of the first ``most`` are the very same in both: by leaps, as a drag asks of hundreds in each frame."""
+    known = 0
+    for leap in (256, 32, 4, 1):
+        while known + leap <= most and one[known : known + leap] == other[known : known + leap]:
+            known += leap
+    return known

@@ -16,7 +16,7 @@ from quailsched.desktop.main_window import BOOKS, NEXT_SET, SETUP, MainWindow
 from quailsched.desktop.main_window import TODAY as TODAY_VIEW
 from quailsched.desktop.season_canvas.paint import SeasonPainter
 from quailsched.desktop.season_canvas.scale import TimeScale
-from quailsched.desktop.theme import LIGHT, show_theme
+from quailsched.desktop.theme import LIGHT, dress_app, show_theme
 from quailsched.edits.records import remove
 from quailsched.session.open_farm import OpenFarm
 from tests.desktop.conftest import TODAY, leave_undone
@@ -98,8 +98,9 @@ def test_all_of_it_comes_by_itself_once_the_window_is_seen(opened: OpenFarm, qtb
 
 
 def test_the_first_picture_shows_the_season_where_it_stays(
-    opened: OpenFarm, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+    opened: OpenFarm, qtbot: QtBot, qapp: QApplication, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    """Put together as at a start: the sheet, which gives letters their size, comes when all is there."""
     painted: list[tuple[TimeScale, float, float]] = []
     paint = SeasonPainter.paint
 
@@ -108,8 +109,10 @@ def test_the_first_picture_shows_the_season_where_it_stays(
         paint(painter)
 
     monkeypatch.setattr(SeasonPainter, "paint", note)
+    qapp.setStyleSheet("")
     window = MainWindow(opened, TODAY, leave_undone)
     qtbot.addWidget(window)
+    dress_app(qapp)
     window.resize(1280, 800)
     with qtbot.waitSignal(window.later.ended):
         window.show()

@@ -406,6 +406,8 @@ class SeasonPort(QAbstractScrollArea):
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
             self._fonts = Fonts(self.font())
+            if self._is_fitted:
+                self.fit()
             self._lay_out()
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:

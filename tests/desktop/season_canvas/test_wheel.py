@@ -70,6 +70,18 @@ def test_the_day_under_the_pointer_stays_under_it_to_either_end_of_the_scale(can
     assert px(canvas) == (MOST_PX if notch > 0 else LEAST_PX)
 
 
+def test_a_fitted_season_fits_with_larger_letters_too(canvas: SeasonCanvas) -> None:
+    canvas.fit()
+    before = canvas.scene()
+    font = canvas.font()
+    font.setPointSizeF(font.pointSizeF() * 1.6)
+    canvas.setFont(font)
+    changed = canvas.scene()
+    assert changed.left != before.left  # the names of lanes take another part of the width
+    canvas.fit()
+    assert (changed.scale, changed.dx) == (canvas.scene().scale, canvas.scene().dx)
+
+
 def test_a_week_fills_the_canvas_and_three_years_fit_in(window: MainWindow, canvas: SeasonCanvas) -> None:
     for wide in (1280, 1920):
         window.resize(wide, 720)

@@ -3217,6 +3217,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>warum</translation>
   </message>
   <message>
+   <source>without a gap</source>
+   <translation>ohne Pause</translation>
+  </message>
+  <message>
    <source>wk</source>
    <translation>KW</translation>
   </message>
@@ -3311,6 +3315,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{chores} today</source>
    <translation>heute {chores}</translation>
+  </message>
+  <message>
+   <source>{chores}, done</source>
+   <translation>{chores}, erledigt</translation>
   </message>
   <message>
    <source>{chores}, {done} of them done</source>

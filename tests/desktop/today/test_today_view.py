@@ -426,6 +426,37 @@ def test_a_chore_of_ones_own_is_added_every_other_week(view: TodayView, opened: 
     assert "Tub brooder" in words(barrel)
 
 
+def test_the_only_chore_of_a_day_is_done_not_one_of_them(empty: OpenFarm, qtbot: QtBot) -> None:
+    own(empty, "Fetch shavings", TODAY)
+    made = MainWindow(empty, TODAY, lambda _work, _done: None)
+    qtbot.addWidget(made)
+    with qtbot.waitExposed(made):
+        made.show()
+    qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    qtbot.mouseClick(card(made.day_view, "Fetch shavings").box, LEFT)
+    assert made.day_view.head.number.text() == "1 chore, done."
+
+
+def test_the_form_of_a_chore_grows_with_the_days_of_a_week_and_has_no_empty_line(view: TodayView, qtbot: QtBot) -> None:
+    """Every week asks for more than once does: all of it has to be in sight, without a bar to scroll by."""
+
+    def answer(form: QWidget) -> None:
+        assert isinstance(form, OwnChoreForm)
+        assert not form.next_days.isVisible()
+        form.repeat.often.setFocus()
+        qtbot.keyClick(form.repeat.often, Key.Key_Down)
+        qtbot.keyClick(form.repeat.often, Key.Key_Down)
+        sunday = form.repeat.days[6]
+        qtbot.waitUntil(lambda: sunday.visibleRegion().boundingRect() == sunday.rect(), timeout=1000)
+        qtbot.waitUntil(lambda: form.how.visibleRegion().boundingRect() == form.how.rect(), timeout=1000)
+        assert form.next_days.isVisible()
+        assert "every 1 " not in form.repeat.step.text()
+        form.reject()
+
+    in_form(answer)
+    qtbot.mouseClick(view.side.add, LEFT)
+
+
 def test_a_chore_of_ones_own_is_changed_and_removed_by_its_menu(
     view: TodayView, opened: OpenFarm, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -73,7 +73,7 @@ class FreesUp(QFrame):
         self._bound(round(self.fontMetrics().height() * 5.4) + 26)
 
     def show_season(self, season: Season, is_preview: bool = False) -> None:
-        """Tell of ``season``. A preview leaves the strip as tall as it is, and so the season under the mouse as it is."""
+        """Tell of ``season``. A preview leaves the strip as tall as it is, so that the season stays where it is."""
         ids = [(place.id, place.name) for place in season.farm.places]
         if self._area.widget() is None or ids != [(column.place_id, column.name) for column in self._columns]:
             self._columns = [_Column(place.id, place.name, self.place_opened.emit) for place in season.farm.places]

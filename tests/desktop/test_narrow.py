@@ -453,3 +453,16 @@ def test_help_fits_the_screen_and_scrolls(qtbot: QtBot, points: int) -> None:
     assert bar.maximum() == 0 or points > 9
     qtbot.keyClick(shown, Qt.Key.Key_Escape)
     assert not shown.isVisible()
+
+
+def test_a_choice_as_wide_as_it_wants_shows_its_longest_text_whole(qtbot: QtBot, qapp: QApplication) -> None:
+    show_theme(qapp, LIGHT)
+    choice = NarrowChoice()
+    qtbot.addWidget(choice)
+    choice.addItems(["surplus cocks", "all"])
+    choice.show()
+    choice.resize(choice.sizeHint())
+    whole = choice.grab().toImage()
+    choice.setItemText(0, "surplus cockz")  # not wider
+    choice.resize(whole.size())
+    assert choice.grab().toImage() != whole  # the last letter is seen

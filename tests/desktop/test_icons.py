@@ -77,6 +77,14 @@ def test_icons_follow_when_the_theme_changes(window: MainWindow) -> None:
     assert inks() == {LIGHT.ink}
 
 
+def test_a_row_of_a_menu_that_is_lit_has_its_icon_in_the_colour_of_its_text(window: MainWindow) -> None:
+    for name, theme in (("show_dark", DARK), ("show_light", LIGHT)):
+        window.actions_by_name[name].trigger()
+        for menu in window.menuBar().findChildren(QMenu):
+            menu.aboutToShow.emit()
+        assert ink_of(window.actions_by_name["undo"].icon(), QIcon.Mode.Active) == QColor(theme.on_good).name()
+
+
 def test_every_picture_belongs_to_something_and_is_there() -> None:
     assert set(PICTURES) <= {command.name for command in COMMANDS}
     files = {path.stem.removesuffix("-dark") for path in (ROOT / "icons").glob("*.svg")}

@@ -9,8 +9,10 @@ from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.style_sheet import sheet_of
 from quailsched.desktop.theme import LIGHT, show_theme
 from quailsched.edits.records import put
+from quailsched.farm.records import Origin
+from quailsched.season.route import usual_route
 from quailsched.session.open_farm import OpenFarm
-from tests.builders import BROODER, HATCHER, SETTER, eggs, hatch_route
+from tests.builders import ARK, BROODER, HATCHER, SETTER, eggs, hatch_route
 from tests.desktop.conftest import TODAY, complete, leave_undone
 from tests.desktop.pointing import Hand, middle_of
 
@@ -51,6 +53,21 @@ def test_a_split_that_has_no_other_place_is_called_a_split(small: MainWindow) ->
     assert verdict is not None
     assert verdict.text == "Split Aster: not possible"
     hand.release()
+
+
+def test_the_season_as_a_table_needs_no_bar_for_columns_in_which_nothing_stands(small: MainWindow) -> None:
+    small.opened.apply(put(small.opened.farm, ARK))
+    route = usual_route(small.opened.farm, "coturnix", Origin.OWN_EGGS)  # with a laying group and surplus cocks
+    small.opened.apply(put(small.opened.farm, eggs("Aster", 20, *route, start=TODAY)))
+    assert not small.opened.checked.clashes
+    small.actions_by_name["swap_table"].trigger()
+    page = small.season.table.page
+    QApplication.processEvents()
+    assert page.table.horizontalScrollBar().maximum() == 0
+    heading = page.table.horizontalHeader()
+    for column in range(page.model.columnCount()):
+        text = str(page.model.headerData(column, Qt.Orientation.Horizontal))
+        assert heading.sectionSize(column) >= heading.fontMetrics().horizontalAdvance(text) + 16, text
 
 
 def test_a_small_question_has_its_buttons_in_the_order_of_the_forms(small: MainWindow, qtbot: QtBot) -> None:

@@ -73,6 +73,19 @@ def test_setting_the_most_eggs_is_one_step_and_makes_no_clash(window: MainWindow
     assert view._days[4].eggs == most
 
 
+def test_the_keys_go_to_the_days_when_eggs_were_set(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    view.button.setFocus()
+    qtbot.keyClick(view.button, Qt.Key.Key_Space)
+    assert len(window.opened.farm.batches) == 1
+    assert view.landscape.hasFocus()
+    qtbot.keyClick(view.landscape, Qt.Key.Key_Space)
+    assert len(window.opened.farm.batches) == 1  # nothing more was set, and nothing taken back
+
+
 def test_it_is_worked_out_only_where_it_is_seen(window: MainWindow, yard: OpenFarm) -> None:
     window.show_season()
     shown = window.next_set._days

@@ -14,6 +14,7 @@ from quailsched.desktop.setup.model import SORT_ROLE, RowsModel
 from quailsched.desktop.setup.tables import Row
 from quailsched.words import say
 
+_HEADING_PAD = 10  # pixels beside the words of a heading, in the sheet of the theme and a little more
 _LOW_LINES = 18  # of text: a page of fewer is low
 _Index = QModelIndex | QPersistentModelIndex
 
@@ -164,8 +165,21 @@ class TablePage(QWidget):
         letter = self.fontMetrics().averageCharWidth()
         self.table.resizeColumnsToContents()
         columns = range(self.model.columnCount())
-        self._wanted = [min(self.table.columnWidth(column) + 2 * letter, 38 * letter) for column in columns]
+        self._wanted = [
+            self._heading_alone(column)
+            if self._is_empty(column)
+            else min(self.table.columnWidth(column) + 2 * letter, 38 * letter)
+            for column in columns
+        ]
         self._share_columns()
+
+    def _is_empty(self, column: int) -> bool:
+        return not any(self.model.index(row, column).data() for row in range(self.model.rowCount()))
+
+    def _heading_alone(self, column: int) -> int:
+        """The width of a heading without the arrow of sorting: nothing stands below it that could be sorted."""
+        text = self.model.headerData(column, Qt.Orientation.Horizontal)
+        return self.table.horizontalHeader().fontMetrics().horizontalAdvance(str(text)) + 2 * _HEADING_PAD
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

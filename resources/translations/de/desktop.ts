@@ -2481,6 +2481,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>We&amp;r</translation>
   </message>
   <message>
+   <source>Was due on {weekday}, {day}. {how}</source>
+   <translation>War fällig am {weekday}, {day}. {how}</translation>
+  </message>
+  <message>
    <source>Ways out, each re-checked</source>
    <translation>Auswege, jeder neu geprüft</translation>
   </message>

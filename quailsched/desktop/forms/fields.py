@@ -121,7 +121,7 @@ class NarrowChoice(QComboBox):
     What is cut off ends in an ellipsis.
     """
 
-    _FEWEST, _MOST = 9, 24  # letters
+    _FEWEST, _MOST = 9, 32  # letters
     _BESIDE = 4  # pixels that the style leaves free beside the text, and does not ask room for
 
     def sizeHint(self) -> QSize:

@@ -2574,7 +2574,7 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   </message>
   <message>
    <source>When can the next eggs go in?</source>
-   <translation>Wann können die nächsten Eier hinein?</translation>
+   <translation>Wann wieder Eier einlegen?</translation>
   </message>
   <message>
    <source>When the next eggs can go in, and how many</source>

@@ -23,8 +23,10 @@ from quailsched.desktop.today.record_dialog import RecordDialog
 from quailsched.desktop.today.view import TodayView
 from quailsched.edits.counts import record
 from quailsched.edits.marks import give, put_own, tick
+from quailsched.edits.records import put
 from quailsched.edits.trials import start_trial
 from quailsched.farm.facts import Count, OwnChore, Sort
+from quailsched.farm.records import Person
 from quailsched.session.open_farm import OpenFarm
 
 TODAY = date(2027, 4, 8)  # Bracken hatches, Aster is to be sexed, fed otherwise and warmed less
@@ -436,6 +438,24 @@ def test_the_only_chore_of_a_day_is_done_not_one_of_them(empty: OpenFarm, qtbot:
     qtbot.mouseClick(card(made.day_view, "Fetch shavings").box, LEFT)
     assert made.day_view.head.number.text() == "1 chore, done."
     assert "1 chore, done" in words(made.day_view).split("\n")
+
+
+def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty: OpenFarm, qtbot: QtBot) -> None:
+    note = "comes before school, has the key of the shed, and takes the eggs along for the neighbours"
+    empty.apply(put(empty.farm, Person("w", "Wren", note=note)))
+    own(empty, "Fetch shavings", TODAY)
+    own(empty, "Sharpen the knives", TODAY)
+    made = MainWindow(empty, TODAY, lambda _work, _done: None)
+    qtbot.addWidget(made)
+    made.resize(1280, 720)
+    with qtbot.waitExposed(made):
+        made.show()
+    qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    first, second = (card(made.day_view, title) for title in ("Fetch", "Sharpen"))
+    qtbot.waitUntil(lambda: first.isVisible() and second.isVisible())
+    for wide in (1280, 1400):
+        made.resize(wide, 720)
+        qtbot.waitUntil(lambda: first.x() != second.x() and first.y() == second.y(), timeout=1000)
 
 
 def test_the_form_of_a_chore_grows_with_the_days_of_a_week_and_has_no_empty_line(view: TodayView, qtbot: QtBot) -> None:

@@ -440,6 +440,14 @@ def test_the_only_chore_of_a_day_is_done_not_one_of_them(empty: OpenFarm, qtbot:
     assert "1 chore, done" in words(made.day_view).split("\n")
 
 
+def test_the_place_stands_apart_from_the_title(view: TodayView) -> None:
+    QApplication.processEvents()
+    beside = [one for one in view.cards.values() if one.where.text() and one.where.x() > one.title.x()]
+    assert beside
+    for one in beside:
+        assert one.where.x() - one.title.geometry().right() > 8, one.title.text()
+
+
 def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty: OpenFarm, qtbot: QtBot) -> None:
     note = "comes before school, has the key of the shed, and takes the eggs along for the neighbours"
     empty.apply(put(empty.farm, Person("w", "Wren", note=note)))

@@ -1705,6 +1705,10 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
    <translation>Noch nichts gezählt: {batches}.</translation>
   </message>
   <message>
+   <source>Nothing is counted yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing is counted yet.
 
 Record what was clear at candling, how many hatched and died, eggs, feed and weights: fertility, hatch, lay and feed conversion of each batch then stand here.</source>

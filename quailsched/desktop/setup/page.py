@@ -81,6 +81,7 @@ class TablePage(QWidget):
         super().__init__()
         self.model = RowsModel(headings)
         self._wanted: list[int] = []  # widths of columns, if there were room for all
+        self._whole: list[int] = []  # the same, with no cell cut
         self._order = _Order(self)
         self._order.setSourceModel(self.model)
         self.table = _Table(say(title))
@@ -165,12 +166,11 @@ class TablePage(QWidget):
         letter = self.fontMetrics().averageCharWidth()
         self.table.resizeColumnsToContents()
         columns = range(self.model.columnCount())
-        self._wanted = [
-            self._heading_alone(column)
-            if self._is_empty(column)
-            else min(self.table.columnWidth(column) + 2 * letter, 38 * letter)
+        self._whole = [
+            self._heading_alone(column) if self._is_empty(column) else self.table.columnWidth(column) + 2 * letter
             for column in columns
         ]
+        self._wanted = [min(wide, 38 * letter) for wide in self._whole]
         self._share_columns()
 
     def _is_empty(self, column: int) -> bool:
@@ -198,6 +198,10 @@ class TablePage(QWidget):
             given = max(min(over, widths[column] - least), 0)
             widths[column] -= given
             over -= given
+        for column, whole in enumerate(self._whole):  # what is left over makes long cells whole
+            more = max(min(-over, whole - widths[column]), 0)
+            widths[column] += more
+            over += more
         for column, wide in enumerate(widths):
             self.table.setColumnWidth(column, wide)
 

@@ -1706,7 +1706,7 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
   </message>
   <message>
    <source>Nothing is counted yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts gezählt.</translation>
   </message>
   <message>
    <source>Nothing is counted yet.

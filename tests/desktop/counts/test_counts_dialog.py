@@ -182,5 +182,5 @@ def test_where_nothing_is_counted_the_list_says_so_and_the_keys_are_on_record(
     empty.show()
     with qtbot.waitActive(empty):
         empty.activateWindow()
-    assert empty.record.hasFocus()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is empty.record, timeout=1000)
     empty.close()

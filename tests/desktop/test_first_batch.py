@@ -2,10 +2,11 @@
 
 import pytest
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QLabel
+from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.main_window import MainWindow
+from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.style_sheet import sheet_of
 from quailsched.desktop.theme import LIGHT, show_theme
 from quailsched.edits.records import put
@@ -68,6 +69,23 @@ def test_the_season_as_a_table_needs_no_bar_for_columns_in_which_nothing_stands(
     for column in range(page.model.columnCount()):
         text = str(page.model.headerData(column, Qt.Orientation.Horizontal))
         assert heading.sectionSize(column) >= heading.fontMetrics().horizontalAdvance(text) + 16, text
+
+
+def test_the_menu_of_a_batch_tells_its_hens_and_its_cocks_in_one_place_apart(small: MainWindow, qtbot: QtBot) -> None:
+    small.opened.apply(put(small.opened.farm, ARK))
+    route = usual_route(small.opened.farm, "coturnix", Origin.OWN_EGGS)
+    small.opened.apply(put(small.opened.farm, eggs("Aster", 60, *route, start=TODAY)))
+    small.season.pick(Picked(batch_id="aster"))
+    qtbot.keyClick(small.season.canvas, Qt.Key.Key_F10, Qt.KeyboardModifier.ShiftModifier)
+    menu = QApplication.activePopupWidget()
+    assert isinstance(menu, QMenu)
+    rows = [one.text() for one in menu.actions() if one.text().startswith("In ")]
+    menu.close()
+    assert rows[0].startswith("In Setter, ")
+    assert [row.partition(",")[0] for row in rows if "Ark" in row] == [
+        "In Ark (laying group)",
+        "In Ark (surplus cocks)",
+    ]
 
 
 def test_a_small_question_has_its_buttons_in_the_order_of_the_forms(small: MainWindow, qtbot: QtBot) -> None:

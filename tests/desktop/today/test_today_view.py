@@ -19,6 +19,7 @@ from quailsched.desktop.paper.print_form import PrintForm
 from quailsched.desktop.today.card import ChoreCard
 from quailsched.desktop.today.chore_forms import LeaveOutForm, PutOffForm
 from quailsched.desktop.today.own_chore_form import OwnChoreForm
+from quailsched.desktop.today.page import DayPage
 from quailsched.desktop.today.record_dialog import RecordDialog
 from quailsched.desktop.today.view import TodayView
 from quailsched.edits.counts import record
@@ -446,6 +447,21 @@ def test_the_place_stands_apart_from_the_title(view: TodayView) -> None:
     assert beside
     for one in beside:
         assert one.where.x() - one.title.geometry().right() > 8, one.title.text()
+
+
+def test_a_size_that_comes_while_the_day_is_put_in_does_no_harm(
+    view: TodayView, opened: OpenFarm, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is shown in the panel can make the view wider or narrower before the cards of the day are made."""
+    show = view.side.show_page
+
+    def show_and_resize(page: DayPage, today: date) -> None:
+        show(page, today)
+        view.resize(view.width() - 40, view.height())
+
+    monkeypatch.setattr(view.side, "show_page", show_and_resize)
+    own(opened, "Sharpen the knives", TODAY)
+    assert card(view, "Sharpen").isVisible()
 
 
 def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty: OpenFarm, qtbot: QtBot) -> None:

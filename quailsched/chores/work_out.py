@@ -40,15 +40,16 @@ def chores_between(season: Season, start: date, end: date, *, with_left_out: boo
 def overdue_chores(season: Season, today: date, days: int = 14) -> tuple[Chore, ...]:
     """What was due on the ``days`` before ``today`` and still has to be done: of what comes round again, the last time.
 
-    Nothing before the farm's first count or mark: until then nobody said what was done.
+    Nothing before the farm's first count or mark: until then nobody said what was done. But what was asked for once,
+    by a chore of one's own, is.
     """
-    told = [*(count.day for count in season.farm.counts), *(mark.day for mark in season.farm.marks)]
-    if not told:
-        return ()
-    first = max(min(told), today - timedelta(days=days))
+    farm, earliest = season.farm, today - timedelta(days=days)
+    told = [*(count.day for count in farm.counts), *(mark.day for mark in farm.marks)]
+    once = {f"own/{own.id}/{own.first.isoformat()}" for own in farm.own_chores if not own.repeat}
+    first = max(min(told), earliest) if told else today
     found: dict[str, Chore] = {}
-    for chore in chores_between(season, first, today, with_left_out=True):
-        if chore.kind not in PASSED_BY_EVENING:
+    for chore in chores_between(season, earliest if once else first, today, with_left_out=True):
+        if chore.kind not in PASSED_BY_EVENING and (chore.day >= first or chore.key in once):
             found[_round_of(chore)] = chore
     return tuple(chore for chore in found.values() if chore.is_open)
 

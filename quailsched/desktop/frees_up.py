@@ -73,7 +73,7 @@ class FreesUp(QFrame):
         self._bound(round(self.fontMetrics().height() * 5.4) + 26)
 
     def show_season(self, season: Season, is_preview: bool = False) -> None:
-        """Tell of ``season``. A preview changes words alone: the strip does not grow or shrink under the season."""
+        """Tell of ``season``. A preview leaves the strip as tall as it is, so that the season stays where it is."""
         ids = [(place.id, place.name) for place in season.farm.places]
         if self._area.widget() is None or ids != [(column.place_id, column.name) for column in self._columns]:
             self._columns = [_Column(place.id, place.name, self.place_opened.emit) for place in season.farm.places]
@@ -82,7 +82,9 @@ class FreesUp(QFrame):
             self._put_in()
         for column, place in zip(self._columns, season.farm.places, strict=True):
             column.tell(season, place, self.today)
-        if not is_preview:
+        if is_preview:
+            self._widen()
+        else:
             self._share()
 
     def show_low(self, is_low: bool) -> None:
@@ -141,6 +143,14 @@ class FreesUp(QFrame):
         tall += bar.sizeHint().height() if many < len(columns) else 0
         tall += 0 if self._is_low else self._heading.sizeHint().height() + 2
         self._bound(tall + 12 + 2 * self.frameWidth())
+
+    def _widen(self) -> None:
+        """Room for words that have become longer, where the strip has it; a column does not shrink on the way."""
+        wants = [max(column.width(), column.sizeHint().width()) for column in self._columns]
+        if sum(wants) + _GAP * (len(wants) - 1) <= self.contentsRect().width() - 2 * _SIDE:
+            for column, wide in zip(self._columns, wants, strict=True):
+                if wide != column.width():
+                    column.setFixedWidth(wide)
 
     def _bound(self, tall: int) -> None:
         """``tall`` is what it wants; on the way to a low window it takes less, until it is told of it."""

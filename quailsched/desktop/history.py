@@ -149,6 +149,7 @@ class HistoryDialog(QDialog):
         table.setTabKeyNavigation(False)
         table.setShowGrid(False)
         table.verticalHeader().hide()
+        table.horizontalHeader().setHighlightSections(False)
         table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         table.horizontalHeader().setSectionResizeMode(_WHEN, QHeaderView.ResizeMode.ResizeToContents)
         table.horizontalHeader().setSectionResizeMode(_WHAT, QHeaderView.ResizeMode.Stretch)

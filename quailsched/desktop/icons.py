@@ -25,13 +25,18 @@ def ratios_there_are() -> Collection[float]:
     return {screen.devicePixelRatio() for screen in QGuiApplication.screens()}
 
 
-def icon(name: str, size_px: int = 16, ratios: Collection[float] = ALL_RATIOS, ink: str = "") -> QIcon:
+def icon(
+    name: str, size_px: int = 16, ratios: Collection[float] = ALL_RATIOS, ink: str = "", active_ink: str = ""
+) -> QIcon:
     """The line icon ``name``, sharp at ``size_px`` on screens of ``ratios``; paler on what is disabled.
 
-    ``ink``: a colour, where it is not that of text.
+    ``ink``: a colour, where it is not that of text. ``active_ink``: another one for the row of a menu that is lit.
     """
     made = QIcon()
-    for mode, colour in ((QIcon.Mode.Normal, ink or current().ink), (QIcon.Mode.Disabled, current().soft)):
+    inks = {QIcon.Mode.Normal: ink or current().ink, QIcon.Mode.Disabled: current().soft}
+    if active_ink:
+        inks[QIcon.Mode.Active] = active_ink
+    for mode, colour in inks.items():
         renderer = _renderer(name, colour)
         for ratio in ratios:
             made.addPixmap(_drawn(renderer, round(size_px * ratio)), mode)

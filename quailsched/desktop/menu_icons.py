@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
 from quailsched.desktop.icons import icon, size_beside
+from quailsched.desktop.theme import current
 
 PICTURES = {
     "new_farm": "new",
@@ -71,4 +72,4 @@ def draw_icons(menu: QMenu, actions: Mapping[str, QAction]) -> None:
     size_px = size_beside(menu.fontMetrics())
     for name, action in actions.items():
         if name in PICTURES:
-            action.setIcon(icon(PICTURES[name], size_px))
+            action.setIcon(icon(PICTURES[name], size_px, active_ink=current().on_good))

@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMainWindow, QMenu
 
 from quailsched.desktop.theme import Theme, current
+from quailsched.session.paths import remembered
 from quailsched.words import marked, say
 
 TITLES = (marked("&Farm"), marked("&Change"), marked("&Trials"), marked("&Show"), marked("&Help"))
@@ -35,5 +36,16 @@ def _keep_drawn(menu: QMenu, actions: Actions) -> None:
             drawn_in = current()
             own = menu.actions()
             draw_icons(menu, {name: action for name, action in named.items() if action in own})
+        _mark_colours(menu, named)
 
     menu.aboutToShow.connect(draw)
+
+
+def _mark_colours(menu: QMenu, actions: Mapping[str, QAction]) -> None:
+    """The row of the colours that are chosen is a checked one."""
+    chosen = f"show_{remembered().get('colours', 'auto')}"
+    for name in ("show_auto", "show_light", "show_dark"):
+        action = actions.get(name)
+        if action is not None and menu in action.associatedObjects():
+            action.setCheckable(True)
+            action.setChecked(name == chosen)

@@ -41,7 +41,7 @@ class PaperCommands:
 
         trial = self._window.opened.trial
         form = PrintForm(self._window, self._paper(), trial.name if trial is not None else "")
-        form.chores.setChecked(chores)
+        form.choose(chores=chores)
         if form.exec() == QDialog.DialogCode.Accepted:
             remember(paper=form.paper)
             wanted = self._chores(form.weeks) if form.is_chores else self._season()

@@ -77,6 +77,7 @@ def sheet_of(theme: Theme) -> str:
     QPushButton#main:disabled {{ background: {t.sunk}; color: {t.soft}; border-color: {t.line}; }}
     QPushButton#main:focus, QPushButton:default:focus {{ border: 3px double {t.on_good}; padding: 2px 12px; }}
     QPushButton:default:focus, QPushButton#main:default:focus {{ padding: 2px 6px; }}
+    QDialogButtonBox, QMessageBox {{ dialogbuttonbox-buttons-have-icons: 0; button-layout: 3; }}
     QPushButton#clashes {{ background: {t.clash}; color: {t.on_clash}; border-color: {t.clash}; font-weight: 700; }}
     QPushButton#clashes:focus {{ border: 3px double {t.on_clash}; padding: 2px 12px; }}
     QPushButton#calm {{ background: {t.good_tint}; color: {t.ink}; border-color: {t.good}; }}

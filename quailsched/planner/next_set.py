@@ -24,6 +24,7 @@ from quailsched.quick import dataclass
 from quailsched.season.clash import Clash
 from quailsched.season.clashes import Checked, checked, clashes_around, clashes_of_farm
 from quailsched.season.season import Season
+from quailsched.words import say
 
 ROOM_KINDS = frozenset({"floor", "crowd", "heat", "water", "feeder"})
 CALM_KINDS = frozenset({"calm"})
@@ -120,7 +121,7 @@ def _new_clashes(now: Checked, kind_id: str, day: date, route: Route, number: in
 
 
 def _probe(kind_id: str, day: date, route: Route, number: int) -> Batch:
-    return Batch(_PROBE, "New batch", kind_id, Origin.OWN_EGGS, day, number, route)
+    return Batch(_PROBE, say("New batch"), kind_id, Origin.OWN_EGGS, day, number, route)
 
 
 class _Search:

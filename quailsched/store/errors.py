@@ -31,6 +31,7 @@ _OF_SYSTEM: Final = {
     errno.ENOENT: marked("there is no such file or folder"),
     errno.ENOTDIR: marked("its folder is not a folder"),
     errno.EISDIR: marked("it is a folder"),
+    errno.EEXIST: marked("a file of that name is there already"),
     errno.ENAMETOOLONG: marked("the name is too long"),
 }
 _KNOWN: Final = (sqlite3.Error, OSError, ValueError, OverflowError, FarmError)

@@ -179,6 +179,21 @@ def test_of_what_comes_round_only_the_last_time_is_overdue_and_only_until_it_is_
     assert not {one.kind for one in late} & {"turn", "collect", "watch"}
 
 
+def test_what_was_asked_for_once_is_overdue_on_a_farm_on_which_nothing_else_was_said() -> None:
+    """Sharpen is of four days ago, Gone by of three weeks ago, and Sweep comes round: of that nobody told before."""
+    farm = example()
+    for own in (
+        OwnChore("once", "Sharpen", TODAY - timedelta(days=4)),
+        OwnChore("old", "Gone by", TODAY - timedelta(days=21)),
+        OwnChore("round", "Sweep", TODAY - timedelta(days=9), "FREQ=WEEKLY"),
+    ):
+        farm = apply(farm, put_own(farm, own))
+    (late,) = overdue_chores(Season(farm), TODAY)
+    assert late.title == "Sharpen"
+    done = apply(farm, tick(farm, late.key, late.day, late.title, TODAY))
+    assert not [one for one in overdue_chores(Season(done), TODAY) if one.title == "Sharpen"]
+
+
 # what a chore asks
 
 

@@ -77,6 +77,23 @@ def test_icons_follow_when_the_theme_changes(window: MainWindow) -> None:
     assert inks() == {LIGHT.ink}
 
 
+def test_a_row_of_a_menu_that_is_lit_has_its_icon_in_the_colour_of_its_text(window: MainWindow) -> None:
+    for name, theme in (("show_dark", DARK), ("show_light", LIGHT)):
+        window.actions_by_name[name].trigger()
+        for menu in window.menuBar().findChildren(QMenu):
+            menu.aboutToShow.emit()
+        assert ink_of(window.actions_by_name["undo"].icon(), QIcon.Mode.Active) == QColor(theme.on_good).name()
+
+
+def test_the_menu_marks_the_colours_that_are_chosen(window: MainWindow) -> None:
+    rows = [window.actions_by_name[name] for name in ("show_auto", "show_light", "show_dark")]
+    (menu,) = (one for one in window.menuBar().findChildren(QMenu) if rows[0] in one.actions())
+    for chosen in (rows[2], rows[1], rows[1], rows[0]):  # the same twice: it stays marked
+        chosen.trigger()
+        menu.aboutToShow.emit()
+        assert [one.isChecked() for one in rows] == [one is chosen for one in rows]
+
+
 def test_every_picture_belongs_to_something_and_is_there() -> None:
     assert set(PICTURES) <= {command.name for command in COMMANDS}
     files = {path.stem.removesuffix("-dark") for path in (ROOT / "icons").glob("*.svg")}

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QImage, QWheelEvent
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QMenu, QPushButton
 from pytestqt.qtbot import QtBot
 
 from quailsched.desktop.actions import COMMANDS
@@ -233,6 +233,14 @@ def test_every_command_has_a_method_and_keys_of_its_own(window: MainWindow) -> N
     keys = [command.keys for command in COMMANDS if command.keys]
     assert len(keys) == len(set(keys))
     assert set(window.actions_by_name) == {command.name for command in COMMANDS}
+
+
+def test_in_no_menu_two_rows_have_the_same_letter(window: MainWindow) -> None:
+    """The letter alone does what the row says; of two with the same letter neither would be done."""
+    for menu in window.menuBar().findChildren(QMenu):
+        rows = [one.text() for one in menu.actions() if not one.menu()]
+        letters = [text[text.index("&") + 1].lower() for text in rows if "&" in text.replace("&&", "")]
+        assert len(letters) == len(set(letters)), rows
 
 
 def test_a_farm_without_places_says_how_to_begin(window: MainWindow, empty: OpenFarm) -> None:

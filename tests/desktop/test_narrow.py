@@ -30,9 +30,11 @@ from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.tasks import run_at_once
 from quailsched.desktop.texts import KEYS
 from quailsched.desktop.theme import LIGHT, show_theme
+from quailsched.edits.records import put
 from quailsched.session import trials
 from quailsched.session.open_farm import OpenFarm
 from quailsched.words import ENGLISH, use
+from tests.builders import BROODER, HATCHER, SETTER, eggs, hatch_route
 from tests.desktop.conftest import TODAY, complete
 
 
@@ -453,3 +455,26 @@ def test_help_fits_the_screen_and_scrolls(qtbot: QtBot, points: int) -> None:
     assert bar.maximum() == 0 or points > 9
     qtbot.keyClick(shown, Qt.Key.Key_Escape)
     assert not shown.isVisible()
+
+
+def test_a_choice_as_wide_as_it_wants_shows_its_longest_text_whole(qtbot: QtBot, qapp: QApplication) -> None:
+    show_theme(qapp, LIGHT)
+    choice = NarrowChoice()
+    qtbot.addWidget(choice)
+    choice.addItems(["surplus cocks", "all"])
+    choice.show()
+    choice.resize(choice.sizeHint())
+    whole = choice.grab().toImage()
+    choice.setItemText(0, "surplus cockz")  # not wider
+    choice.resize(whole.size())
+    assert choice.grab().toImage() != whole  # the last letter is seen
+
+
+def test_the_panel_of_a_farm_without_a_clash_needs_no_bar_to_the_side(
+    empty: OpenFarm, qtbot: QtBot, language: str
+) -> None:
+    for record in (SETTER, HATCHER, BROODER, eggs("Aster", 60, *hatch_route(), start=TODAY)):
+        empty.apply(put(empty.farm, record))
+    window = window_on(empty, qtbot, 1280, 720)
+    assert not empty.checked.clashes
+    assert window.season.inspector._area.horizontalScrollBar().maximum() == 0

@@ -6,10 +6,11 @@ from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtCore import QLocale, QPoint, Qt
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
+from quailsched.desktop.language import speak
 from quailsched.desktop.main_window import NEXT_SET, MainWindow
 from quailsched.desktop.tasks import run_at_once
 from quailsched.edits.records import put
@@ -17,6 +18,7 @@ from quailsched.farm.records import Person, Span
 from quailsched.season.clashes import clashes_of
 from quailsched.session.farms import make_farm
 from quailsched.session.open_farm import OpenFarm
+from quailsched.words import ENGLISH, use
 from tests.builders import ARK, BROODER, HATCHER, PEN, SETTER
 
 TODAY = date(2027, 4, 6)
@@ -71,6 +73,19 @@ def test_setting_the_most_eggs_is_one_step_and_makes_no_clash(window: MainWindow
     window.undo()
     assert window.opened.farm == before
     assert view._days[4].eggs == most
+
+
+def test_the_keys_go_to_the_days_when_eggs_were_set(window: MainWindow, qtbot: QtBot) -> None:
+    view = window.next_set
+    view.landscape.choose(4)
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    view.button.setFocus()
+    qtbot.keyClick(view.button, Qt.Key.Key_Space)
+    assert len(window.opened.farm.batches) == 1
+    assert view.landscape.hasFocus()
+    qtbot.keyClick(view.landscape, Qt.Key.Key_Space)
+    assert len(window.opened.farm.batches) == 1  # nothing more was set, and nothing taken back
 
 
 def test_it_is_worked_out_only_where_it_is_seen(window: MainWindow, yard: OpenFarm) -> None:
@@ -185,3 +200,21 @@ def test_so_few_eggs_that_they_would_clash_are_told_before_they_are_set(window: 
     assert "too few to be calm" in told()[told().index("So few would clash") + 1]
     qtbot.mouseClick(view.button, Qt.MouseButton.LeftButton)
     assert {clash.kind for clash in clashes_of(window.opened.season, TODAY)} == {"calm"}
+
+
+def test_the_batch_that_is_thought_of_has_a_name_in_the_language_of_the_window(
+    window: MainWindow, qapp: QApplication
+) -> None:
+    before = QLocale()
+    speak(qapp, "de")
+    try:
+        view = MainWindow(window.opened, TODAY, run_at_once).next_set
+        view.work_out()
+        view.landscape.choose(4)
+        told = [one.text() for one in view.findChildren(QLabel)]
+        assert [text for text in told if "Neuer Satz" in text]
+        assert not [text for text in told if "New batch" in text]
+    finally:
+        speak(qapp, "en")
+        QLocale.setDefault(before)
+        use(ENGLISH)

@@ -12,7 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QDialog, QFileDialog, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
-from quailsched.desktop.main_window import MainWindow
+from quailsched.desktop.main_window import TODAY, MainWindow
 from quailsched.desktop.paper.print_form import PrintForm
 from quailsched.desktop.season_canvas.lanes import Grouping
 from quailsched.edits.batches import shift
@@ -106,6 +106,22 @@ def test_a_print_dialog_that_is_left_prints_nothing(window: MainWindow, tmp_path
     window.actions_by_name["print_out"].trigger()
     doing.require_done()
     assert window.statusBar().currentMessage() == said
+
+
+def test_the_sheet_of_chores_begins_with_the_keys_on_what_is_chosen(window: MainWindow, qtbot: QtBot) -> None:
+    seen: list[bool] = []
+
+    def look(dialog: QDialog) -> None:
+        assert isinstance(dialog, PrintForm)
+        QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_Space)
+        seen.append(dialog.is_chores)
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    doing = InDialogs(look)
+    window.show_view(TODAY)
+    qtbot.mouseClick(window.day_view.side.paper, LEFT)
+    doing.require_done()
+    assert seen == [True]
 
 
 def test_chores_are_saved_as_pdf_for_the_weeks_and_the_paper_that_are_chosen(

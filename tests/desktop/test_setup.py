@@ -177,6 +177,22 @@ def test_an_empty_table_says_what_to_do_and_takes_the_same_key(
     assert page.table.isVisibleTo(view)
 
 
+SOURCE = 6
+
+
+def test_a_wide_window_shows_long_cells_whole(view: SetupView, qtbot: QtBot) -> None:
+    view.tabs.setCurrentIndex(FIGURES)
+    view.resize(2600, 900)
+    table = view.figures.table
+    qtbot.waitUntil(table.isVisible)
+    model = table.model()
+    for column in range(SOURCE):  # of the sources some are longer than any screen is wide
+        widest = max(table.sizeHintForIndex(model.index(row, column)).width() for row in range(model.rowCount()))
+        assert table.columnWidth(column) >= widest, model.headerData(column, Qt.Orientation.Horizontal)
+    view.resize(1150, 600)
+    qtbot.waitUntil(lambda: table.horizontalScrollBar().maximum() == 0, timeout=1000)
+
+
 def test_the_last_column_of_figures_is_not_cut_at_the_edge(view: SetupView, qtbot: QtBot) -> None:
     view.tabs.setCurrentIndex(FIGURES)
     view.resize(1150, 600)

@@ -8,6 +8,8 @@ from types import ModuleType
 
 import pytest
 
+from quailsched.desktop.actions import COMMANDS
+
 TOP = Path(__file__).parents[2]
 
 
@@ -43,3 +45,12 @@ def test_texts_are_collected_from_calls_tables_and_counts() -> None:
     assert found == ["{name} is here", "Mon", "chick", "chicks", "bus", "buses", "one", "other"]
     with pytest.raises(translations.NotWrittenOutError, match="here, line 1"):
         list(translations.texts_of(ast.parse('say(f"{name} is here")'), "here"))
+
+
+@pytest.mark.parametrize("language", translations.languages())
+def test_in_no_menu_two_rows_have_the_same_letter(language: str) -> None:
+    said = translations.known(language)
+    for menu in {command.menu for command in COMMANDS}:
+        rows = [said[command.text] for command in COMMANDS if command.menu == menu]
+        letters = [row[row.index("&") + 1].lower() for row in rows if "&" in row]
+        assert len(letters) == len(set(letters)), rows

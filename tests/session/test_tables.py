@@ -77,5 +77,5 @@ def test_a_file_of_somebody_else_is_left_and_nothing_is_written_beside_it(opened
 
 def test_a_folder_that_cannot_be_made_is_told(opened: OpenFarm, tmp_path: Path) -> None:
     (tmp_path / "file").write_text("x")
-    with pytest.raises(StoreError, match="file"):
+    with pytest.raises(StoreError, match=r"^file cannot be written: a file of that name is there already\.$"):
         give_tables(opened, tmp_path / "file")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PySide6.QtCore import QUrl
+from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -55,7 +55,7 @@ class CountsDialog(QDialog):
         self.fault.hide()
         self._lay_out()
         self.refresh()
-        self.table.setFocus()
+        (self.record if self.table.isHidden() else self.table).setFocus()
 
     def _lay_out(self) -> None:
         head = QHBoxLayout()
@@ -82,10 +82,13 @@ class CountsDialog(QDialog):
         )
         column.addWidget(label(told, "soft"))
         column.addWidget(self.table, 1)
+        self.nothing = label(say("Nothing is counted yet."), "soft")
+        self.nothing.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        column.addWidget(self.nothing, 1)
         column.addWidget(self.fault)
         column.addLayout(row)
         dress(self)
-        wide, tall = self.fontMetrics().averageCharWidth() * 92, self.fontMetrics().height() * 26
+        wide, tall = self.fontMetrics().averageCharWidth() * 124, self.fontMetrics().height() * 26
         room = self.screen().availableSize()
         self.resize(min(wide, room.width() - 16), min(tall, room.height() - 60))
         QShortcut(QKeySequence("Del"), self.table, self._take_back)
@@ -98,10 +101,13 @@ class CountsDialog(QDialog):
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setTabKeyNavigation(False)
         table.setShowGrid(False)
+        table.setWordWrap(False)  # two lines would be pressed into one row; the tip has a long note whole
         table.verticalHeader().hide()
         header = table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
+        header.setHighlightSections(False)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         table.activated.connect(self._correct)
         table.selectionModel().selectionChanged.connect(self._enable)
         return table
@@ -110,7 +116,10 @@ class CountsDialog(QDialog):
         """Show the counts as they are now; the row of the count ``keep`` is picked, else the first."""
         self.model.show_counts(told_counts(self._opened.plan, self._of_id()))
         row = self.model.row_of(keep) if keep else None
-        if self.model.rowCount():
+        has_rows = self.model.rowCount() > 0
+        self.table.setVisible(has_rows)
+        self.nothing.setVisible(not has_rows)
+        if has_rows:
             self.table.selectRow(row or 0)
         self._enable()
 

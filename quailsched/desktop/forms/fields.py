@@ -121,7 +121,8 @@ class NarrowChoice(QComboBox):
     What is cut off ends in an ellipsis.
     """
 
-    _FEWEST, _MOST = 9, 24  # letters
+    _FEWEST, _MOST = 9, 32  # letters
+    _BESIDE = 4  # pixels that the style leaves free beside the text, and does not ask room for
 
     def sizeHint(self) -> QSize:
         return self._cut(super().sizeHint(), self._MOST)
@@ -143,7 +144,7 @@ class NarrowChoice(QComboBox):
     def _cut(self, hint: QSize, letters: int) -> QSize:
         longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)
         spare = longest - self.fontMetrics().averageCharWidth() * letters
-        return QSize(hint.width() - max(spare, 0), hint.height())
+        return QSize(hint.width() + self._BESIDE - max(spare, 0), hint.height())
 
 
 class _QuietWheel(QObject):

@@ -289,6 +289,7 @@ class NextSetView(QStackedWidget):
                 batch=batch.name,
                 day=day_text(batch.start),
             )
+            self.landscape.setFocus()  # the button will have nothing to set, and the keys would go to Undo
             self.set_asked.emit(put(self.opened.farm, batch, label_text))
 
 

@@ -74,14 +74,14 @@ class ChoreRows:
         )
         return Row(Block(lines, face.height), face.height + 4, is_heading=True)
 
-    def chore(self, chore: Chore, tells_caution: bool) -> Row:
+    def chore(self, chore: Chore, tells_caution: bool, today: date) -> Row:
         """What, where, who; below it how, and the caution that belongs to it if ``tells_caution``."""
         fonts, room = self._fonts, self._place_x - self._text_x - _GAP
         is_done = chore.done_on is not None
         title = block(
             fonts.small_bold, chore.title, ON_PAPER.soft if is_done else ON_PAPER.ink, room, self._text_x, _PAD
         )
-        how = block(fonts.tiny, _how(chore), ON_PAPER.soft, room, self._text_x, _PAD + title.height)
+        how = block(fonts.tiny, _how(chore, today), ON_PAPER.soft, room, self._text_x, _PAD + title.height)
         height = title.height + how.height
         lines = [*title.lines, *how.lines]
         if tells_caution and chore.caution and not is_done:
@@ -105,8 +105,11 @@ class ChoreRows:
                      words.height)  # fmt: skip
 
 
-def _how(chore: Chore) -> str:
-    """How it is done; before that, on which day it was due at first."""
+def _how(chore: Chore, today: date) -> str:
+    """How it is done; before that, on which day it was due, or due at first."""
+    if chore.day < today:
+        weekday, day = weekday_text(chore.day), day_text(chore.day, today)
+        return say("Was due on {weekday}, {day}. {how}", weekday=weekday, day=day, how=chore.how).strip()
     if chore.put_off_from is None:
         return chore.how
     return say("Put off from {day}. {how}", day=day_text(chore.put_off_from, chore.day), how=chore.how).strip()

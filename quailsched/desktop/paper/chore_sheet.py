@@ -10,7 +10,7 @@ from typing import Final
 from PySide6.QtGui import QPainter
 
 from quailsched.chores.chore import Chore
-from quailsched.chores.work_out import chores_between
+from quailsched.chores.work_out import chores_between, overdue_chores
 from quailsched.desktop.paper.chore_rows import ChoreRows, Row
 from quailsched.desktop.paper.lines import Block, block, draw, head, printed_words
 from quailsched.desktop.paper.sheet import ON_PAPER, Sheet, fonts_on_paper
@@ -29,7 +29,10 @@ _Rows = tuple[tuple[float, Row], ...]  # each with its top, from below the head
 
 @dataclass(frozen=True, slots=True)
 class ChoreSheet:
-    """The chores of ``weeks`` weeks from ``today`` on; nothing is left out, so it takes as many pages as it takes."""
+    """The chores of ``weeks`` weeks from ``today`` on, after what is overdue.
+
+    Nothing is left out, so it takes as many pages as it takes.
+    """
 
     season: Season
     today: date
@@ -62,8 +65,12 @@ class ChoreSheet:
         chores = chores_between(self.season, self.today, self.today + timedelta(days=7 * self.weeks))
         room = sheet.height - self.head(sheet.width, say("page {number} of {many}", number=99, many=99)).height
         laying = _Laying(ChoreRows(fonts_on_paper(), sheet.width), room, self.today)
+        late = overdue_chores(self.season, self.today)
+        if late:  # on the first day that there is to do it
+            laying.put_day(self.today, (*late, *(chore for chore in chores if chore.day == self.today)))
         for day, of_day in groupby(chores, key=lambda chore: chore.day):
-            laying.put_day(day, tuple(of_day))
+            if day != self.today or not late:
+                laying.put_day(day, tuple(of_day))
         many = len(laying.pages)
         return tuple(
             ChorePage(self, say("page {number} of {many}", number=number, many=many), tuple(rows))
@@ -125,7 +132,7 @@ class _Laying:
 
     def _row(self, chore: Chore) -> Row:
         is_told = any(chore.caution in told for told in self._told)  # alone, or among others
-        return self._rows.chore(chore, tells_caution=not is_told)
+        return self._rows.chore(chore, tells_caution=not is_told, today=self._near)
 
     def _put(self, row: Row, gap: float = 0.0) -> None:
         self.pages[-1].append((self._end + gap, row))

@@ -53,10 +53,15 @@ class PrintForm(QDialog):
         column.addStretch()
         column.addLayout(self._buttons())
         self.chores.toggled.connect(self.weeks_field.setEnabled)
-        self.season.setChecked(True)
-        self.season.setFocus()
+        self.choose(chores=False)
         self.weeks_field.setEnabled(False)
         dress(self)
+
+    def choose(self, *, chores: bool) -> None:
+        """Begin with the sheet of chores, or with the season."""
+        chosen = self.chores if chores else self.season
+        chosen.setChecked(True)
+        chosen.setFocus()
 
     def _buttons(self) -> QHBoxLayout:
         cancel, self.save_button = QPushButton(say("Cancel")), QPushButton(say("Save as P&DF…"))

@@ -156,6 +156,8 @@ def impossible(farm: Farm, grab: Grab, drop: Drop, error: FarmError) -> Verdict:
 
 def _what(farm: Farm, grab: Grab, drop: Drop) -> str:
     batch, band = farm.batch(grab.batch_id), grab.band
+    if drop.split and drop.place_id is None:
+        return say("Split {batch}", batch=batch.name)
     if drop.split and drop.place_id is not None:
         what = "egg" if batch.origin.is_eggs else "bird"
         where = farm.place(drop.place_id).name

@@ -13,7 +13,7 @@ from quailsched.desktop.season_canvas.drag import Drop, Grab, Grip, change_of, s
 from quailsched.desktop.season_canvas.lanes import Band
 from quailsched.edits.change import Change
 from quailsched.farm.faults import FarmError
-from quailsched.farm.records import Farm
+from quailsched.farm.records import Farm, Part
 from quailsched.farm.units import span_text
 from quailsched.season.clashes import Checked
 from quailsched.words import say
@@ -35,8 +35,12 @@ def fill(menu: QMenu, now: Checked, batch_id: str, bands: list[Band], today: dat
     ):
         _add(menu, text, farm, whole, Drop(days), ask)
     menu.addSeparator()
+    there = [band.place_id for band in bands]
     for band in bands:
         place = farm.place(band.place_id).name
+        part = band.presences[-1].part
+        if there.count(band.place_id) > 1 and part is not Part.ALL:  # hens and cocks in one place are two rows
+            place += say(" (laying group)") if part is Part.HENS else say(" (surplus cocks)")
         days_there = span_text(band.start, band.presences[-1].end - timedelta(days=1), today)
         stay = menu.addMenu(on_button(say("In {place}, {days}", place=place, days=days_there)))
         stay.setToolTipsVisible(True)

@@ -15,6 +15,7 @@ from quailsched.desktop.setup.tables import Row
 from quailsched.words import say
 
 _ROWS_FITTED = 100  # rows that columns are as wide as: of thousands each takes its time
+_HEADING_PAD = 10  # pixels beside the words of a heading, in the sheet of the theme and a little more
 _LOW_LINES = 18  # of text: a page of fewer is low
 _Index = QModelIndex | QPersistentModelIndex
 
@@ -83,6 +84,7 @@ class TablePage(QWidget):
         super().__init__()
         self.model = RowsModel(headings)
         self._wanted: list[int] = []  # widths of columns, if there were room for all
+        self._whole: list[int] = []  # the same, with no cell cut
         self._order = _Order(self)
         self._order.setSourceModel(self.model)
         self.table = _Table(say(title))
@@ -166,8 +168,20 @@ class TablePage(QWidget):
         letter = self.fontMetrics().averageCharWidth()
         self.table.resizeColumnsToContents()
         columns = range(self.model.columnCount())
-        self._wanted = [min(self.table.columnWidth(column) + 2 * letter, 38 * letter) for column in columns]
+        self._whole = [
+            self._heading_alone(column) if self._is_empty(column) else self.table.columnWidth(column) + 2 * letter
+            for column in columns
+        ]
+        self._wanted = [min(wide, 38 * letter) for wide in self._whole]
         self._share_columns()
+
+    def _is_empty(self, column: int) -> bool:
+        return not any(self.model.index(row, column).data() for row in range(self.model.rowCount()))
+
+    def _heading_alone(self, column: int) -> int:
+        """The width of a heading without the arrow of sorting: nothing stands below it that could be sorted."""
+        text = self.model.headerData(column, Qt.Orientation.Horizontal)
+        return self.table.horizontalHeader().fontMetrics().horizontalAdvance(str(text)) + 2 * _HEADING_PAD
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -186,6 +200,10 @@ class TablePage(QWidget):
             given = max(min(over, widths[column] - least), 0)
             widths[column] -= given
             over -= given
+        for column, whole in enumerate(self._whole):  # what is left over makes long cells whole
+            more = max(min(-over, whole - widths[column]), 0)
+            widths[column] += more
+            over += more
         for column, wide in enumerate(widths):
             self.table.setColumnWidth(column, wide)
 

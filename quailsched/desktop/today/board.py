@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QEvent, QObject, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
@@ -23,6 +23,7 @@ class Board(QWidget):
         self._below: QWidget | None = None
         self._columns: list[QVBoxLayout] = []
         self._shown: object = None
+        self._gaps: list[_AsTall] = []
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(18)
@@ -90,7 +91,8 @@ class Board(QWidget):
         each = -(-len(cards) // len(self._columns))
         for at, column in enumerate(self._columns):
             if at:
-                column.addSpacing(head.sizeHint().height() + column.spacing())
+                self._gaps.append(_AsTall(head, self))
+                column.addWidget(self._gaps[-1])
             else:
                 column.addWidget(head)
             for card in cards[at * each : (at + 1) * each]:
@@ -110,3 +112,23 @@ class Board(QWidget):
             column.setParent(None)
             column.deleteLater()
         self._columns = []
+        for gap in self._gaps:
+            gap.hide()
+            gap.deleteLater()
+        self._gaps = []
+
+
+class _AsTall(QWidget):
+    """Room beside ``other``, as tall as it is at any time, so that what stands below either begins on one line."""
+
+    def __init__(self, other: QWidget, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._other = other
+        self.setFixedHeight(other.sizeHint().height())
+        other.installEventFilter(self)
+        self.show()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if watched is self._other and event.type() is QEvent.Type.Resize:
+            self.setFixedHeight(self._other.height())
+        return False

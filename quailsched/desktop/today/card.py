@@ -19,6 +19,7 @@ from quailsched.desktop.today.tick_box import TickBox
 from quailsched.words import say
 
 _STRIPE_PX, _RADIUS_PX = 6, 10
+_BESIDE = 12  # pixels between a title and the place beside it
 _NARROW_LETTERS = 66  # a card less wide has the place below the title
 
 
@@ -62,7 +63,7 @@ class ChoreCard(QFrame):
         column.setContentsMargins(0, 3, 0, 0)
         column.setSpacing(3)
         self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._head.setSpacing(2)
+        self._head.setSpacing(_BESIDE)
         self._head.addWidget(self.title, 1)
         self._head.addWidget(self.where, 0, Qt.AlignmentFlag.AlignTop)
         self.where.setWordWrap(False)
@@ -134,6 +135,7 @@ class ChoreCard(QFrame):
         way = QBoxLayout.Direction.TopToBottom if is_narrow else QBoxLayout.Direction.LeftToRight
         if self._head.direction() is not way:
             self._head.setDirection(way)
+            self._head.setSpacing(2 if is_narrow else _BESIDE)
             self._head.setAlignment(self.where, Qt.AlignmentFlag.AlignLeft if is_narrow else Qt.AlignmentFlag.AlignTop)
 
     def paintEvent(self, _event: QPaintEvent) -> None:

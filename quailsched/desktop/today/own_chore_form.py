@@ -44,6 +44,7 @@ class RepeatField(QWidget):
         self.often.setAccessibleName(say("Repeat"))
         self.step.setAccessibleName(say("Every how many"))
         self.step.setPrefix(say("every "))
+        self.step.setSpecialValueText(say("without a gap"))  # of one, as "every week" stands beside it
         self.step.setValue(shown.step)
         self.days = [self._day(number, number in shown.days) for number in range(len(WEEKDAYS))]
         row = QHBoxLayout(self)
@@ -129,16 +130,21 @@ class OwnChoreForm(PlanForm):
         self.add_field("batch_id", say("&Batch"), self.batch)
         self.add_field("person_id", say("W&ho"), self.person)
         self.add_field("words", say("H&ow"), self.how, say("In one line, as it will stand on the page"))
-        self.repeat.often.currentIndexChanged.connect(lambda _index: self._tell_days())
+        self.repeat.often.currentIndexChanged.connect(self._often_chosen)
         self.repeat.step.valueChanged.connect(lambda _value: self._tell_days())
         for button in self.repeat.days:
             button.toggled.connect(lambda _on: self._tell_days())
         self.first.dateChanged.connect(lambda _day: self._tell_days())
         self._tell_days()
 
+    def _often_chosen(self) -> None:
+        self._tell_days()
+        self.fit()  # the days of a week are wider than the form that asked for once
+
     def _tell_days(self) -> None:
         """The first days on which it will be due, so that a rule can be judged before it is saved."""
         chore, repeat = self._chore(), self.repeat.repeat()
+        self.next_days.setVisible(bool(chore.repeat))
         if not chore.repeat:
             self.next_days.setText("")
             return

@@ -131,10 +131,12 @@ def state_text(chore: Chore, today: date) -> str:
 
 
 def number_text_of(page: DayPage) -> str:
-    """ "9 chores, 2 of them done"."""
+    """ "9 chores, 2 of them done"; "1 chore, done"."""
     chores = page.chores
     if not chores:
         return ""
     done = len(chores) - sum(chore.is_open for chore in chores)
     number = count_text(len(chores), "chore")
+    if done == len(chores) == 1:
+        return say("{chores}, done", chores=number)
     return say("{chores}, {done} of them done", chores=number, done=done) if done else number

@@ -26,7 +26,9 @@ class SectionHead(QWidget):
         """``is_grouped``: whether the farm names people at all."""
         self.name.setText(group.name if is_grouped else say("Everything"))
         number = count_text(len(group.chores), "chore")
-        left = (
-            number if group.left == len(group.chores) else say("{chores}, {left} left", chores=number, left=group.left)
-        )
+        left = number
+        if not group.left:
+            left = say("{chores}, done", chores=number)
+        elif group.left < len(group.chores):
+            left = say("{chores}, {left} left", chores=number, left=group.left)
         self.more.setText(", ".join(part for part in (left, group.note) if part))

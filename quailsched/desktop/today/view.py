@@ -50,6 +50,7 @@ class TodayView(QWidget):
         self.opened, self.today, self.day = opened, today, today
         self._colour_of = colour_of
         self._is_built = False
+        self._is_filling = False
         self._has_moved: tuple[Moved, ...] = ()  # by the last step
         self._ticked_last: str | None = None  # the chore whose tick is the last step of the history
         self.page: DayPage | None = None
@@ -86,10 +87,14 @@ class TodayView(QWidget):
         season = self.opened.plan_season
         page = self.page = day_page(season, self.day, self.today)
         trial = self.opened.trial
-        self.head.show_page(page, trial.name if trial is not None else "")
-        self.head.record.look()
-        self.side.show_page(page, self.today)
-        self._show_cards(page)
+        self._is_filling = True  # a new size on the way waits for the cards
+        try:
+            self.head.show_page(page, trial.name if trial is not None else "")
+            self.head.record.look()
+            self.side.show_page(page, self.today)
+            self._show_cards(page)
+        finally:
+            self._is_filling = False
         self._arrange()
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -246,7 +251,7 @@ class TodayView(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if self._is_built:
+        if self._is_built and not self._is_filling:
             self._arrange()
 
     def _arrange(self) -> None:

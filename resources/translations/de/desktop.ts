@@ -60,6 +60,10 @@
    <translation>&amp;Über Quailsched</translation>
   </message>
   <message>
+   <source>&amp;Add a chore…</source>
+   <translation>Eine Aufga&amp;be hinzufügen …</translation>
+  </message>
+  <message>
    <source>&amp;Age when they come</source>
    <translation>&amp;Alter bei der Ankunft</translation>
   </message>
@@ -104,6 +108,10 @@
    <translation>&amp;Ausmisten</translation>
   </message>
   <message>
+   <source>&amp;Colours as the desktop</source>
+   <translation>&amp;Farben wie der Schreibtisch</translation>
+  </message>
+  <message>
    <source>&amp;Come on</source>
    <translation>&amp;Kommen am</translation>
   </message>
@@ -121,7 +129,7 @@
   </message>
   <message>
    <source>&amp;Details beside it, or not</source>
-   <translation>&amp;Einzelheiten daneben, oder nicht</translation>
+   <translation>E&amp;inzelheiten daneben, oder nicht</translation>
   </message>
   <message>
    <source>&amp;Drop it</source>
@@ -145,15 +153,11 @@
   </message>
   <message>
    <source>&amp;Find…</source>
-   <translation>&amp;Suchen …</translation>
+   <translation>Su&amp;chen …</translation>
   </message>
   <message>
    <source>&amp;First on</source>
    <translation>Zuerst &amp;am</translation>
-  </message>
-  <message>
-   <source>&amp;Fit the season</source>
-   <translation>Saison ein&amp;passen</translation>
   </message>
   <message>
    <source>&amp;Floor</source>
@@ -169,7 +173,7 @@
   </message>
   <message>
    <source>&amp;Go to a day…</source>
-   <translation>Zu einem &amp;Tag …</translation>
+   <translation>&amp;Zu einem Tag …</translation>
   </message>
   <message>
    <source>&amp;Heat sources</source>
@@ -205,7 +209,7 @@
   </message>
   <message>
    <source>&amp;Join another batch…</source>
-   <translation>&amp;Zu einem anderen Satz …</translation>
+   <translation>Z&amp;u einem anderen Satz …</translation>
   </message>
   <message>
    <source>&amp;Keep it</source>
@@ -249,7 +253,7 @@
   </message>
   <message>
    <source>&amp;Next clash</source>
-   <translation>Nächster &amp;Engpass</translation>
+   <translation>Nächster Engp&amp;ass</translation>
   </message>
   <message>
    <source>&amp;Number</source>
@@ -285,7 +289,7 @@
   </message>
   <message>
    <source>&amp;Quit</source>
-   <translation>&amp;Beenden</translation>
+   <translation>B&amp;eenden</translation>
   </message>
   <message>
    <source>&amp;Record…</source>
@@ -309,7 +313,7 @@
   </message>
   <message>
    <source>&amp;Save a picture…</source>
-   <translation>&amp;Bild speichern …</translation>
+   <translation>Bild &amp;speichern …</translation>
   </message>
   <message>
    <source>&amp;Season</source>
@@ -473,20 +477,8 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
 &lt;p&gt;Strg+Z nimmt jeden Schritt zurück, auch morgen noch. Was du zuerst siehst, ist ein Beispiel; ändere darin, was du willst.&lt;/p&gt;</translation>
   </message>
   <message>
-   <source>A &amp;month in view</source>
-   <translation>Einen &amp;Monat zeigen</translation>
-  </message>
-  <message>
    <source>A &amp;morning notice…</source>
    <translation>Eine &amp;Meldung am Morgen …</translation>
-  </message>
-  <message>
-   <source>A &amp;week in view</source>
-   <translation>Eine &amp;Woche zeigen</translation>
-  </message>
-  <message>
-   <source>A &amp;year in view</source>
-   <translation>Ein &amp;Jahr zeigen</translation>
   </message>
   <message>
    <source>A batch, a place or a day, by typing</source>
@@ -533,6 +525,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Erwachsen: darf, was Messer braucht</translation>
   </message>
   <message>
+   <source>A month in view</source>
+   <translation>Einen Monat zeigen</translation>
+  </message>
+  <message>
    <source>A name, or a day such as 12 Apr, in 3 weeks, Thursday, week 15, day 30 of Clover (Ctrl+F)</source>
    <translation>Ein Name, oder ein Tag wie 12. Apr, in 3 Wochen, Donnerstag, Woche 15, Tag 30 von Clover (Strg+F)</translation>
   </message>
@@ -559,6 +555,14 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>A setter, hatcher, cabinet, brooder or pen</source>
    <translation>Vorbrüter, Schlupfbrüter, Kombibrüter, Aufzuchtbox oder Voliere</translation>
+  </message>
+  <message>
+   <source>A week in view</source>
+   <translation>Eine Woche zeigen</translation>
+  </message>
+  <message>
+   <source>A year in view</source>
+   <translation>Ein Jahr zeigen</translation>
   </message>
   <message>
    <source>A&amp;ccept the clash that is picked…</source>
@@ -591,10 +595,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Add a batch…</source>
    <translation>Satz hinzufügen …</translation>
-  </message>
-  <message>
-   <source>Add a c&amp;hore…</source>
-   <translation>Eine Auf&amp;gabe hinzufügen …</translation>
   </message>
   <message>
    <source>Add a chore</source>
@@ -838,7 +838,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Chan&amp;ge what is picked…</source>
-   <translation>Aus&amp;gewähltes ändern …</translation>
+   <translation>&amp;Ausgewähltes ändern …</translation>
   </message>
   <message>
    <source>Change the batch that is picked</source>
@@ -901,10 +901,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Schließen</translation>
   </message>
   <message>
-   <source>Colours as the &amp;desktop</source>
-   <translation>Farben wie der &amp;Schreibtisch</translation>
-  </message>
-  <message>
    <source>Columns &amp;parted by</source>
    <translation>Spalten &amp;getrennt durch</translation>
   </message>
@@ -922,7 +918,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Coun&amp;ts…</source>
-   <translation>Zählu&amp;ngen …</translation>
+   <translation>Zä&amp;hlungen …</translation>
   </message>
   <message>
    <source>Counted</source>
@@ -958,7 +954,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Dar&amp;k</source>
-   <translation>Dun&amp;kel</translation>
+   <translation>&amp;Dunkel</translation>
   </message>
   <message>
    <source>Day</source>
@@ -1122,7 +1118,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Farm: name, units, &amp;nights…</source>
-   <translation>Hof: Name, Einheiten, &amp;Nächte …</translation>
+   <translation>H&amp;of: Name, Einheiten, Nächte …</translation>
   </message>
   <message>
    <source>Farms (*.quail);;All files (*)</source>
@@ -1173,6 +1169,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Erster Tag, {number}</translation>
   </message>
   <message>
+   <source>Fit t&amp;he season</source>
+   <translation>Saison ein&amp;passen</translation>
+  </message>
+  <message>
    <source>Floor</source>
    <translation>Fläche</translation>
   </message>
@@ -1201,10 +1201,6 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Ab wann</translation>
   </message>
   <message>
-   <source>Go to &amp;today</source>
-   <translation>Zu &amp;heute</translation>
-  </message>
-  <message>
    <source>Go to a day…</source>
    <translation>Zu einem Tag …</translation>
   </message>
@@ -1223,6 +1219,10 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   <message>
    <source>Go to this step</source>
    <translation>Zu diesem Schritt</translation>
+  </message>
+  <message>
+   <source>Go to today</source>
+   <translation>Zu &amp;heute</translation>
   </message>
   <message>
    <source>Grass pen: moved over grass</source>
@@ -1445,16 +1445,16 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
    <translation>Tasten und Maus</translation>
   </message>
   <message>
-   <source>La&amp;nguage…</source>
-   <translation>S&amp;prache …</translation>
+   <source>L&amp;anguage…</source>
+   <translation>Sp&amp;rache …</translation>
   </message>
   <message>
    <source>Lamps or plates. {empty}. {lamps}</source>
    <translation>Lampen oder Platten. {empty}. {lamps}</translation>
   </message>
   <message>
-   <source>Lanes of places or &amp;batches</source>
-   <translation>&amp;Bahnen der Plätze oder der Sätze</translation>
+   <source>Lan&amp;es of places or batches</source>
+   <translation>Bahnen der Plätze &amp;oder der Sätze</translation>
   </message>
   <message>
    <source>Lanes of places over time</source>
@@ -1526,7 +1526,7 @@ Verkaufen gehen vor. Bei kranken Vögeln einen Tierarzt fragen, nicht ein Progra
   </message>
   <message>
    <source>Ma&amp;ke a part of it a batch…</source>
-   <translation>Einen Teil abteilen …</translation>
+   <translation>E&amp;inen Teil abteilen …</translation>
   </message>
   <message>
    <source>Make a farm file from an exported document</source>
@@ -1703,6 +1703,10 @@ Notiere, wie viele Küken aus einem Satz geschlüpft sind, um den Schlupf jedes 
   <message>
    <source>Nothing is counted yet of {batches}.</source>
    <translation>Noch nichts gezählt: {batches}.</translation>
+  </message>
+  <message>
+   <source>Nothing is counted yet.</source>
+   <translation>Noch ist nichts gezählt.</translation>
   </message>
   <message>
    <source>Nothing is counted yet.
@@ -1945,10 +1949,6 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Spanne</translation>
   </message>
   <message>
-   <source>Re&amp;cord a count…</source>
-   <translation>Etwas &amp;eintragen …</translation>
-  </message>
-  <message>
    <source>Re&amp;move what is picked…</source>
    <translation>Ausgewähltes ent&amp;fernen …</translation>
   </message>
@@ -1965,6 +1965,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Grund, {number}</translation>
   </message>
   <message>
+   <source>Rec&amp;ord a count…</source>
+   <translation>E&amp;twas eintragen …</translation>
+  </message>
+  <message>
    <source>Record</source>
    <translation>Eintragen</translation>
   </message>
@@ -1974,7 +1978,7 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   </message>
   <message>
    <source>Record by a &amp;form…</source>
-   <translation>Mit einem &amp;Formular eintragen …</translation>
+   <translation>&amp;Mit einem Formular eintragen …</translation>
   </message>
   <message>
    <source>Record for {batch}: 2 died, 70 hatched, fed 2.5 kg …</source>
@@ -2101,12 +2105,12 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Saison</translation>
   </message>
   <message>
-   <source>Season as a &amp;table, or drawn</source>
-   <translation>Saison als &amp;Tabelle oder gezeichnet</translation>
-  </message>
-  <message>
    <source>Season as a table</source>
    <translation>Saison als Tabelle</translation>
+  </message>
+  <message>
+   <source>Season as a table, o&amp;r drawn</source>
+   <translation>Saison als &amp;Tabelle oder gezeichnet</translation>
   </message>
   <message>
    <source>See it in the season</source>
@@ -2211,10 +2215,6 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>Steps, newest first</source>
    <translation>Schritte, neueste zuerst</translation>
-  </message>
-  <message>
-   <source>T&amp;hree years in view</source>
-   <translation>&amp;Drei Jahre zeigen</translation>
   </message>
   <message>
    <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
@@ -2397,8 +2397,12 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>Dies ist ein Beispiel. Hof › Neuer Hof beginnt den eigenen; F1 sagt wie.</translation>
   </message>
   <message>
-   <source>Three m&amp;onths in view</source>
-   <translation>Drei M&amp;onate zeigen</translation>
+   <source>Three months in view</source>
+   <translation>Drei Monate zeigen</translation>
+  </message>
+  <message>
+   <source>Three years in view</source>
+   <translation>Drei Jahre zeigen</translation>
   </message>
   <message>
    <source>Tick it once more to record it all the same.</source>
@@ -2479,6 +2483,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>W&amp;ho</source>
    <translation>We&amp;r</translation>
+  </message>
+  <message>
+   <source>Was due on {weekday}, {day}. {how}</source>
+   <translation>War fällig am {weekday}, {day}. {how}</translation>
   </message>
   <message>
    <source>Ways out, each re-checked</source>
@@ -2570,7 +2578,7 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   </message>
   <message>
    <source>When can the next eggs go in?</source>
-   <translation>Wann können die nächsten Eier hinein?</translation>
+   <translation>Wann wieder Eier einlegen?</translation>
   </message>
   <message>
    <source>When the next eggs can go in, and how many</source>
@@ -3217,6 +3225,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
    <translation>warum</translation>
   </message>
   <message>
+   <source>without a gap</source>
+   <translation>ohne Pause</translation>
+  </message>
+  <message>
    <source>wk</source>
    <translation>KW</translation>
   </message>
@@ -3311,6 +3323,10 @@ Notiere, was beim Schieren klar war, wie viele geschlüpft und gestorben sind, E
   <message>
    <source>{chores} today</source>
    <translation>heute {chores}</translation>
+  </message>
+  <message>
+   <source>{chores}, done</source>
+   <translation>{chores}, erledigt</translation>
   </message>
   <message>
    <source>{chores}, {done} of them done</source>

@@ -32,6 +32,10 @@
    <translation>Lampen in {place} den Tag auf {hours} Licht auffüllen lassen, jeden Tag des Jahres.</translation>
   </message>
   <message>
+   <source>New batch</source>
+   <translation>Neuer Satz</translation>
+  </message>
+  <message>
    <source>Part {batch} on {day} and process the {birds} out of {place} on {next_day}.</source>
    <translation>{batch} am {day} trennen und am {next_day} aus {place} schlachten: {birds}.</translation>
   </message>

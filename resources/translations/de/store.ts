@@ -28,6 +28,10 @@
    <translation>eine UUID wie 6f1c9f0e-5d0b-4c58-9f5e-0c6a1b7d2e43 wird angenommen</translation>
   </message>
   <message>
+   <source>a file of that name is there already</source>
+   <translation>eine Datei dieses Namens gibt es schon</translation>
+  </message>
+  <message>
    <source>a list in square brackets is needed, [] for none</source>
    <translation>eine Liste in eckigen Klammern ist nötig, [] für keine</translation>
   </message>

@@ -145,3 +145,42 @@ def test_counts_of_the_whole_farm_name_what_they_are_of(dialog: CountsDialog, op
     dialog.of.setCurrentIndex(0)
     told = [(dialog.model.index(row, 1).data(), dialog.model.index(row, 2).data()) for row in range(3)]
     assert told == [("the farm", "25,000 g feed bought"), ("Aster", "2 died"), ("Aster", "60 hatched")]
+
+
+def test_a_row_has_one_line_and_its_long_note_a_tip(
+    dialog: CountsDialog, opened: OpenFarm, aster: str, qtbot: QtBot
+) -> None:
+    note = "they come running when the tin rattles, " * 6
+    opened.apply_to_plan(
+        record(opened.plan, Count("n", Sort.NOTE, TODAY, NOW, batch_id=aster, words=note.strip()), TODAY)
+    )
+    dialog.refresh(keep="n")
+    row = dialog.model.row_of("n")
+    assert row is not None
+    index = dialog.model.index(row, 2)
+    line = dialog.table.fontMetrics().height()
+    assert line <= dialog.table.rowHeight(row) < 3 * line
+    assert dialog.table.wordWrap() is False
+    assert note.strip() in index.data(Qt.ItemDataRole.ToolTipRole)
+    headings = dialog.table.horizontalHeader()
+    assert headings.defaultAlignment() & Qt.AlignmentFlag.AlignLeft
+    assert not headings.highlightSections()  # as in the other tables: the heading of what is picked is not bold
+
+
+def test_where_nothing_is_counted_the_list_says_so_and_the_keys_are_on_record(
+    dialog: CountsDialog, opened: OpenFarm, aster: str, qtbot: QtBot
+) -> None:
+    fern = next(index for index in range(dialog.of.count()) if "Fern" in dialog.of.itemText(index))
+    assert dialog.table.isVisible()
+    assert not dialog.nothing.isVisible()
+    dialog.of.setFocus()
+    while dialog.of.currentIndex() < fern:
+        qtbot.keyClick(dialog.of, Qt.Key.Key_Down)
+    assert not dialog.table.isVisible()
+    assert dialog.nothing.isVisible()
+    empty = CountsDialog(dialog, opened, TODAY, dialog.of.currentData(), opened.apply_to_plan)
+    empty.show()
+    with qtbot.waitActive(empty):
+        empty.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is empty.record, timeout=1000)
+    empty.close()

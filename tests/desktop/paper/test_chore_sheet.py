@@ -16,8 +16,9 @@ from quailsched.desktop.paper.pages import pdf_of
 from quailsched.desktop.paper.papers import Paper
 from quailsched.desktop.paper.sheet import Sheet, page_layout, sheet_of
 from quailsched.edits.change import apply
-from quailsched.edits.marks import put_off, tick
+from quailsched.edits.marks import put_off, put_own, tick
 from quailsched.farm.example import example_farm
+from quailsched.farm.facts import OwnChore
 from quailsched.farm.records import Farm, Place, Role, Settings
 from quailsched.report.chores import able_text
 from quailsched.season.season import Season
@@ -163,6 +164,17 @@ def test_a_farm_without_batches_gets_a_sheet_that_says_what_to_do() -> None:
 
 def test_weeks_without_a_chore_say_that_nothing_is_due(season: Season) -> None:
     assert "Nothing is due on these days." in words_of(pdf_of(sheet_for(season, 2, date(2040, 1, 1)), Paper.A4))
+
+
+def test_what_is_overdue_stands_first_with_the_day_on_which_it_was_due(season: Season) -> None:
+    """Sharpen was asked for on Sunday, 4 April; the heading of Tuesday, 6 April, is one all the same."""
+    late = Season(apply(season.farm, put_own(season.farm, OwnChore("s", "Sharpen", date(2027, 4, 4)))))
+    page = sheet_for(late, 1).pages(a4())[0]
+    rows = [text_of(row) for row in rows_of(page, headings=False)]
+    assert "Sharpen Was due on Sunday, 4 Apr." in rows[0]
+    headings = [text_of(row) for row in rows_of(page, headings=True)]
+    assert [text for text in headings if text.startswith("Tuesday 6 Apr")] == headings[:1]
+    assert len(rows) == len(due(season, 1)) + 1
 
 
 def test_what_is_done_is_ticked_on_paper_and_what_was_put_off_says_from_when(season: Season) -> None:

@@ -19,12 +19,15 @@ from quailsched.desktop.paper.print_form import PrintForm
 from quailsched.desktop.today.card import ChoreCard
 from quailsched.desktop.today.chore_forms import LeaveOutForm, PutOffForm
 from quailsched.desktop.today.own_chore_form import OwnChoreForm
+from quailsched.desktop.today.page import DayPage
 from quailsched.desktop.today.record_dialog import RecordDialog
 from quailsched.desktop.today.view import TodayView
 from quailsched.edits.counts import record
 from quailsched.edits.marks import give, put_own, tick
+from quailsched.edits.records import put
 from quailsched.edits.trials import start_trial
 from quailsched.farm.facts import Count, OwnChore, Sort
+from quailsched.farm.records import Person
 from quailsched.session.open_farm import OpenFarm
 
 TODAY = date(2027, 4, 8)  # Bracken hatches, Aster is to be sexed, fed otherwise and warmed less
@@ -424,6 +427,79 @@ def test_a_chore_of_ones_own_is_added_every_other_week(view: TodayView, opened: 
     assert barrel.chore.able == ("Leo",)
     assert "Brush, rinse, fill." in words(barrel)
     assert "Tub brooder" in words(barrel)
+
+
+def test_the_only_chore_of_a_day_is_done_not_one_of_them(empty: OpenFarm, qtbot: QtBot) -> None:
+    own(empty, "Fetch shavings", TODAY)
+    made = MainWindow(empty, TODAY, lambda _work, _done: None)
+    qtbot.addWidget(made)
+    with qtbot.waitExposed(made):
+        made.show()
+    qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    qtbot.mouseClick(card(made.day_view, "Fetch shavings").box, LEFT)
+    assert made.day_view.head.number.text() == "1 chore, done."
+    assert "1 chore, done" in words(made.day_view).split("\n")
+
+
+def test_the_place_stands_apart_from_the_title(view: TodayView) -> None:
+    QApplication.processEvents()
+    beside = [one for one in view.cards.values() if one.where.text() and one.where.x() > one.title.x()]
+    assert beside
+    for one in beside:
+        assert one.where.x() - one.title.geometry().right() > 8, one.title.text()
+
+
+def test_a_size_that_comes_while_the_day_is_put_in_does_no_harm(
+    view: TodayView, opened: OpenFarm, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is shown in the panel can make the view wider or narrower before the cards of the day are made."""
+    show = view.side.show_page
+
+    def show_and_resize(page: DayPage, today: date) -> None:
+        show(page, today)
+        view.resize(view.width() - 40, view.height())
+
+    monkeypatch.setattr(view.side, "show_page", show_and_resize)
+    own(opened, "Sharpen the knives", TODAY)
+    assert card(view, "Sharpen").isVisible()
+
+
+def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty: OpenFarm, qtbot: QtBot) -> None:
+    note = "comes before school, has the key of the shed, and takes the eggs along for the neighbours"
+    empty.apply(put(empty.farm, Person("w", "Wren", note=note)))
+    own(empty, "Fetch shavings", TODAY)
+    own(empty, "Sharpen the knives", TODAY)
+    made = MainWindow(empty, TODAY, lambda _work, _done: None)
+    qtbot.addWidget(made)
+    made.resize(1280, 720)
+    with qtbot.waitExposed(made):
+        made.show()
+    qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    first, second = (card(made.day_view, title) for title in ("Fetch", "Sharpen"))
+    qtbot.waitUntil(lambda: first.isVisible() and second.isVisible())
+    for wide in (1280, 1400):
+        made.resize(wide, 720)
+        qtbot.waitUntil(lambda: first.x() != second.x() and first.y() == second.y(), timeout=1000)
+
+
+def test_the_form_of_a_chore_grows_with_the_days_of_a_week_and_has_no_empty_line(view: TodayView, qtbot: QtBot) -> None:
+    """Every week asks for more than once does: all of it has to be in sight, without a bar to scroll by."""
+
+    def answer(form: QWidget) -> None:
+        assert isinstance(form, OwnChoreForm)
+        assert not form.next_days.isVisible()
+        form.repeat.often.setFocus()
+        qtbot.keyClick(form.repeat.often, Key.Key_Down)
+        qtbot.keyClick(form.repeat.often, Key.Key_Down)
+        sunday = form.repeat.days[6]
+        qtbot.waitUntil(lambda: sunday.visibleRegion().boundingRect() == sunday.rect(), timeout=1000)
+        qtbot.waitUntil(lambda: form.how.visibleRegion().boundingRect() == form.how.rect(), timeout=1000)
+        assert form.next_days.isVisible()
+        assert "every 1 " not in form.repeat.step.text()
+        form.reject()
+
+    in_form(answer)
+    qtbot.mouseClick(view.side.add, LEFT)
 
 
 def test_a_chore_of_ones_own_is_changed_and_removed_by_its_menu(

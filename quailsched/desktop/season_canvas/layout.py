@@ -19,6 +19,7 @@ from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 
 _DAY = timedelta(days=1)
+_BEFORE = timedelta(days=14)  # before the first band, where its name may stand
 _COLOURS = 8  # of the theme, told apart by the colour-blind when they stand side by side
 _NEIGHBOURS = 3  # batches on either side that are on the farm at about the same time
 
@@ -93,7 +94,7 @@ def fit_span(layout: SeasonLayout, today: date) -> tuple[date, date]:
         return today - timedelta(days=14), today + timedelta(days=120)
     last = max(lane.bands.items[-1].start for lane in layout.lanes if lane.bands.items)
     start = max(min(starts), today - timedelta(days=70))
-    return start - timedelta(days=5), max(last + timedelta(days=35), today + timedelta(days=60))
+    return start - _BEFORE, max(last + timedelta(days=35), today + timedelta(days=60))
 
 
 def _links(season: Season, old: SeasonLayout | None) -> Timed[Link]:

@@ -19,7 +19,7 @@ from quailsched.season.occupancy import Presence
 from quailsched.season.season import Season
 
 _DAY = timedelta(days=1)
-_BEFORE = timedelta(days=14)  # before the first band, where its name may stand
+_BEFORE = timedelta(days=12)  # before the first band, where its name may stand
 _COLOURS = 8  # of the theme, told apart by the colour-blind when they stand side by side
 _NEIGHBOURS = 3  # batches on either side that are on the farm at about the same time
 

@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import date
+from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPen
+from PySide6.QtGui import QColor, QPainterPath, QPainterPathStroker, QPen
 
 from quailsched.desktop.season_canvas.geometry import Lane
 from quailsched.desktop.season_canvas.lanes import Mark, Over
@@ -24,6 +25,14 @@ def _beyond(more: float) -> float:
     """How far an outline is drawn that goes on for ``more`` pixels where nobody sees it: so far that all of its dashes,
     and those on the way back from its end, are where they would be."""
     return _DASHES_PX + more % _DASHES_PX if more > 2 * _DASHES_PX else max(more, 0.0)
+
+
+@lru_cache(maxsize=256)
+def _broken(wide: float, high: float, style: Qt.PenStyle) -> QPainterPath:
+    """The broken outline of a mark. Drawn as a line, Qt would begin its dashes elsewhere where a part alone is drawn."""
+    path = QPainterPath()
+    path.addRoundedRect(QRectF(0, 0, wide, high), 3, 3)
+    return QPainterPathStroker(QPen(QColor(0, 0, 0), 1.2, style)).createStroke(path)
 
 
 class ClashPainter:
@@ -103,9 +112,13 @@ class ClashPainter:
             p.setBrush(QColor(theme.clash if is_on else theme.clash_tint))
         else:
             colour = QColor(theme.soft if mark.is_accepted else theme.clash)
-            dashed = Qt.PenStyle.DotLine if mark.is_accepted else Qt.PenStyle.DashLine
-            p.setPen(QPen(colour, 2.0) if is_on else QPen(colour, 1.2, dashed))
+            p.setPen(QPen(colour, 2.0) if is_on else Qt.PenStyle.NoPen)
             p.setBrush(QColor(theme.paper))
+            if not is_on:
+                p.drawRoundedRect(rect, 3, 3)
+                dashed = Qt.PenStyle.DotLine if mark.is_accepted else Qt.PenStyle.DashLine
+                p.fillPath(_broken(rect.width(), rect.height(), dashed).translated(rect.topLeft()), colour)
+                return
         p.drawRoundedRect(rect, 3, 3)
         if begins_here and mark.severity is Severity.STOPS:
             p.fillRect(QRectF(rect.left(), rect.top(), 4.0, rect.height()), QColor(theme.clash))

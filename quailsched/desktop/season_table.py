@@ -107,12 +107,13 @@ def _row(season: Season, presence: Presence, clashes: list[Clash]) -> Row:
     if presence.part in _PARTS:
         name = say("{batch}, {part}", batch=name, part=say(_PARTS[presence.part]))
     most = presence.leg.most
-    many = count_text(most.birds, "bird") if most.birds else count_text(most.eggs, "egg")
+    is_of_eggs = place.role.holds_eggs and most.eggs > 0  # chicks sit in the hatcher for a day
+    many = count_text(most.eggs, "egg") if is_of_eggs or not most.birds else count_text(most.birds, "bird")
     stages = ", ".join(dict.fromkeys(say(stage) for _, _, stage in season.stages(presence)))
     told = "; ".join(dict.fromkeys(f"{title_of(season.farm, clash)} ({day_text(clash.first)})" for clash in clashes))
     facts = "; ".join(words for words in _facts(season, presence))
     cells = (name, place.name, _day(presence.start), _day(last), many, stages, facts, told)
-    many_there = most.birds or most.eggs
+    many_there = most.eggs if is_of_eggs else most.birds or most.eggs
     sort = (name.casefold(), place.position, presence.start, last, many_there, stages, facts, -len(clashes))
     return Row(_key(batch.id, presence.leg.index), cells, sort)
 

@@ -20,6 +20,9 @@ def test_every_stay_has_its_row_and_every_clash_with_a_batch_stands_in_one(windo
         assert season.farm.place(clash.place_id).name in told
     first = rows[0].cells  # Aster: 96 eggs set on Monday, 1 March 2027, in the setter to day 14
     assert first[:5] == ("Aster", "Bench setter", "1 Mar 2027", "15 Mar 2027", "96 eggs")
+    many = {place: many for batch, place, _, _, many, *_ in (row.cells for row in rows) if batch == "Aster"}
+    assert many["Hatching tray"].endswith(" eggs")  # in it are chicks for a day, but eggs have their places
+    assert many["Tub brooder"].endswith(" birds")
 
 
 def test_the_table_is_a_sound_model(window: MainWindow) -> None:

@@ -52,6 +52,7 @@ class CountForm(RecordForm):
         self._base = old or Count(new_id(), Sort.NOTE, today)
         self._id = new_id() if old else self._base.id
         self._asked: list[str] = []
+        self._offered = 0  # the number that nobody has typed
         self._kept = ""  # the name of the photo that is being recorded
         self._make_fields()
         self._add_fields(of_id if old is None else old.batch_id or old.place_id)
@@ -155,9 +156,17 @@ class CountForm(RecordForm):
         self.show_field("file_name", sort is Sort.PHOTO)
         self.set_label("number", number_words(sort))
         self.set_label("grams", say("Live &weight") if sort is Sort.PROCESSED else say("&Weight"))
+        self._offer_number()
         self._forget_asking()
         if self.isVisible():
             self.grow()
+
+    def _offer_number(self) -> None:
+        """The eggs of the plan where it is told that they were set, as long as nobody has typed another number."""
+        of, is_set = self._chosen_of(), self._old is None and self._chosen_sort() is Sort.SET
+        if self._old is None and self.number.value() == self._offered:
+            self._offered = of.number if is_set and isinstance(of, Batch) else 0
+            self.number.setValue(self._offered)
 
     def _chosen_sort(self) -> Sort:
         return Sort(self.sort.currentData())

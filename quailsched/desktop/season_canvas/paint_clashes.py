@@ -29,7 +29,7 @@ def _beyond(more: float) -> float:
 
 @lru_cache(maxsize=256)
 def _broken(wide: float, high: float, style: Qt.PenStyle) -> QPainterPath:
-    """The broken outline of a mark. Drawn as a line, Qt would begin its dashes elsewhere where a part alone is drawn."""
+    """The broken outline of a mark. Of a line, Qt would begin the dashes elsewhere where a part alone is drawn."""
     path = QPainterPath()
     path.addRoundedRect(QRectF(0, 0, wide, high), 3, 3)
     return QPainterPathStroker(QPen(QColor(0, 0, 0), 1.2, style)).createStroke(path)

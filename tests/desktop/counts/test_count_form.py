@@ -77,6 +77,18 @@ def test_each_sort_has_the_fields_that_it_needs(sort: Sort, opened: OpenFarm, to
     assert all(field.accessibleName() for _, field, _ in form._fields.values())
 
 
+def test_a_set_begins_with_the_eggs_of_the_plan(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
+    elder = batch_id(opened, "Elder")  # 58 eggs by the plan
+    form = made(opened, today, qtbot, elder)
+    choose(form, Sort.SET)
+    assert form.number.value() == 58
+    choose(form, Sort.CLEAR)
+    assert form.number.value() == 0
+    form.number.setValue(7)
+    choose(form, Sort.SET)
+    assert form.number.value() == 7  # it was typed
+
+
 def test_parts_are_asked_for_only_where_there_are_some(opened: OpenFarm, today: date, qtbot: QtBot) -> None:
     aster, dill = batch_id(opened, "Aster"), batch_id(opened, "Dill")  # Dill is sold whole
     form = made(opened, today, qtbot, dill)

@@ -31,6 +31,8 @@ def main(out: Path) -> None:
         window = MainWindow(opened, TODAY, run_at_once)
         window.resize(1440, 900)
         window.show()
+        while window.later.step():  # what follows the first picture of a window belongs to this one
+            pass
         app.processEvents()
         floor = next(clash for clash in clashes_of(opened.season, TODAY) if clash.kind == "floor")
         window.season.canvas.show_clash(floor)
@@ -61,6 +63,8 @@ def picture_clashes(folder_out: Path) -> None:
         window = MainWindow(opened, MONDAY, run_at_once)
         window.resize(1000, 620)
         window.show()
+        while window.later.step():
+            pass
         folder_out.mkdir(parents=True, exist_ok=True)
         for clash in opened.checked.clashes:
             window.season.canvas.show_clash(clash)

@@ -125,7 +125,8 @@ class NarrowChoice(QComboBox):
     _BESIDE = 4  # pixels that the style leaves free beside the text, and does not ask room for
 
     def sizeHint(self) -> QSize:
-        return self._cut(super().sizeHint(), self._MOST)
+        cut = self._cut(super().sizeHint(), self._MOST)
+        return QSize(cut.width() + self._BESIDE, cut.height())
 
     def minimumSizeHint(self) -> QSize:
         return self._cut(super().minimumSizeHint(), self._FEWEST)
@@ -144,7 +145,7 @@ class NarrowChoice(QComboBox):
     def _cut(self, hint: QSize, letters: int) -> QSize:
         longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)
         spare = longest - self.fontMetrics().averageCharWidth() * letters
-        return QSize(hint.width() + self._BESIDE - max(spare, 0), hint.height())
+        return QSize(hint.width() - max(spare, 0), hint.height())
 
 
 class _QuietWheel(QObject):

@@ -67,6 +67,8 @@ class TodayView(QWidget):
         opened.listen(self._changed)
         if self._is_built:
             self.moved.show_moved(())
+            self.page = None
+            self.board.show_sections((), self.moved)  # it must hold none of the cards that go
             for card in self.cards.values():
                 _free(card)
             self.cards.clear()

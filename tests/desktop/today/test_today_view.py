@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime, timedelta
 from uuid import uuid4
 
 import pytest
-from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtCore import QEvent, QPoint, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QLabel, QMenu, QMessageBox, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -462,6 +462,21 @@ def test_a_size_that_comes_while_the_day_is_put_in_does_no_harm(
     monkeypatch.setattr(view.side, "show_page", show_and_resize)
     own(opened, "Sharpen the knives", TODAY)
     assert card(view, "Sharpen").isVisible()
+
+
+def test_nothing_is_left_of_the_cards_of_another_farm(window: MainWindow, empty: OpenFarm, qtbot: QtBot) -> None:
+    """A size that comes before the new farm is shown finds the old cards nowhere."""
+    view = window.day_view
+    assert view.cards
+    window.show_season()
+    own(empty, "Sharpen the knives", TODAY)
+    window.show_farm(empty)
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    for wide in (640, 1500):
+        view.resize(wide, 700)
+        view.board.resize(wide, 400)
+    qtbot.keyClick(window, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    assert [one.chore.title for one in view.cards.values()] == ["Sharpen the knives"]
 
 
 def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty: OpenFarm, qtbot: QtBot) -> None:

@@ -15,6 +15,7 @@ from tests.bench.table import Row
 
 _TURNS = 7
 _MOST_TIMES, _MOST_MB, _MOST_STALL_MS = 2.0, 110.0, 20.0
+_BARE_MS = 95.0  # of the bare window on the machine for which the goal of a turn is meant
 
 Told = dict[str, float]
 
@@ -35,8 +36,10 @@ def start() -> Iterator[Row]:
     texts = (f"{most:.0f} MB", f"{label:.0f} MB", f"{most / label:.1f}")
     yield Row("memory of the window", *texts, f"under {_MOST_MB:g} MB", most < _MOST_MB)
     stall = median(pair[1]["stall_ms"] for pair in pairs)
-    goal = f"not over {_MOST_STALL_MS:g} ms"
-    yield Row("longest turn after the start, untouched", f"{stall:.1f} ms", goal=goal, holds=stall <= _MOST_STALL_MS)
+    part, most_part = stall / bare, _MOST_STALL_MS / _BARE_MS
+    texts = (f"{stall:.1f} ms", f"{bare:,.0f} ms", f"{part:.2f}")
+    goal = f"not over {_MOST_STALL_MS:g} ms (ratio {most_part:.2f})"
+    yield Row("longest turn after the start, untouched", *texts, goal, part <= most_part)
 
 
 def _told(what: str, home: str) -> Told:

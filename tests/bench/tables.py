@@ -27,11 +27,11 @@ def tables() -> Iterator[Row]:
     place = next(one for one in farm.places if one.role.is_pen).name
     eggs = "".join(f"{day};{place};{number % 40};2,5\n" for number, day in enumerate(days))
     for name, text in (
-        ("hatch log", f"batch;set on;eggs set;clear;quit;hatched\n{hatches}"),
-        ("egg log", f"day;place;eggs;feed (kg)\n{eggs}"),
+        ("a hatch log", f"batch;set on;eggs set;clear;quit;hatched\n{hatches}"),
+        ("an egg log", f"day;place;eggs;feed (kg)\n{eggs}"),
     ):
         times = timed(repeated(_taking(farm, text)))
-        yield times.row(f"{_ROWS} rows of a {name} on a big farm: median", 2_000)
+        yield times.row(f"{_ROWS} rows of {name} on a big farm: median", 2_000)
 
 
 def _taking(farm: Farm, text: str) -> Work:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 
 from quailsched.chores.chore import Chore
 from quailsched.farm.records import Batch, Farm, Part, Place
+from quailsched.farm.units import length_text
 from quailsched.husbandry.cautions import caution
 
 
@@ -36,6 +38,7 @@ def chore_of(
     ``leg`` is the number of the stay that the chore belongs to, where a batch may have several like it.
     ``run_of`` names the stay that opened a place's run of occupancy, for chores about a place.
     """
+    in_units = partial(length_text, units=farm.settings.units)
     ids = [i for i in (batch.id if batch else "", place.id if place and run_of else "", run_of) if i]
     if leg is not None:
         ids.append(str(leg))
@@ -50,7 +53,7 @@ def chore_of(
         place_id=place.id if place else None,
         place=place.name if place else "",
         able=able_people(farm, day, needs_grown_up),
-        caution=" ".join(caution(topic).text for topic in cautions),
+        caution=" ".join(caution(topic, in_units).text for topic in cautions),
         urgent=urgent,
         needs_grown_up=needs_grown_up,
         has_people=bool(farm.people),

@@ -14,7 +14,7 @@ from quailsched.season.season import Season
 _ONCE = {"set": Sort.SET, "hatch": Sort.HATCHED, "sex": Sort.SEXED}
 _MOVES = ("to brooder", "move out", "move", "cocks out")
 _LEAVING = {"process": Sort.PROCESSED, "sold": Sort.SOLD}
-_CANDLED_AROUND = 3  # days: two looks at the eggs are a week apart
+_CANDLED_AROUND = 3  # days; common practice: two looks at the eggs are a week apart
 
 
 def own_counts(season: Season, batch: Batch) -> list[Count]:

@@ -44,7 +44,10 @@ def run(file: Path | None) -> int:
 
 
 def open_window(file: Path | None, today: date) -> tuple[QApplication, MainWindow]:
-    """The application and the window of ``run``, as they are before anything happens in them."""
+    """The application and the window of ``run``, as they are before anything happens in them.
+
+    Raises StoreError for a ``file`` that cannot be opened.
+    """
     gc.disable()  # all that is made now stays: to go through it for garbage again and again takes 15 ms
     from quailsched.session.farms import farm_ahead
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from quailsched.husbandry.handbook import sources
 from quailsched.husbandry.source import Source
 from quailsched.quick import dataclass
@@ -17,13 +19,15 @@ class Caution:
     source: Source
 
 
-# topic: (key of the reference row, text). The two sources on a lamp's distance disagree (46 and 91 cm).
+# safe.lamp.dist: 18 inches by one of its sources, 3 feet by the other.
+_LAMP_CM = {"least": 46.0, "better": 91.0}
+# topic: (key of the reference row, text).
 _TEXTS = {
     "heat_lamp": (
         "safe.lamp.dist",
         marked(
             "Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least"
-            " 46 cm from bedding and better 90 cm from anything that burns."
+            " {least} from bedding and better {better} from anything that burns."
         ),
     ),
     "hands": (
@@ -75,7 +79,11 @@ _TEXTS = {
 TOPICS = tuple(_TEXTS)
 
 
-def caution(topic: str) -> Caution:
-    """The caution on a topic. Raises KeyError for a topic that is not among ``TOPICS``."""
+def caution(topic: str, length_text: Callable[[float], str] = "{:g} cm".format) -> Caution:
+    """The caution on a topic; ``length_text`` puts centimetres into the words of a farm's units.
+
+    Raises KeyError for a topic that is not among ``TOPICS``.
+    """
     key, text = _TEXTS[topic]
-    return Caution(topic, say(text), sources()[key])
+    lengths = {name: length_text(cm) for name, cm in _LAMP_CM.items()} if topic == "heat_lamp" else {}
+    return Caution(topic, say(text, **lengths), sources()[key])

@@ -31,7 +31,7 @@ def read_handbook(folder: Path) -> Handbook:
 class Handbook(Mapping[str, Kind]):
     """The kinds by id. Each is made when it is first asked for: a farm has one or two of them, and looks at no source.
 
-    Raises ValueError naming file, row and field, where it comes upon a fault; ``require_whole`` finds all there are.
+    Raises ValueError naming file, row and field, where it comes upon a fault; ``require_whole`` looks through all.
     """
 
     def __init__(self, folder: Path) -> None:

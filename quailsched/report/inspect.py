@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 
 from quailsched.farm.kinds import kind_of
 from quailsched.farm.records import Batch, Farm, Part
@@ -11,6 +12,7 @@ from quailsched.farm.units import (
     count_text,
     day_text,
     hours_text,
+    length_text,
     named_day_text,
     span_text,
     two_lengths_text,
@@ -98,7 +100,8 @@ def clash_rows(farm: Farm, clash: Clash, today: date, chance: float | None = Non
         figure = kind.figures.get(key) or kind.curves[key]
         rows.append((say("Counts on"), f"{say(figure.label)} ({figure.source_text})"))
     if clash.kind in CAUTIONS:
-        rows.append((say("Take care"), say(caution(CAUTIONS[clash.kind]).text)))
+        in_units = partial(length_text, units=farm.settings.units)
+        rows.append((say("Take care"), caution(CAUTIONS[clash.kind], in_units).text))
     return rows
 
 

@@ -39,13 +39,18 @@ def complete(window: MainWindow) -> None:
         pass
 
 
-@pytest.fixture
-def window(opened: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
+def shown_window(opened: OpenFarm, qtbot: QtBot, qapp: object, size: tuple[int, int] = (1280, 800)) -> MainWindow:
+    """A window on a farm with all that follows its first picture."""
     show_theme(qapp, LIGHT)  # type: ignore[arg-type]
     made = MainWindow(opened, TODAY, leave_undone)
     qtbot.addWidget(made)
-    made.resize(1280, 800)
+    made.resize(*size)
     with qtbot.waitExposed(made):
         made.show()
     complete(made)
     return made
+
+
+@pytest.fixture
+def window(opened: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
+    return shown_window(opened, qtbot, qapp)

@@ -8,29 +8,22 @@ from pytestqt.qtbot import QtBot
 from quailsched.desktop.main_window import MainWindow
 from quailsched.desktop.season_canvas.scene import Picked
 from quailsched.desktop.style_sheet import sheet_of
-from quailsched.desktop.theme import LIGHT, show_theme
+from quailsched.desktop.theme import LIGHT
 from quailsched.edits.records import put
 from quailsched.farm.records import Origin
 from quailsched.season.route import usual_route
 from quailsched.session.open_farm import OpenFarm
 from tests.builders import ARK, BROODER, HATCHER, SETTER, eggs, hatch_route
-from tests.desktop.conftest import TODAY, complete, leave_undone
+from tests.desktop.conftest import TODAY, shown_window
 from tests.desktop.pointing import Hand, middle_of
 
 
 @pytest.fixture
 def small(empty: OpenFarm, qtbot: QtBot, qapp: object) -> MainWindow:
     """A setter, a hatcher, a brooder, and Aster, which is set today."""
-    show_theme(qapp, LIGHT)  # type: ignore[arg-type]
     for record in (SETTER, HATCHER, BROODER, eggs("Aster", 60, *hatch_route(), start=TODAY)):
         empty.apply(put(empty.farm, record))
-    made = MainWindow(empty, TODAY, leave_undone)
-    qtbot.addWidget(made)
-    made.resize(1280, 720)
-    with qtbot.waitExposed(made):
-        made.show()
-    complete(made)
-    return made
+    return shown_window(empty, qtbot, qapp, (1280, 720))
 
 
 def test_what_the_strip_tells_on_the_way_of_a_drag_is_read_whole(small: MainWindow) -> None:

@@ -9,6 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from quailsched.farm.records import Units
+from quailsched.farm.units import length_text
 from quailsched.husbandry.bounds import order_faults
 from quailsched.husbandry.cautions import TOPICS, caution
 from quailsched.husbandry.figure import Curve, Shape
@@ -182,6 +184,15 @@ def test_a_caution_is_short_and_has_its_source(topic: str) -> None:
     assert found.source.key.startswith("safe.")
     assert found.text.endswith(".")
     assert len(found.text) < 240
+
+
+def test_how_far_a_lamp_hangs_is_told_in_the_units_of_the_farm() -> None:
+    # safe.lamp.dist: 18 in (Livingston Co. emergency management), better 3 ft (Maine Fire Chiefs Assn)
+    metric = caution("heat_lamp").text
+    inches = caution("heat_lamp", lambda cm: length_text(cm, Units.US)).text
+    assert all(length in metric for length in ("46 cm", "91 cm"))
+    assert all(length in inches for length in ("18 in", "36 in"))
+    assert "cm" not in inches
 
 
 def test_the_cautions_that_the_keeper_needs_are_there() -> None:

@@ -296,8 +296,8 @@
    <translation>Gesunde Vögel können Salmonellen tragen: nach dem Anfassen von Vögeln, Eiern oder Einstreu die Hände mit Seife waschen und auf Kinder achten.</translation>
   </message>
   <message>
-   <source>Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least 46 cm from bedding and better 90 cm from anything that burns.</source>
-   <translation>Wärmelampen lösen Brände aus: die Lampe an einer Kette und einer zweiten Schnur aufhängen, nie nur an einer Klemme, mindestens 46 cm über der Einstreu und besser 90 cm von allem Brennbaren.</translation>
+   <source>Heat lamps start fires: hang the lamp by a chain and a second cord, never by a clamp alone, at least {least} from bedding and better {better} from anything that burns.</source>
+   <translation>Wärmelampen lösen Brände aus: die Lampe an einer Kette und einer zweiten Schnur aufhängen, nie nur an einer Klemme, mindestens {least} über der Einstreu und besser {better} von allem Brennbaren.</translation>
   </message>
   <message>
    <source>Hen-day lay</source>

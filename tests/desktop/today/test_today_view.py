@@ -42,16 +42,21 @@ def today() -> date:
     return TODAY
 
 
-@pytest.fixture
-def window(opened: OpenFarm, qtbot: QtBot) -> MainWindow:
+def shown(opened: OpenFarm, qtbot: QtBot, size: tuple[int, int] = (1280, 800)) -> MainWindow:
+    """A window in which the keys have gone to Today."""
     made = MainWindow(opened, TODAY, lambda _work, _done: None)
     qtbot.addWidget(made)
-    made.resize(1280, 800)
+    made.resize(*size)
     with qtbot.waitExposed(made):
         made.show()
     qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert made.stack.currentIndex() == TODAY_VIEW
     return made
+
+
+@pytest.fixture
+def window(opened: OpenFarm, qtbot: QtBot) -> MainWindow:
+    return shown(opened, qtbot)
 
 
 @pytest.fixture
@@ -484,12 +489,7 @@ def test_cards_side_by_side_begin_on_one_line_however_long_the_heading_is(empty:
     empty.apply(put(empty.farm, Person("w", "Wren", note=note)))
     own(empty, "Fetch shavings", TODAY)
     own(empty, "Sharpen the knives", TODAY)
-    made = MainWindow(empty, TODAY, lambda _work, _done: None)
-    qtbot.addWidget(made)
-    made.resize(1280, 720)
-    with qtbot.waitExposed(made):
-        made.show()
-    qtbot.keyClick(made, Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    made = shown(empty, qtbot, (1280, 720))
     first, second = (card(made.day_view, title) for title in ("Fetch", "Sharpen"))
     qtbot.waitUntil(lambda: first.isVisible() and second.isVisible())
     for wide in (1280, 1400):

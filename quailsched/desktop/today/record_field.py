@@ -9,8 +9,8 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from quailsched.desktop.labels import label
@@ -27,13 +27,26 @@ from quailsched.words import say
 
 
 class _Line(QLineEdit):
+    """Undo and redo are those of the farm as long as nothing is typed."""
+
     left = Signal()
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ShortcutOverride and not self.text() and _is_undo_or_redo(event):
+            event.ignore()
+            return False
+        return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.left.emit()
         else:
             super().keyPressEvent(event)
+
+
+def _is_undo_or_redo(event: QEvent) -> bool:
+    undo, redo = QKeySequence.StandardKey.Undo, QKeySequence.StandardKey.Redo
+    return isinstance(event, QKeyEvent) and (event.matches(undo) or event.matches(redo))
 
 
 class RecordField(QWidget):

@@ -143,6 +143,23 @@ def test_space_ticks_and_ctrl_z_takes_it_back(view: TodayView, window: MainWindo
     assert heat.chore.done_on is None
 
 
+def test_ctrl_z_takes_back_what_was_typed_and_recorded(view: TodayView, opened: OpenFarm, qtbot: QtBot) -> None:
+    """As the line below says; while something is typed, it is the typing that is taken back."""
+    line, before = view.head.record.line, opened.plan
+    line.setFocus()
+    qtbot.keyClicks(line, "2 died Aster")
+    qtbot.keyClick(line, Key.Key_Return)
+    assert opened.plan != before
+    assert line.hasFocus()
+    qtbot.keyClicks(line, "3 di")
+    qtbot.keyClick(line, Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert (opened.plan != before, line.text()) == (True, "")
+    qtbot.keyClick(line, Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert opened.plan == before
+    qtbot.keyClick(line, Key.Key_Z, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
+    assert opened.plan != before
+
+
 def test_a_tick_records_what_was_counted_in_the_same_step(view: TodayView, opened: OpenFarm, qtbot: QtBot) -> None:
     hatch = card(view, "Hatch day")
     assert hatch.fields is not None
